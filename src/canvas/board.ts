@@ -1,0 +1,60 @@
+import type { Draft } from 'immer';
+import type { Job, UnitSystem } from '../graph/document.ts';
+import type { SheetId } from '../graph/sheet.ts';
+import type { SchemeSolution } from '../graph/solution.ts';
+
+/** What the sheets and tools need from the program around them; the app's store implements it. */
+export interface Board {
+  getState(): BoardState;
+  subscribe(listener: (state: BoardState, previous: BoardState) => void): () => void;
+  /** One edit, one undo step. Ends a preview. An edit that changes nothing leaves no step. */
+  dispatch(label: string, recipe: Recipe): void;
+  /** Shows `job` with `recipe` applied, solved, without committing it; `null` restores exactly. */
+  preview(recipe: Recipe | null): void;
+  set(change: Partial<BoardSettings>): void;
+  undo(): void;
+  redo(): void;
+}
+
+export type Recipe = (job: Draft<Job>) => void;
+
+export type ToolId = 'select' | 'draw' | 'hood' | 'cap' | 'insert' | 'pan';
+
+export interface Selection {
+  readonly nodes: readonly string[];
+  readonly segments: readonly string[];
+}
+
+export const nothing: Selection = { nodes: [], segments: [] };
+
+export type ColourBy = 'velocity' | 'loss';
+
+export interface BoardSettings {
+  readonly schemeId: string;
+  readonly tool: ToolId;
+  readonly selection: Selection;
+  /** What the pointer or a panel points at. */
+  readonly hover: Selection;
+  /** Index into `solution.speeds`: the speed that colours the ducts. */
+  readonly speed: number;
+  readonly colourBy: ColourBy;
+  /** Which section stands beside the floor sheet. */
+  readonly section: Exclude<SheetId, 'floor'>;
+  /** Height at which the floor sheet draws where no node says otherwise, m. */
+  readonly workingHeight: number;
+  /** A proposal's scheme drawn as a ghost over the real one. */
+  readonly ghost: SchemeSolution | null;
+  readonly theme: 'light' | 'dark';
+}
+
+export interface BoardState extends BoardSettings {
+  /** The committed document. */
+  readonly job: Job;
+  /** `job`, or `job` with the gesture in progress applied. */
+  readonly live: Job;
+  /** Of `live`, for `schemeId`. */
+  readonly solution: SchemeSolution;
+  readonly units: UnitSystem;
+  readonly undoLabel: string | null;
+  readonly redoLabel: string | null;
+}

@@ -1,0 +1,211 @@
+import * as z from 'zod';
+
+/**
+ * The job document: one kitchen, its hoods, and the schemes of running the duct. SI throughout
+ * (m, m3/s, Pa, °C, degrees); `units` says only how to show it. The published JSON Schema and the
+ * types both come from this schema.
+ */
+
+const finite = z.number().refine(Number.isFinite, 'must be a finite number');
+const positive = finite.refine((n) => n > 0, 'must be more than 0');
+const nonNegative = finite.refine((n) => n >= 0, 'must not be negative');
+const id = z.string().min(1).max(64);
+const text = z.string().max(10_000);
+
+/** [x east, y north, z up], metres. */
+export const vec3 = z.tuple([finite, finite, finite]);
+
+export const section = z.discriminatedUnion('shape', [
+  z.object({ shape: z.literal('round'), diameter: positive.max(2) }),
+  z.object({ shape: z.literal('rectangular'), width: positive.max(2), height: positive.max(2) }),
+  z.object({ shape: z.literal('oval'), width: positive.max(2), height: positive.max(2) }),
+]);
+
+export const bendChoice = z.object({
+  /** Catalogue id of `shared/bends.json`. */
+  kind: z.string(),
+  /** Centre-line radius over diameter (over width in the plane of the turn, for rectangular duct). */
+  radiusRatio: nonNegative.max(10).optional(),
+});
+
+export const transitionChoice = z.object({
+  kind: z.enum(['abrupt', 'conical']),
+  /** Full included angle of the cone, degrees. */
+  angle: positive.max(180).optional(),
+});
+
+const userLoss = z.union([
+  z.object({ c: nonNegative }),
+  z.object({ loss: nonNegative, atFlow: positive }),
+  z.object({ equivalentLength: nonNegative }),
+]);
+
+export const inlinePart = z.object({
+  /** Catalogue id of `shared/inline.json`, or `user`. */
+  kind: z.string(),
+  /** Metres along the segment from its `from` node. */
+  at: nonNegative,
+  name: z.string().optional(),
+  /** Blade angle of a balancing damper, degrees from open. */
+  angle: nonNegative.max(90).optional(),
+  freeArea: positive.max(1).optional(),
+  user: userLoss.optional(),
+});
+
+export const node = z.object({
+  id,
+  at: vec3,
+  role: z.enum(['hood', 'turn', 'cap', 'fan']),
+  hood: id.optional(),
+  bend: bendChoice.optional(),
+  transition: transitionChoice.optional(),
+  /** Catalogue id of `shared/caps.json`. */
+  cap: z.string().optional(),
+  /** Free opening of the cap when it differs from its catalogue row, m2. */
+  capOpening: positive.optional(),
+  /** A booster fan's id in `hoods`, for role `fan`. */
+  fan: id.optional(),
+});
+
+export const segment = z.object({
+  id,
+  from: id,
+  to: id,
+  duct: section.optional(),
+  /** Catalogue id of `shared/materials.json`. */
+  material: z.string().optional(),
+  /** Installed length over fully stretched length, for flexible duct. */
+  stretch: positive.max(1).optional(),
+  /** Thickness, m. */
+  insulation: nonNegative.max(0.3).optional(),
+  fittings: z.array(inlinePart).optional(),
+});
+
+export const scheme = z.object({
+  id,
+  name: z.string().min(1).max(200),
+  notes: text.optional(),
+  defaults: z.object({
+    duct: section,
+    material: z.string(),
+    bend: z.union([z.string(), bendChoice]).optional(),
+  }),
+  nodes: z.array(node),
+  segments: z.array(segment),
+});
+
+const curve = z.array(z.tuple([nonNegative, finite])).min(2);
+
+export const fanSpeed = z.object({
+  name: z.string().min(1),
+  pressureBasis: z.enum(['static', 'total']).default('static'),
+  density: positive.default(1.2),
+  /** [m3/s, Pa]. Exactly one of `curve`, `certified`, `freeAir`, `single`, `scaledFrom` is given. */
+  curve: curve.optional(),
+  /** Two certified points [m3/s, Pa]. */
+  certified: z.tuple([z.tuple([nonNegative, finite]), z.tuple([nonNegative, finite])]).optional(),
+  freeAir: z.object({ flow: positive, shutOffPressure: positive }).optional(),
+  /** One advertised flow; the pressure behind it is an assumption that is shown and can be edited. */
+  single: z.object({ flow: positive, assumedShutOffPressure: positive.optional() }).optional(),
+  /** Fan laws from another speed of the same hood: speed ratio. */
+  scaledFrom: z.object({ speed: z.string(), ratio: positive.max(5) }).optional(),
+  /** What the label says it moves, m3/s; the free delivery of the curve where absent. */
+  ratedFlow: positive.optional(),
+  /** Rated sound, dBA at the test distance. */
+  sound: finite.optional(),
+});
+
+export const hood = z.object({
+  id,
+  name: z.string().min(1),
+  width: positive.optional(),
+  depth: positive.optional(),
+  collar: section,
+  speeds: z.array(fanSpeed).min(1),
+});
+
+export const block = z.object({
+  id,
+  name: z.string(),
+  kind: z.enum(['obstacle', 'chase', 'cabinet', 'joist', 'beam', 'wall']),
+  min: vec3,
+  max: vec3,
+});
+
+export const exitFace = z.object({ id, name: z.string(), kind: z.enum(['wall', 'roof']), min: vec3, max: vec3 });
+
+export const underlay = z.object({
+  id,
+  sheet: z.enum(['floor', 'section-x', 'section-y']),
+  image: z.string(),
+  at: z.tuple([finite, finite]),
+  scale: positive,
+  opacity: nonNegative.max(1),
+  locked: z.boolean().optional(),
+});
+
+export const job = z.object({
+  format: z.literal('gentlebend'),
+  version: z.literal(1),
+  title: z.string().max(300),
+  notes: text.default(''),
+  units: z.enum(['imperial', 'metric']),
+  air: z.object({
+    /** m above sea level. */
+    elevation: finite.min(-500).max(6000).default(0),
+    temperature: finite.min(-40).max(80).default(20),
+    humidity: nonNegative.max(1).default(0.5),
+    outdoorTemperature: finite.min(-60).max(60).default(0),
+  }),
+  kitchen: z.object({
+    cooktop: z
+      .object({
+        fuel: z.enum(['gas', 'electric', 'induction', 'solid']),
+        width: positive,
+        /** W */
+        heatInput: nonNegative.optional(),
+        placement: z.enum(['wall', 'island', 'outdoor']),
+      })
+      .optional(),
+    /** Cooktop to hood, m. */
+    mountingHeight: positive.optional(),
+    ceilingHeight: positive.default(2.44),
+  }),
+  house: z
+    .object({
+      volume: positive,
+      floorArea: positive.optional(),
+      ach50: positive,
+      leakageExponent: positive.min(0.5).max(1).default(0.65),
+      storeys: z.number().int().min(1).max(10).default(1),
+      otherExhaust: z.array(z.object({ name: z.string(), flow: nonNegative })).default([]),
+      makeUpAir: z
+        .union([
+          z.object({ kind: z.literal('opening'), area: positive, c: positive.optional() }),
+          z.object({ kind: z.literal('fan'), flow: positive }),
+        ])
+        .nullable()
+        .default(null),
+      combustion: z.array(z.string()).default([]),
+    })
+    .optional(),
+  hoods: z.array(hood),
+  blocks: z.array(block).default([]),
+  exits: z.array(exitFace).default([]),
+  underlays: z.array(underlay).default([]),
+  prices: z.record(z.string(), nonNegative).default({}),
+  schemes: z.array(scheme).min(1),
+});
+
+export type Vec3 = z.infer<typeof vec3>;
+export type Job = z.infer<typeof job>;
+export type Scheme = z.infer<typeof scheme>;
+export type Node = z.infer<typeof node>;
+export type Segment = z.infer<typeof segment>;
+export type Hood = z.infer<typeof hood>;
+export type FanSpeed = z.infer<typeof fanSpeed>;
+export type Block = z.infer<typeof block>;
+export type BendChoice = z.infer<typeof bendChoice>;
+export type TransitionChoice = z.infer<typeof transitionChoice>;
+export type InlinePart = z.infer<typeof inlinePart>;
+export type UnitSystem = Job['units'];
