@@ -68,6 +68,8 @@ export interface NetworkNode {
   readonly id: string;
   /** A fixed total pressure, Pa above outdoors; absent where the solve finds it. */
   readonly pressure?: number;
+  /** A flow forced into the node, m3/s; negative where it is drawn out. 0 where absent. */
+  readonly inflow?: number;
 }
 
 export interface NetworkEdge {
