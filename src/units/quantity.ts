@@ -1,0 +1,317 @@
+import {
+  BTU_PER_HOUR,
+  CFM,
+  FOOT,
+  FPM,
+  INCH,
+  INCH_OF_WATER,
+  INCH_OF_WATER_PER_100_FT,
+  MILLIMETRE_OF_WATER,
+} from './constants.ts';
+import { type Parsed, parsed, refused, type System } from './parsed.ts';
+import { plain, quoted, readNumber, readSign } from './text.ts';
+
+/** A figure ready for a table: what it says, and the number and unit that it says. */
+export interface Quantity {
+  /** With the unit: `243 cfm`. */
+  readonly text: string;
+  /** Without the unit: `243`. */
+  readonly figure: string;
+  /** The number in `unit`, not rounded. */
+  readonly value: number;
+  readonly unit: string;
+}
+
+export type QuantityKind =
+  | 'flow'
+  | 'pressure'
+  | 'velocity'
+  | 'lossRate'
+  | 'temperature'
+  | 'angle'
+  | 'area'
+  | 'run'
+  | 'elevation'
+  | 'volume'
+  | 'heat'
+  | 'density';
+
+interface Display {
+  readonly unit: string;
+  /** No space between the figure and the unit. */
+  readonly tight?: boolean;
+  /** SI for one of the unit. */
+  readonly factor: number;
+  /** What the unit reads where SI is 0; 0 for all but temperature. */
+  readonly offset?: number;
+  /** Decimals for a value in the unit; below 0, whole tens. */
+  readonly decimals: (value: number) => number;
+  /** Decimals that say nothing are left out. */
+  readonly trim?: boolean;
+}
+
+interface Unit {
+  readonly factor: number;
+  readonly offset?: number;
+  /** A unit where a comma can only group thousands. */
+  readonly imperial?: boolean;
+}
+
+interface Kind {
+  readonly name: string;
+  readonly signed: boolean;
+  readonly sample: Readonly<Record<System, string>>;
+  readonly show: Readonly<Record<System, Display>>;
+  /** Spellings without spaces, dots and carets, in lower case. */
+  readonly units: Readonly<Record<string, Unit>>;
+}
+
+const always = (decimals: number) => () => decimals;
+const fahrenheit = { factor: 5 / 9, offset: 32 } as const;
+const inches = (factor: number): Unit => ({ factor, imperial: true });
+
+function spelled(unit: Unit, ...names: string[]): Record<string, Unit> {
+  return Object.fromEntries(names.map((name) => [name, unit]));
+}
+
+const degreesShown: Display = { unit: '°', tight: true, factor: 1, decimals: always(1), trim: true };
+
+const kinds: Readonly<Record<QuantityKind, Kind>> = {
+  flow: {
+    name: 'an airflow',
+    signed: false,
+    sample: { imperial: '300 cfm', metric: '510 m³/h or 0.14 m³/s' },
+    show: {
+      imperial: { unit: 'cfm', factor: CFM, decimals: always(0) },
+      metric: { unit: 'm³/h', factor: 1 / 3600, decimals: always(0) },
+    },
+    units: {
+      ...spelled(inches(CFM), 'cfm', 'ft3/min', 'cuft/min', 'scfm', 'cubicfeetperminute'),
+      ...spelled({ factor: 1 / 3600 }, 'm3/h', 'm3/hr', 'm3h', 'cmh'),
+      ...spelled({ factor: 1 }, 'm3/s', 'cms'),
+      ...spelled({ factor: 0.001 }, 'l/s', 'lps'),
+    },
+  },
+  pressure: {
+    name: 'a pressure',
+    signed: true,
+    sample: { imperial: '0.25 in w.g.', metric: '62 Pa' },
+    show: {
+      imperial: {
+        unit: 'in w.g.',
+        factor: INCH_OF_WATER,
+        decimals: (value) => (Math.abs(value) < 0.1 ? 3 : 2),
+      },
+      metric: { unit: 'Pa', factor: 1, decimals: (value) => (Math.abs(value) < 10 ? 1 : 0) },
+    },
+    units: {
+      ...spelled(inches(INCH_OF_WATER), 'inwg', 'inwc', 'inh2o', 'iwg', 'iwc', 'inchwg', 'incheswg'),
+      ...spelled(
+        inches(INCH_OF_WATER),
+        'inchwc',
+        'incheswc',
+        'inchesofwater',
+        '"wg',
+        '"wc',
+        '"h2o',
+        '"',
+        'in',
+      ),
+      ...spelled({ factor: MILLIMETRE_OF_WATER }, 'mmh2o', 'mmwg', 'mmwc'),
+      ...spelled({ factor: 1 }, 'pa', 'pascal', 'pascals'),
+      ...spelled({ factor: 1000 }, 'kpa'),
+      ...spelled({ factor: 100 }, 'hpa', 'mbar'),
+    },
+  },
+  velocity: {
+    name: 'a velocity',
+    signed: false,
+    sample: { imperial: '1200 fpm', metric: '6.1 m/s' },
+    show: {
+      imperial: { unit: 'fpm', factor: FPM, decimals: always(-1) },
+      metric: { unit: 'm/s', factor: 1, decimals: always(1) },
+    },
+    units: {
+      ...spelled(inches(FPM), 'fpm', 'ft/min', 'feetperminute'),
+      ...spelled({ factor: 1 }, 'm/s', 'mps'),
+    },
+  },
+  lossRate: {
+    name: 'a pressure loss over a length',
+    signed: false,
+    sample: { imperial: '0.1 in w.g./100 ft', metric: '0.8 Pa/m' },
+    show: {
+      imperial: {
+        unit: 'in w.g./100 ft',
+        factor: INCH_OF_WATER_PER_100_FT,
+        decimals: (value) => (Math.abs(value) < 0.1 ? 3 : 2),
+      },
+      metric: { unit: 'Pa/m', factor: 1, decimals: (value) => (Math.abs(value) < 10 ? 2 : 1) },
+    },
+    units: {
+      ...spelled(inches(INCH_OF_WATER_PER_100_FT), 'inwg/100ft', 'inwc/100ft', 'inh2o/100ft', '"wg/100ft'),
+      ...spelled({ factor: 1 }, 'pa/m'),
+    },
+  },
+  temperature: {
+    name: 'a temperature',
+    signed: true,
+    sample: { imperial: '70 °F', metric: '21 °C' },
+    show: {
+      imperial: { unit: '°F', ...fahrenheit, decimals: always(0) },
+      metric: { unit: '°C', factor: 1, decimals: always(1), trim: true },
+    },
+    units: {
+      ...spelled(fahrenheit, 'f', '°f', 'degf', 'fahrenheit'),
+      ...spelled({ factor: 1 }, 'c', '°c', 'degc', 'celsius'),
+      ...spelled({ factor: 1, offset: 273.15 }, 'k', 'kelvin'),
+    },
+  },
+  angle: {
+    name: 'an angle',
+    signed: true,
+    sample: { imperial: '45°', metric: '45°' },
+    show: { imperial: degreesShown, metric: degreesShown },
+    units: {
+      ...spelled({ factor: 1 }, '°', 'deg', 'degs', 'degree', 'degrees'),
+      ...spelled({ factor: 180 / Math.PI }, 'rad', 'radians'),
+    },
+  },
+  area: {
+    name: 'an area',
+    signed: false,
+    sample: { imperial: '50 sq in', metric: '320 cm²' },
+    show: {
+      imperial: { unit: 'sq in', factor: INCH ** 2, decimals: always(1) },
+      metric: { unit: 'cm²', factor: 1e-4, decimals: always(0) },
+    },
+    units: {
+      ...spelled(inches(INCH ** 2), 'in2', 'sqin', 'squareinches', '"2'),
+      ...spelled(inches(FOOT ** 2), 'ft2', 'sqft', 'squarefeet'),
+      ...spelled({ factor: 1e-6 }, 'mm2'),
+      ...spelled({ factor: 1e-4 }, 'cm2', 'sqcm'),
+      ...spelled({ factor: 1 }, 'm2', 'sqm'),
+    },
+  },
+  run: {
+    name: 'a length of duct',
+    signed: false,
+    sample: { imperial: '18.5 ft', metric: '5.6 m' },
+    show: {
+      imperial: { unit: 'ft', factor: FOOT, decimals: always(1) },
+      metric: { unit: 'm', factor: 1, decimals: always(2) },
+    },
+    units: {
+      ...spelled(inches(FOOT), 'ft', "'", 'feet', 'foot'),
+      ...spelled({ factor: 1 }, 'm', 'metres', 'meters'),
+    },
+  },
+  elevation: {
+    name: 'a height above the sea',
+    signed: true,
+    sample: { imperial: '1200 ft', metric: '365 m' },
+    show: {
+      imperial: { unit: 'ft', factor: FOOT, decimals: always(0) },
+      metric: { unit: 'm', factor: 1, decimals: always(0) },
+    },
+    units: {
+      ...spelled(inches(FOOT), 'ft', "'", 'feet', 'foot'),
+      ...spelled({ factor: 1 }, 'm', 'metres', 'meters'),
+    },
+  },
+  volume: {
+    name: 'a volume',
+    signed: false,
+    sample: { imperial: '14000 cu ft', metric: '400 m³' },
+    show: {
+      imperial: { unit: 'cu ft', factor: FOOT ** 3, decimals: always(0) },
+      metric: { unit: 'm³', factor: 1, decimals: always(0) },
+    },
+    units: {
+      ...spelled(inches(FOOT ** 3), 'ft3', 'cuft', 'cubicfeet'),
+      ...spelled({ factor: 1 }, 'm3', 'cum', 'cubicmetres', 'cubicmeters'),
+    },
+  },
+  heat: {
+    name: 'a heat input',
+    signed: false,
+    sample: { imperial: '60000 Btu/h', metric: '17.6 kW' },
+    show: {
+      imperial: { unit: 'Btu/h', factor: BTU_PER_HOUR, decimals: always(-2) },
+      metric: { unit: 'kW', factor: 1000, decimals: always(1) },
+    },
+    units: {
+      ...spelled(inches(BTU_PER_HOUR), 'btu/h', 'btu/hr', 'btuh', 'btu'),
+      ...spelled({ factor: 1 }, 'w'),
+      ...spelled({ factor: 1000 }, 'kw'),
+    },
+  },
+  density: {
+    name: 'a density',
+    signed: false,
+    sample: { imperial: '0.075 lb/ft³', metric: '1.2 kg/m³' },
+    show: {
+      imperial: { unit: 'lb/ft³', factor: 0.45359237 / FOOT ** 3, decimals: always(4) },
+      metric: { unit: 'kg/m³', factor: 1, decimals: always(3) },
+    },
+    units: {
+      ...spelled(inches(0.45359237 / FOOT ** 3), 'lb/ft3', 'lb/cuft', 'lbm/ft3'),
+      ...spelled({ factor: 1 }, 'kg/m3'),
+    },
+  },
+};
+
+/** The unit that a kind is shown in: `cfm`, `m³/h`. */
+export function unitOf(kind: QuantityKind, system: System): string {
+  return kinds[kind].show[system].unit;
+}
+
+/** An SI value as it is shown, rounded as the trade rounds it; a dash where it is not a finite number. */
+export function quantity(kind: QuantityKind, si: number, system: System): Quantity {
+  const { unit, tight, factor, offset = 0, decimals, trim } = kinds[kind].show[system];
+  const value = si / factor + offset;
+  if (!Number.isFinite(value)) return { text: '–', figure: '–', value, unit };
+  const places = decimals(value);
+  const scale = 10 ** places;
+  const rounded = Math.round(value * scale) / scale + 0;
+  const figure = trim ? String(rounded) : rounded.toFixed(Math.max(0, places));
+  return { text: `${figure}${tight ? '' : ' '}${unit}`, figure, value, unit };
+}
+
+export interface ParseQuantityOptions {
+  /** Lets the value be below 0 where the kind would refuse it. */
+  readonly negative?: boolean;
+}
+
+/**
+ * An SI value from what people type, with a unit or in the unit that `system` shows. Refuses a unit
+ * of another kind, an unclear comma, and a value below 0 where it makes no sense.
+ */
+export function parseQuantity(
+  kind: QuantityKind,
+  text: string,
+  system: System,
+  options: ParseQuantityOptions = {},
+): Parsed {
+  const { name, signed, sample, show, units } = kinds[kind];
+  const [sign, unsigned] = readSign(plain(text));
+  if (unsigned === '') return refused(`Type ${name}, such as ${sample[system]}.`);
+  const number = readNumber(unsigned);
+  if (!number) return refused(`${quoted(text)} is not ${name}: write ${sample[system]}.`);
+  const spelling = number.rest.replace(/[\s.^]/g, '');
+  const unit = spelling === '' ? { ...show[system], imperial: system === 'imperial' } : units[spelling];
+  if (!unit || !(spelling === '' || Object.hasOwn(units, spelling)))
+    return refused(
+      `${quoted(number.rest)} is not a unit of ${name.replace(/^an? /, '')}: write ${sample[system]}.`,
+    );
+  if (number.ambiguousComma && !unit.imperial) {
+    const grouped = Math.round(number.value * 1000);
+    return refused(`${quoted(text)} can be read as ${grouped} or as ${number.value}: leave the comma out.`);
+  }
+  const magnitude = number.ambiguousComma ? Math.round(number.value * 1000) : number.value;
+  const si = (sign * magnitude - (unit.offset ?? 0)) * unit.factor;
+  if (!Number.isFinite(si)) return refused(`${quoted(text)} is too large to be ${name}.`);
+  if (sign < 0 && magnitude > 0 && !signed && !options.negative)
+    return refused(`${name[0]?.toUpperCase()}${name.slice(1)} cannot be below 0: write ${sample[system]}.`);
+  return parsed(si === 0 ? 0 : si);
+}
