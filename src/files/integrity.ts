@@ -1,0 +1,233 @@
+import type { FanSpeed, Hood, Job, Node, Scheme, Segment } from '../graph/document.ts';
+import {
+  bends,
+  caps,
+  findBend,
+  findCap,
+  findInline,
+  findMaterial,
+  inlineParts,
+  materials,
+} from '../hydraulics/catalogue.ts';
+
+/** Something that the schema cannot see: a name that leads nowhere, an id used twice. */
+export interface Fault {
+  readonly path: string;
+  readonly message: string;
+  /** Present where a repair guesses no number: what it does, and the deed on the checked job itself. */
+  readonly repair?: { readonly message: string; readonly apply: () => void };
+}
+
+/**
+ * Everything that does not hold together in a job of valid form: ids used twice, names of hoods, nodes
+ * and catalogue rows that lead nowhere, speeds given in no way or in several, boxes turned inside out.
+ * Repairs, where offered, change `job` in place.
+ */
+export function faultsOf(job: Job): Fault[] {
+  const hoodIds = new Set(job.hoods.map((hood) => hood.id));
+  return [
+    ...twice(job.hoods, 'hoods'),
+    ...twice(job.schemes, 'schemes'),
+    ...twice(job.blocks, 'blocks'),
+    ...twice(job.exits, 'exits'),
+    ...twice(job.underlays, 'underlays'),
+    ...job.hoods.flatMap((hood, i) => hoodFaults(hood, `hoods[${i}]`)),
+    ...job.blocks.flatMap((box, i) => boxFaults(box, `blocks[${i}]`)),
+    ...job.exits.flatMap((box, i) => boxFaults(box, `exits[${i}]`)),
+    ...underlayFaults(job),
+    ...job.schemes.flatMap((scheme, i) => schemeFaults(scheme, `schemes[${i}]`, hoodIds)),
+  ];
+}
+
+function twice(rows: { id: string }[], path: string): Fault[] {
+  const ids = new Set(rows.map((row) => row.id));
+  const seen = new Set<string>();
+  const faults: Fault[] = [];
+  rows.forEach((row, i) => {
+    if (!seen.has(row.id)) {
+      seen.add(row.id);
+      return;
+    }
+    const fresh = freshId(row.id, ids);
+    ids.add(fresh);
+    faults.push({
+      path: `${path}[${i}].id`,
+      message: `the id "${row.id}" is used twice`,
+      repair: {
+        message: `the id "${row.id}" was used twice; this one is now "${fresh}"`,
+        apply: () => {
+          row.id = fresh;
+        },
+      },
+    });
+  });
+  return faults;
+}
+
+function freshId(id: string, taken: ReadonlySet<string>): string {
+  for (let n = 2; ; n += 1) {
+    const fresh = `${id.slice(0, 56)}-${n}`;
+    if (!taken.has(fresh)) return fresh;
+  }
+}
+
+function hoodFaults(hood: Hood, path: string): Fault[] {
+  const names = new Set<string>();
+  return hood.speeds.flatMap((speed, i) => {
+    const at = `${path}.speeds[${i}]`;
+    const faults = speedFaults(speed, hood, at);
+    if (names.has(speed.name))
+      faults.push({ path: `${at}.name`, message: `two speeds are called "${speed.name}"` });
+    names.add(speed.name);
+    return faults;
+  });
+}
+
+const waysToGiveASpeed = ['curve', 'certified', 'freeAir', 'single', 'scaledFrom'] as const;
+
+function speedFaults(speed: FanSpeed, hood: Hood, path: string): Fault[] {
+  const given = waysToGiveASpeed.filter((way) => speed[way] !== undefined);
+  const faults: Fault[] = [];
+  if (given.length !== 1) {
+    const found = given.length === 0 ? 'none is' : `${given.join(' and ')} are`;
+    faults.push({ path, message: `needs exactly one of ${waysToGiveASpeed.join(', ')}; ${found} given` });
+  }
+  const points = speed.curve ?? speed.certified ?? [];
+  const falling = points.findIndex((point, i) => i > 0 && point[0] <= (points[i - 1]?.[0] ?? 0));
+  if (falling > 0) {
+    const way = speed.curve ? 'curve' : 'certified';
+    faults.push({
+      path: `${path}.${way}[${falling}]`,
+      message: 'the flow must be more than at the point before',
+    });
+  }
+  if (speed.scaledFrom && !reachesACurve(speed, hood)) {
+    faults.push({
+      path: `${path}.scaledFrom.speed`,
+      message: `no speed "${speed.scaledFrom.speed}" of this hood that leads to a curve`,
+    });
+  }
+  return faults;
+}
+
+function reachesACurve(speed: FanSpeed, hood: Hood): boolean {
+  let current: FanSpeed | undefined = speed;
+  for (let steps = 0; current?.scaledFrom && steps <= hood.speeds.length; steps += 1) {
+    const name: string = current.scaledFrom.speed;
+    current = hood.speeds.find((other) => other.name === name);
+  }
+  return current !== undefined && current.scaledFrom === undefined;
+}
+
+type Box = Pick<Job['blocks'][number], 'min' | 'max'>;
+
+function boxFaults(box: Box, path: string): Fault[] {
+  const low = box.min.map((low, i) => Math.min(low, box.max[i] ?? low)) as Box['min'];
+  const high = box.min.map((low, i) => Math.max(low, box.max[i] ?? low)) as Box['max'];
+  if (low.every((value, i) => value === box.min[i])) return [];
+  return [
+    {
+      path: `${path}.min`,
+      message: 'must be below "max" in every direction',
+      repair: {
+        message: 'the corners were the wrong way round and are exchanged',
+        apply: () => {
+          box.min = low;
+          box.max = high;
+        },
+      },
+    },
+  ];
+}
+
+function underlayFaults(job: Job): Fault[] {
+  return job.underlays.flatMap((underlay, i): Fault[] => {
+    if (underlay.image.startsWith('data:image/')) return [];
+    return [
+      {
+        path: `underlays[${i}].image`,
+        message: 'must hold the picture itself (data:image/…); nothing is fetched from elsewhere',
+        repair: {
+          message:
+            'the underlay was dropped: it does not hold its picture, and nothing is fetched from elsewhere',
+          apply: () => {
+            job.underlays = job.underlays.filter((other) => other !== underlay);
+          },
+        },
+      },
+    ];
+  });
+}
+
+function schemeFaults(scheme: Scheme, path: string, hoodIds: ReadonlySet<string>): Fault[] {
+  const { defaults } = scheme;
+  const nodeIds = new Set(scheme.nodes.map((node) => node.id));
+  const bend = typeof defaults.bend === 'string' ? defaults.bend : defaults.bend?.kind;
+  const bendPath = typeof defaults.bend === 'string' ? 'bend' : 'bend.kind';
+  return [
+    ...twice(scheme.nodes, `${path}.nodes`),
+    ...twice(scheme.segments, `${path}.segments`),
+    ...known('material', defaults.material, `${path}.defaults.material`, findMaterial, materials),
+    ...known('bend', bend, `${path}.defaults.${bendPath}`, findBend, bends),
+    ...scheme.nodes.flatMap((node, i) => nodeFaults(node, `${path}.nodes[${i}]`, hoodIds)),
+    ...scheme.segments.flatMap((segment, i) =>
+      segmentFaults(segment, `${path}.segments[${i}]`, scheme, nodeIds),
+    ),
+  ];
+}
+
+function nodeFaults(node: Node, path: string, hoodIds: ReadonlySet<string>): Fault[] {
+  const faults = [
+    ...known('bend', node.bend?.kind, `${path}.bend.kind`, findBend, bends),
+    ...known('cap', node.cap, `${path}.cap`, findCap, caps),
+  ];
+  for (const key of ['hood', 'fan'] as const) {
+    const id = node[key];
+    if (node.role === key && id === undefined) faults.push({ path: `${path}.${key}`, message: 'is missing' });
+    if (id !== undefined && !hoodIds.has(id))
+      faults.push({ path: `${path}.${key}`, message: `no hood "${id}"` });
+  }
+  return faults;
+}
+
+function segmentFaults(
+  segment: Segment,
+  path: string,
+  scheme: Scheme,
+  nodeIds: ReadonlySet<string>,
+): Fault[] {
+  const drop = (why: string): NonNullable<Fault['repair']> => ({
+    message: `the segment "${segment.id}" was dropped: ${why}`,
+    apply: () => {
+      scheme.segments = scheme.segments.filter((other) => other !== segment);
+    },
+  });
+  const faults: Fault[] = [];
+  const lost = (['from', 'to'] as const).find((end) => !nodeIds.has(segment[end]));
+  if (lost !== undefined) {
+    const why = `no node "${segment[lost]}"`;
+    faults.push({ path: `${path}.${lost}`, message: why, repair: drop(why) });
+  } else if (segment.from === segment.to) {
+    const why = `it begins and ends at the same node "${segment.to}"`;
+    faults.push({ path: `${path}.to`, message: why, repair: drop(why) });
+  }
+  faults.push(...known('material', segment.material, `${path}.material`, findMaterial, materials));
+  segment.fittings?.forEach((part, i) => {
+    const at = `${path}.fittings[${i}]`;
+    if (part.kind !== 'user') faults.push(...known('part', part.kind, `${at}.kind`, findInline, inlineParts));
+    else if (part.user === undefined) faults.push({ path: `${at}.user`, message: 'is missing' });
+  });
+  return faults;
+}
+
+function known(
+  what: string,
+  id: string | undefined,
+  path: string,
+  find: (id: string) => unknown,
+  rows: readonly { readonly id: string }[],
+): Fault[] {
+  if (id === undefined || find(id) !== undefined) return [];
+  const ids = rows.map((row) => row.id).join(', ');
+  return [{ path, message: `no ${what} "${id}" in the catalogue (there are: ${ids})` }];
+}

@@ -1,0 +1,55 @@
+import type { Problem } from './problem.ts';
+
+/** The version that this program writes. */
+export const currentVersion = 1;
+
+/** Turns a raw document of one version into one of the next. */
+export type Migration = (raw: Record<string, unknown>) => Record<string, unknown>;
+
+/**
+ * By the version that a step starts from. Every version that was ever written stays readable, so a
+ * step is added here when the format changes and none is ever removed.
+ */
+export const migrations: ReadonlyMap<number, Migration> = new Map();
+
+export type Migrated =
+  | { readonly ok: true; readonly raw: Record<string, unknown>; readonly from: number }
+  | { readonly ok: false; readonly problem: Problem };
+
+/**
+ * Brings a raw document to `target`, one version at a time. Refuses what is no job at all, a version
+ * newer than `target`, and one that no step is known for.
+ */
+export function migrate(
+  value: unknown,
+  target: number = currentVersion,
+  steps: ReadonlyMap<number, Migration> = migrations,
+): Migrated {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    return refuse('', 'this is not a Gentlebend job: the file holds no object');
+  }
+  let raw = value as Record<string, unknown>;
+  if (raw.format !== 'gentlebend')
+    return refuse('format', 'this is not a Gentlebend job (expected "gentlebend")');
+  const from = raw.version;
+  if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) {
+    return refuse('version', 'must be a whole number from 1');
+  }
+  if (from > target) {
+    return refuse(
+      'version',
+      `the file is of version ${from} and this program reads up to version ${target}; open it with a newer Gentlebend`,
+    );
+  }
+  for (let version = from; version < target; version += 1) {
+    const step = steps.get(version);
+    if (step === undefined)
+      return refuse('version', `no way is known from version ${version} to ${version + 1}`);
+    raw = { ...step(raw), version: version + 1 };
+  }
+  return { ok: true, raw, from };
+}
+
+function refuse(path: string, message: string): Migrated {
+  return { ok: false, problem: { path, message } };
+}
