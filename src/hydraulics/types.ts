@@ -61,7 +61,8 @@ export interface FanCurve {
   readonly collarArea: number;
   /** Air density that the curve was rated at, kg/m3. */
   readonly density: number;
-  readonly interpolation?: 'monotone-cubic' | 'linear';
+  /** `power` is `P0 - b Q^c` exactly through three falling points, the first at zero flow. */
+  readonly interpolation?: 'monotone-cubic' | 'linear' | 'power';
 }
 
 export interface NetworkNode {
@@ -107,7 +108,12 @@ export type NetworkSolution =
       readonly residual: number;
       readonly stall: readonly StallNote[];
     }
-  | { readonly converged: false; readonly reason: string; readonly iterations: number; readonly residual: number };
+  | {
+      readonly converged: false;
+      readonly reason: string;
+      readonly iterations: number;
+      readonly residual: number;
+    };
 
 /** Where a number came from, carried beside it wherever it goes. */
 export interface Provenance {
