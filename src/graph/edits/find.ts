@@ -1,0 +1,94 @@
+import { current, type Draft, isDraft } from 'immer';
+import type { InlinePart, Job, Node, Scheme, Segment, Vec3 } from '../document.ts';
+import { distance } from '../vector.ts';
+
+export type DraftJob = Draft<Job>;
+export type DraftScheme = Draft<Scheme>;
+
+/** Places nearer to each other than this are one place, m. */
+export const SAME_PLACE = 1e-6;
+
+/** Throws for an id that the job does not have: an edit of it is a mistake in the program. */
+export function findScheme(job: DraftJob, schemeId: string): DraftScheme {
+  return found(job.schemes, schemeId, 'scheme');
+}
+
+export function findNode(scheme: DraftScheme, id: string): Draft<Node> {
+  return found(scheme.nodes, id, 'node');
+}
+
+export function findSegment(scheme: DraftScheme, id: string): Draft<Segment> {
+  return found(scheme.segments, id, 'segment');
+}
+
+function found<T extends { id: string }>(rows: readonly T[], id: string, what: string): T {
+  const row = rows.find((each) => each.id === id);
+  if (!row) throw new Error(`no ${what} "${id}"`);
+  return row;
+}
+
+/** The first of `n1`, `n2`, … after every number that the prefix already carries in `taken`. */
+export function freshId(prefix: string, taken: Iterable<{ readonly id: string }>): string {
+  let highest = 0;
+  for (const { id } of taken) {
+    const number = id.startsWith(prefix) ? Number(id.slice(prefix.length)) : Number.NaN;
+    if (Number.isSafeInteger(number) && number > highest) highest = number;
+  }
+  return `${prefix}${highest + 1}`;
+}
+
+/** Segments that meet at a node. */
+export function segmentsAt(scheme: DraftScheme, nodeId: string): Draft<Segment>[] {
+  return scheme.segments.filter((segment) => segment.from === nodeId || segment.to === nodeId);
+}
+
+export function otherEnd(segment: Segment, nodeId: string): string {
+  return segment.from === nodeId ? segment.to : segment.from;
+}
+
+/** The segment that joins two nodes, either way round. */
+export function between(scheme: DraftScheme, a: string, b: string): Draft<Segment> | undefined {
+  return scheme.segments.find(
+    (segment) => (segment.from === a && segment.to === b) || (segment.from === b && segment.to === a),
+  );
+}
+
+/** Node to node, m. */
+export function lengthOf(scheme: DraftScheme, segment: Segment): number {
+  return distance(findNode(scheme, segment.from).at, findNode(scheme, segment.to).at);
+}
+
+/** What a stretch of duct is made of, without its place, ends and fittings. */
+export function ductFields(segment: Draft<Segment>): Omit<Segment, 'id' | 'from' | 'to' | 'fittings'> {
+  const { id: _id, from: _from, to: _to, fittings: _fittings, ...fields } = plainCopy(segment);
+  return fields;
+}
+
+/** A copy that shares nothing that can change with what it was made from. */
+export function plainCopy<T extends object>(value: T): T {
+  return structuredClone(isDraft(value) ? (current(value as Draft<T>) as T) : value);
+}
+
+/** Brings fittings back onto a segment that has become shorter. */
+export function keepFittingsOn(scheme: DraftScheme, segment: Draft<Segment>): void {
+  if (!segment.fittings) return;
+  const length = lengthOf(scheme, segment);
+  for (const fitting of segment.fittings) if (fitting.at > length) fitting.at = length;
+}
+
+/** Gives a segment these fittings in the order that they stand; no fittings is no field. */
+export function setFittings(segment: Draft<Segment>, fittings: readonly InlinePart[]): void {
+  if (fittings.length === 0) delete segment.fittings;
+  else segment.fittings = [...fittings].sort((a, b) => a.at - b.at);
+}
+
+/** Removes nodes that no segment meets; a hood stays where it was put. */
+export function dropLoose(scheme: DraftScheme): void {
+  const met = new Set(scheme.segments.flatMap((segment) => [segment.from, segment.to]));
+  if (scheme.nodes.every((node) => node.role === 'hood' || met.has(node.id))) return;
+  scheme.nodes = scheme.nodes.filter((node) => node.role === 'hood' || met.has(node.id));
+}
+
+export function copyOf(at: Vec3): Vec3 {
+  return [at[0], at[1], at[2]];
+}
