@@ -40,6 +40,7 @@ function messageOf(issue: Issue, value: unknown): string {
     case 'too_big':
       return `must be at most ${issue.maximum}${unitOf(issue.origin)}${given(issue.origin, value)}`;
     case 'too_small':
+      if (issue.inclusive === false) return `must be more than ${issue.minimum}${given(issue.origin, value)}`;
       return `must be at least ${issue.minimum}${unitOf(issue.origin)}${given(issue.origin, value)}`;
     default:
       return typeof value === 'number' ? `${issue.message}, not ${value}` : issue.message;

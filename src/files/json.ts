@@ -20,7 +20,7 @@ export function parseJson(text: string): JsonResult {
       ok: false,
       line: before.split('\n').length,
       column: fault.offset - lineStart + 1,
-      message: `expected ${fault.expected}, found ${nameOf(body, fault.offset)}`,
+      message: `expected ${fault.expected}, found ${nameOf(body, fault)}`,
     };
   }
 }
@@ -29,6 +29,9 @@ interface Fault {
   readonly offset: number;
   readonly expected: string;
 }
+
+const aName = 'a name in double quotes';
+const aValue = 'a value';
 
 const space = /[ \t\n\r]*/y;
 const escaped = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
@@ -90,7 +93,7 @@ export function findFault(text: string): Fault | null {
         expecting = 'next';
         continue;
       }
-      if (!takeString()) return { offset: at, expected: 'a name in double quotes' };
+      if (!takeString()) return { offset: at, expected: aName };
       take(space);
       if (!takeChar(':')) return { offset: at, expected: '":"' };
       expecting = 'value';
@@ -106,14 +109,15 @@ export function findFault(text: string): Fault | null {
     } else if (takeString() || take(scalar)) {
       expecting = 'next';
     } else {
-      return { offset: at, expected: 'a value' };
+      return { offset: at, expected: aValue };
     }
   }
 }
 
-function nameOf(text: string, offset: number): string {
+function nameOf(text: string, { offset, expected }: Fault): string {
   const char = text[offset];
   if (char === undefined) return 'the end of the file';
-  if (char === '"') return 'a broken string';
-  return `"${char}"`;
+  if (char !== '"') return JSON.stringify(char);
+  const stringIsWelcome = expected === aValue || expected === aName;
+  return stringIsWelcome ? 'a string that is not closed or holds a bad escape' : 'text';
 }

@@ -47,6 +47,7 @@ export async function saveJobFile(text: string, file: ChosenFile): Promise<Chose
 export function fileNameFor(title: string): string {
   const stem = title
     .normalize('NFKD')
+    .replace(/\p{Mark}/gu, '')
     .replace(/[^\p{Letter}\p{Number}]+/gu, '-')
     .replace(/^-+|-+$/g, '')
     .slice(0, 80)

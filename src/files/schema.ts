@@ -1,8 +1,11 @@
 import * as z from 'zod';
 import { job } from '../graph/document.ts';
 
-/** The JSON Schema of a job file, from the same schema that reads it; published as `docs/job.schema.json`. */
-export function jobJsonSchema(): Record<string, unknown> {
+/**
+ * The JSON Schema of a job file as text, from the same schema that reads it. `npm run docs` publishes
+ * it as `docs/job.schema.json`.
+ */
+export function jobSchemaText(): string {
   const schema = z.toJSONSchema(job, { io: 'input' });
-  return { title: 'Gentlebend job, version 1', ...schema };
+  return `${JSON.stringify({ title: 'Gentlebend job, version 1', ...schema }, null, 2)}\n`;
 }
