@@ -1,10 +1,17 @@
-import { FOOT, INCH } from './constants.ts';
+import { INCH } from './constants.ts';
 import { type Parsed, parsed, refused, type System } from './parsed.ts';
 import { plain, quoted, readNumber, readSign } from './text.ts';
 
 export type LengthUnit = 'in' | 'ft' | 'mm' | 'cm' | 'm';
 
-const metresPer: Record<LengthUnit, number> = { in: INCH, ft: FOOT, mm: 0.001, cm: 0.01, m: 1 };
+/** Metres are `number · times / over`: whole numbers, so that 6 in is 0.1524 m to the last digit. */
+const metres: Record<LengthUnit, { readonly times: number; readonly over: number }> = {
+  in: { times: 254, over: 10_000 },
+  ft: { times: 3048, over: 10_000 },
+  mm: { times: 1, over: 1000 },
+  cm: { times: 1, over: 100 },
+  m: { times: 1, over: 1 },
+};
 
 const unitNames: readonly (readonly [RegExp, LengthUnit])[] = [
   [/^(?:"|inch(?:es)?\b|in\b\.?)/, 'in'],
@@ -14,16 +21,14 @@ const unitNames: readonly (readonly [RegExp, LengthUnit])[] = [
   [/^(?:met(?:re|er)s?\b|m\b\.?)/, 'm'],
 ];
 
-/** Smaller unit that may follow a larger one, as in 3' 4". */
-const follows: Partial<Record<LengthUnit, readonly LengthUnit[]>> = {
-  ft: ['in'],
-  m: ['cm', 'mm'],
-  cm: ['mm'],
+/** Smaller units that may follow a larger one, as in 3' 4", and how many of them it holds. */
+const holds: Readonly<Record<LengthUnit, Partial<Record<LengthUnit, number>>>> = {
+  ft: { in: 12 },
+  m: { cm: 100, mm: 1000 },
+  cm: { mm: 10 },
+  in: {},
+  mm: {},
 };
-
-function mayFollow(larger: LengthUnit, smaller: LengthUnit): boolean {
-  return follows[larger]?.includes(smaller) ?? false;
-}
 
 export interface ParseLengthOptions {
   /** What a number without a unit means; inches in the imperial system and mm in the metric. */
@@ -44,7 +49,7 @@ export function parseLength(text: string, system: System, options: ParseLengthOp
   const [sign, unsigned] = readSign(plain(text));
   if (unsigned === '') return refused(`Type a length, such as ${sample}.`);
   let rest = unsigned;
-  let metres = 0;
+  let total = 0;
   let last: LengthUnit | null = null;
   while (rest !== '') {
     const number = readNumber(rest);
@@ -52,18 +57,21 @@ export function parseLength(text: string, system: System, options: ParseLengthOp
     const named = readUnit(number.rest);
     const unit: LengthUnit | null = named?.unit ?? (last === null ? bare : last === 'ft' ? 'in' : null);
     if (unit === null) return refused(`${quoted(text)} ends in a number without a unit: write ${sample}.`);
-    if (last !== null && !mayFollow(last, unit)) return refused(wrongOrder(text, last, unit, sample));
+    const held: number | undefined = last === null ? 1 : holds[last][unit];
+    if (held === undefined) return refused(wrongOrder(text, last ?? unit, unit, sample));
     if (number.ambiguousComma) return refused(unclearComma(text, number.value));
-    metres += number.value * metresPer[unit];
+    total = total * held + number.value;
     last = unit;
     rest = named ? named.rest : number.rest;
     if (!named && rest !== '') return refused(notALength(text, rest, sample));
     rest = rest.replace(/^(?:[-,] ?|and )(?=[\d.])/, '');
   }
-  if (!Number.isFinite(metres)) return refused(`${quoted(text)} is too large to be a length.`);
-  if (sign < 0 && metres > 0 && !options.negative)
+  const { times, over } = metres[last ?? bare];
+  const length = (total * times) / over;
+  if (!Number.isFinite(length)) return refused(`${quoted(text)} is too large to be a length.`);
+  if (sign < 0 && length > 0 && !options.negative)
     return refused(`A length cannot be below 0: write ${sample}.`);
-  return parsed(metres === 0 ? 0 : sign * metres);
+  return parsed(length === 0 ? 0 : sign * length);
 }
 
 function readUnit(text: string): { unit: LengthUnit; rest: string } | null {

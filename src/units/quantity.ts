@@ -294,16 +294,15 @@ export function parseQuantity(
   options: ParseQuantityOptions = {},
 ): Parsed {
   const { name, signed, sample, show, units } = kinds[kind];
+  const sentence = sample[system].replace(/\.?$/, '.');
   const [sign, unsigned] = readSign(plain(text));
-  if (unsigned === '') return refused(`Type ${name}, such as ${sample[system]}.`);
+  if (unsigned === '') return refused(`Type ${name}, such as ${sentence}`);
   const number = readNumber(unsigned);
-  if (!number) return refused(`${quoted(text)} is not ${name}: write ${sample[system]}.`);
+  if (!number) return refused(`${quoted(text)} is not ${name}: write ${sentence}`);
   const spelling = number.rest.replace(/[\s.^]/g, '');
   const unit = spelling === '' ? { ...show[system], imperial: system === 'imperial' } : units[spelling];
   if (!unit || !(spelling === '' || Object.hasOwn(units, spelling)))
-    return refused(
-      `${quoted(number.rest)} is not a unit of ${name.replace(/^an? /, '')}: write ${sample[system]}.`,
-    );
+    return refused(`${quoted(number.rest)} is not a unit of ${name.replace(/^an? /, '')}: write ${sentence}`);
   if (number.ambiguousComma && !unit.imperial) {
     const grouped = Math.round(number.value * 1000);
     return refused(`${quoted(text)} can be read as ${grouped} or as ${number.value}: leave the comma out.`);
@@ -312,6 +311,6 @@ export function parseQuantity(
   const si = (sign * magnitude - (unit.offset ?? 0)) * unit.factor;
   if (!Number.isFinite(si)) return refused(`${quoted(text)} is too large to be ${name}.`);
   if (sign < 0 && magnitude > 0 && !signed && !options.negative)
-    return refused(`${name[0]?.toUpperCase()}${name.slice(1)} cannot be below 0: write ${sample[system]}.`);
+    return refused(`${name[0]?.toUpperCase()}${name.slice(1)} cannot be below 0: write ${sentence}`);
   return parsed(si === 0 ? 0 : si);
 }
