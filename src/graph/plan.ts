@@ -1,0 +1,178 @@
+import { findCap, findInline } from '../hydraulics/catalogue.ts';
+import { bendLoss } from '../hydraulics/losses/bends.ts';
+import { capLoss, openEnd } from '../hydraulics/losses/caps.ts';
+import { inlineLoss } from '../hydraulics/losses/inline.ts';
+import { roughnessOf } from '../hydraulics/losses/materials.ts';
+import { transitionLoss } from '../hydraulics/losses/transitions.ts';
+import { area, hydraulicDiameter } from '../hydraulics/section.ts';
+import type { LocalLoss, LossPart, Provenance, Section } from '../hydraulics/types.ts';
+import type { Job, Node, Scheme, Segment } from './document.ts';
+import { memoise } from './memo.ts';
+import type { Route, RouteNode, RouteSegment } from './route.ts';
+import type { FittingKind } from './solution.ts';
+
+export type DuctPart = Extract<LossPart, { kind: 'duct' }>;
+
+/** A fitting with its loss, in its place along a leg. */
+export interface PlannedFitting {
+  readonly id: string;
+  /** Node id, or the segment's id for a part in line. */
+  readonly at: string;
+  readonly kind: FittingKind;
+  readonly loss: LocalLoss;
+  /** m along the leg in the direction of the air. */
+  readonly distance: number;
+}
+
+/** One leg with all that it is charged with, in the order in which the air meets it. */
+export interface PlannedLeg {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly length: number;
+  readonly section: Section;
+  readonly area: number;
+  readonly hydraulicDiameter: number;
+  readonly duct: DuctPart;
+  readonly provenance: Provenance;
+  readonly fittings: readonly PlannedFitting[];
+}
+
+/** Everything that costs pressure in a scheme, leg by leg in flow order. */
+export interface Plan {
+  readonly legs: readonly PlannedLeg[];
+}
+
+/**
+ * Charges every fitting of a route to one leg: a change of size to the leg downstream of it (its parts
+ * know which section they are referred to), a bend to the leg upstream, an end to the leg that runs to it.
+ */
+export const planOf = memoise((route: Route, scheme: Scheme): Plan => {
+  const nodes = new Map(scheme.nodes.map((node) => [node.id, node]));
+  const segments = new Map(scheme.segments.map((segment) => [segment.id, segment]));
+  return {
+    legs: route.order.map((id) =>
+      planLeg(route, route.segments.get(id) as RouteSegment, segments.get(id) as Segment, nodes),
+    ),
+  };
+});
+
+/** The plan of a scheme of a job by its route. */
+export function planFor(job: Job, route: Route): Plan {
+  return planOf(route, job.schemes.find((scheme) => scheme.id === route.schemeId) as Scheme);
+}
+
+function planLeg(
+  route: Route,
+  leg: RouteSegment,
+  segment: Segment,
+  nodes: ReadonlyMap<string, Node>,
+): PlannedLeg {
+  const start = route.nodes.get(leg.from) as RouteNode;
+  const end = route.nodes.get(leg.to) as RouteNode;
+  const surface = roughnessOf(leg.material, leg.section, leg.stretch);
+  const bend = end.bend?.upstream === leg.id ? bendFitting(end, leg) : undefined;
+  const length = leg.straight + (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
+  const duct: DuctPart = {
+    kind: 'duct',
+    length,
+    hydraulicDiameter: hydraulicDiameter(leg.section),
+    area: area(leg.section),
+    roughness: surface.roughness,
+    multiplier: surface.multiplier,
+  };
+  const fittings = [
+    ...(start.transition?.downstream === leg.id ? [transitionFitting(start)] : []),
+    ...inlineFittings(leg, segment, duct),
+    ...(bend ? [bend] : []),
+    ...endFitting(end, leg, nodes.get(end.id)),
+  ];
+  return {
+    id: leg.id,
+    from: leg.from,
+    to: leg.to,
+    length: leg.length,
+    section: leg.section,
+    area: duct.area,
+    hydraulicDiameter: duct.hydraulicDiameter,
+    duct,
+    provenance: surface.provenance,
+    fittings,
+  };
+}
+
+/** Length of a bend's centre line, m. */
+function arcOf(bend: { readonly radius: number; readonly angle: number }): number {
+  return (bend.radius * bend.angle * Math.PI) / 180;
+}
+
+function bendFitting(node: RouteNode, leg: RouteSegment): PlannedFitting | undefined {
+  const { bend } = node;
+  if (!bend) return undefined;
+  const sides =
+    bend.inPlane !== undefined && bend.acrossPlane !== undefined
+      ? { inPlane: bend.inPlane, acrossPlane: bend.acrossPlane }
+      : {};
+  const loss = bendLoss({
+    kind: bend.kind,
+    angle: bend.angle,
+    radiusRatio: bend.radiusRatio,
+    section: leg.section,
+    ...sides,
+  });
+  return { id: `${node.id}/bend`, at: node.id, kind: 'bend', loss, distance: leg.length };
+}
+
+function transitionFitting(node: RouteNode): PlannedFitting {
+  const { from, to, kind, angle } = node.transition as NonNullable<RouteNode['transition']>;
+  const loss = transitionLoss({ from, to, kind, angle });
+  return { id: `${node.id}/transition`, at: node.id, kind: 'transition', loss, distance: 0 };
+}
+
+function endFitting(end: RouteNode, leg: RouteSegment, node: Node | undefined): PlannedFitting[] {
+  if (end.segments.length !== 1 || end.kind === 'hood') return [];
+  const cap = end.kind === 'cap' && node?.cap !== undefined && findCap(node.cap) ? node.cap : undefined;
+  const kind: FittingKind = cap ? 'cap' : 'exit';
+  const loss = cap
+    ? capLoss({
+        cap,
+        section: leg.section,
+        ...(node?.capOpening === undefined ? {} : { opening: node.capOpening }),
+      })
+    : openEnd(leg.section);
+  return [{ id: `${end.id}/${kind}`, at: end.id, kind, loss, distance: leg.length }];
+}
+
+/** What a part in line is called among the fittings of a result. */
+const inlineKinds: Readonly<Record<string, FittingKind>> = {
+  'backdraught-damper': 'backdraught-damper',
+  'balancing-damper': 'damper',
+  'volume-damper-open': 'damper',
+  screen: 'screen',
+  'perforated-plate': 'screen',
+  silencer: 'silencer',
+  filter: 'filter',
+};
+
+function inlineFittings(leg: RouteSegment, segment: Segment, duct: DuctPart): PlannedFitting[] {
+  const counts = new Map<FittingKind, number>();
+  return (segment.fittings ?? [])
+    .filter((part) => part.user !== undefined || findInline(part.kind) !== undefined)
+    .map((part) => {
+      const along = Math.min(part.at, leg.length);
+      return { part, distance: leg.reversed ? leg.length - along : along };
+    })
+    .sort((a, b) => a.distance - b.distance)
+    .map(({ part, distance }) => {
+      const kind = part.user ? 'user' : (inlineKinds[part.kind] ?? 'user');
+      const count = (counts.get(kind) ?? 0) + 1;
+      counts.set(kind, count);
+      return {
+        id: `${leg.id}/${kind}${count > 1 ? `-${count}` : ''}`,
+        at: leg.id,
+        kind,
+        loss: inlineLoss({ ...part, section: leg.section, roughness: duct.roughness, multiplier: duct.multiplier }),
+        distance,
+      };
+    });
+}
