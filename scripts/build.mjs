@@ -43,8 +43,8 @@ async function buildWhenChanged(outDir, sources, message, config) {
   if (existsSync(stampPath) && readFileSync(stampPath, 'utf8') === stamp) return outDir;
   if (message !== null) console.error(message);
   const { build, createLogger } = await import('vite');
-  const { logLevel, ...rest } = config(outDir);
-  await build({ root, ...rest, customLogger: onStandardError(createLogger(logLevel)) });
+  const settings = config(outDir);
+  await build({ root, ...settings, customLogger: onStandardError(createLogger(settings.logLevel)) });
   mkdirSync(outDir, { recursive: true });
   writeFileSync(stampPath, stamp);
   return outDir;

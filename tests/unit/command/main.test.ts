@@ -1,0 +1,203 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { main } from '../../../src/command/main.ts';
+import { readJob } from '../../../src/files/read.ts';
+import type { Job } from '../../../src/graph/document.ts';
+import type { Solved, SpeedResult } from '../../../src/graph/solution.ts';
+import { solveScheme } from '../../../src/graph/solve.ts';
+import { sampleJob, sampleWith } from '../files/sample.ts';
+
+const example = 'fixtures/example.gentlebend.json';
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'gentlebend-command-'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+async function run(...args: string[]) {
+  const written = { stdout: '', stderr: '' };
+  const into = (key: keyof typeof written) => ({
+    write: (text: string) => {
+      written[key] += text;
+    },
+  });
+  const code = await main(args, { stdout: into('stdout'), stderr: into('stderr') });
+  return { code, ...written };
+}
+
+function file(text: string): string {
+  const path = join(folder, 'job.gentlebend.json');
+  writeFileSync(path, text);
+  return path;
+}
+
+function exampleJob(): Job {
+  const read = readJob(readFileSync(example, 'utf8'), { repair: false });
+  if (!read.ok) throw new Error('the example job is broken');
+  return read.job;
+}
+
+function solvedOf(speed: SpeedResult | undefined): Solved {
+  if (!speed?.outcome.solved) throw new Error('not solved');
+  return speed.outcome;
+}
+
+test('--json gives every scheme, hood and speed with the numbers of the solver', async () => {
+  const { code, stdout, stderr } = await run('solve', example, '--json');
+  const job = exampleJob();
+  const printed = JSON.parse(stdout);
+  expect([code, stderr]).toEqual([0, '']);
+  expect(printed.schemes.map((scheme: { id: string }) => scheme.id)).toEqual(job.schemes.map(({ id }) => id));
+  for (const [i, { id, name }] of job.schemes.entries()) {
+    const solution = solveScheme(job, id);
+    const scheme = printed.schemes[i];
+    expect(scheme.name).toBe(name);
+    expect(scheme.findings.map((finding: { id: string }) => finding.id)).toEqual(
+      solution.findings.map((f) => f.id),
+    );
+    expect(scheme.speeds).toHaveLength(solution.speeds.length);
+    for (const [k, speed] of solution.speeds.entries()) {
+      const solved = solvedOf(speed);
+      expect(scheme.speeds[k]).toMatchObject({
+        hood: speed.hood,
+        name: speed.name,
+        flow: solved.flow,
+        ratedFlow: speed.ratedFlow,
+        totalPressure: solved.totalPressure,
+      });
+      expect(scheme.speeds[k].segments).toHaveLength(solved.segments.size);
+      expect(scheme.speeds[k].fittings).toHaveLength(solved.fittings.length);
+    }
+  }
+});
+
+test('--json names every segment and fitting with its numbers in SI', async () => {
+  const [scheme] = JSON.parse((await run('solve', example, '--json')).stdout).schemes;
+  const speed = scheme.speeds.at(-1);
+  for (const segment of speed.segments) {
+    expect(segment).toMatchObject({
+      id: expect.any(String),
+      flow: expect.any(Number),
+      velocity: expect.any(Number),
+    });
+    expect(segment.frictionLoss).toBeCloseTo(segment.lossPerMetre * segment.frictionLength, 9);
+  }
+  for (const fitting of speed.fittings) {
+    expect(fitting).toMatchObject({
+      at: expect.any(String),
+      kind: expect.any(String),
+      c: expect.any(Number),
+      loss: expect.any(Number),
+      equivalentLength: expect.any(Number),
+    });
+  }
+  const spent = [
+    ...speed.segments.map((s: { frictionLoss: number }) => s.frictionLoss),
+    ...speed.fittings.map((f: { loss: number }) => f.loss),
+  ];
+  expect(spent.reduce((sum: number, loss: number) => sum + loss, 0)).toBeCloseTo(speed.totalPressure, 4);
+});
+
+test('the table has a row for every speed of every scheme, in the units of the job', async () => {
+  const { code, stdout } = await run('solve', example);
+  const job = exampleJob();
+  const rows = stdout.split('\n').filter((line) => / % {2}/.test(line));
+  expect(code).toBe(0);
+  expect(rows).toHaveLength(job.schemes.length * (job.hoods[0]?.speeds.length ?? 0));
+  expect(rows.every((row) => row.includes(job.units === 'imperial' ? 'cfm' : 'm³/h'))).toBe(true);
+});
+
+test('the cautions stand under the table and in the JSON', async () => {
+  const table = await run('solve', example);
+  const json = JSON.parse((await run('solve', example, '--json')).stdout);
+  expect(table.stdout).toContain('Local codes');
+  expect(table.stdout).toContain('carbon monoxide');
+  expect(json.cautions.join(' ')).toContain('licensed practitioner');
+});
+
+test('--losses adds what every segment and fitting costs', async () => {
+  const plain = await run('solve', example);
+  const { stdout } = await run('solve', example, '--losses');
+  const { fittings } = solvedOf(solveScheme(exampleJob(), exampleJob().schemes[0]?.id ?? '').speeds[0]);
+  expect(fittings.length).toBeGreaterThan(0);
+  for (const { label } of fittings) expect(stdout).toContain(label);
+  expect(plain.stdout).not.toContain('where the pressure goes');
+});
+
+test('a scheme that leads nowhere has no flow, and says why', async () => {
+  const path = file(sampleWith(['schemes', 0, 'segments'], []));
+  const json = JSON.parse((await run('solve', path, '--json')).stdout);
+  const speeds = json.schemes[0].speeds;
+  expect(speeds.map((speed: { flow: unknown }) => speed.flow)).toEqual([null, null]);
+  expect(speeds[0].reason).toMatch(/\w/);
+  const table = await run('solve', path);
+  expect([table.code, table.stdout.includes(speeds[0].reason)]).toEqual([0, true]);
+});
+
+test('a key that the format does not know is told on standard error, and the rest is solved', async () => {
+  const { code, stdout, stderr } = await run('solve', file(sampleWith(['colour'], 'red')), '--json');
+  expect(code).toBe(0);
+  expect(stderr).toMatch(/colour: is not part of the format/);
+  expect(JSON.parse(stdout).schemes).toHaveLength(1);
+});
+
+test.each([
+  ['no command', []],
+  ['another command', ['draw', example]],
+  ['no file', ['solve']],
+  ['a file that is not there', ['solve', 'no-such-file.gentlebend.json']],
+  ['a folder', ['solve', 'fixtures']],
+  ['two files', ['solve', example, example]],
+  ['an option that does not exist', ['solve', example, '--fast']],
+])('%s: a message on standard error, nothing on standard output, exit 2', async (_, args) => {
+  const { code, stdout, stderr } = await run(...args);
+  expect([code, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(/\w/);
+});
+
+test.each([
+  ['text that is not JSON', '{', /line 1, column 2/],
+  [
+    'a node that is not there',
+    sampleWith(['schemes', 0, 'segments', 1, 'to'], 'n9'),
+    /schemes\[0\]\.segments\[1\]\.to: no node "n9"/,
+  ],
+  ['a newer version', sampleWith(['version'], 9), /version 9/],
+  [
+    'a length given as text',
+    sampleWith(['kitchen', 'ceilingHeight'], '8 ft'),
+    /kitchen\.ceilingHeight: must be a number, not text/,
+  ],
+])('%s is refused with its place: nothing on standard output, exit 2', async (_, text, place) => {
+  const { code, stdout, stderr } = await run('solve', file(text), '--json');
+  expect([code, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(place);
+});
+
+test('two hoods have a row each, named', async () => {
+  const job = sampleJob();
+  const [hood] = job.hoods;
+  const [scheme] = job.schemes;
+  if (!hood || !scheme) throw new Error('the sample has a hood and a scheme');
+  job.hoods.push({ ...hood, id: 'h2', name: 'Second hood' });
+  scheme.nodes.push(
+    { id: 'm1', at: [5, 0, 1.7], role: 'hood', hood: 'h2' },
+    { id: 'm2', at: [5, 0, 3], role: 'cap', cap: 'roof-cap' },
+  );
+  scheme.segments.push({ id: 'e1', from: 'm1', to: 'm2' });
+  const { stdout } = await run('solve', file(JSON.stringify(job)));
+  expect(stdout.match(/^ +Wall hood +(low|high) /gm)).toHaveLength(2);
+  expect(stdout.match(/^ +Second hood +(low|high) /gm)).toHaveLength(2);
+});
+
+test('--help says how to use it', async () => {
+  expect(await run('--help')).toMatchObject({
+    code: 0,
+    stdout: expect.stringContaining('Usage: solve FILE'),
+  });
+});
