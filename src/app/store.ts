@@ -9,7 +9,7 @@ import {
   type Selection,
 } from '../canvas/board.ts';
 import type { Job } from '../graph/document.ts';
-import { commit, type History, redo, startHistory, undo } from '../graph/history.ts';
+import { commit, type History, redo, redoLabel, startHistory, undo, undoLabel } from '../graph/history.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
 
@@ -91,8 +91,8 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
       live: document,
       solution,
       units: document.units,
-      undoLabel: next.past.at(-1)?.label ?? null,
-      redoLabel: next.future.at(-1)?.label ?? null,
+      undoLabel: undoLabel(next),
+      redoLabel: redoLabel(next),
       selection:
         afresh || schemeId !== state.schemeId ? nothing : within(state.selection, document, schemeId),
       hover: nothing,

@@ -1,0 +1,27 @@
+import { useEffect } from 'react';
+import { CommandBox } from './CommandBox.tsx';
+import { useApp } from './context.ts';
+import { listenForShortcuts } from './keyboard.ts';
+import { NoticeDialog } from './NoticeDialog.tsx';
+import { SidePanel } from './panel/SidePanel.tsx';
+import { ResultsStrip } from './ResultsStrip.tsx';
+import { Sheets } from './Sheets.tsx';
+import { ToolRail } from './ToolRail.tsx';
+import { TopBar } from './TopBar.tsx';
+
+/** The desk. Its shortcuts listen after the sheets' own keys, which come first. */
+export function Desk() {
+  const app = useApp();
+  useEffect(() => listenForShortcuts(app), [app]);
+  return (
+    <div className="desk">
+      <TopBar />
+      <ToolRail />
+      <Sheets />
+      <SidePanel />
+      <ResultsStrip />
+      <CommandBox />
+      <NoticeDialog />
+    </div>
+  );
+}

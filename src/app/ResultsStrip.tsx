@@ -1,0 +1,126 @@
+import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
+import type { UnitSystem } from '../graph/document.ts';
+import type { SpeedResult } from '../graph/solution.ts';
+import { formatFlow, formatPressure, formatVelocity } from '../units/index.ts';
+import { useApp, useBoard } from './context.ts';
+import { segmentName } from './places.ts';
+import { percent } from './wording.ts';
+
+/** What gets out at every speed of every hood: the numbers that the drawing is for. */
+export function ResultsStrip() {
+  const speeds = useBoard((state) => state.solution.speeds);
+  const hoods = new Set(speeds.map((speed) => speed.hood)).size;
+  return (
+    <section className="strip" aria-label="Results at each fan speed">
+      {speeds.length === 0 ? (
+        <p className="strip-empty">
+          <strong>No fan yet, so no air.</strong> Pick the hood tool and click on the floor sheet; then draw
+          the duct from the hood to a cap outdoors.
+        </p>
+      ) : (
+        <div className="speed-cards">
+          {speeds.map((speed, index) => (
+            <SpeedCard key={`${speed.hood}/${speed.speed}`} speed={speed} index={index} named={hoods > 1} />
+          ))}
+        </div>
+      )}
+      <Estimate />
+    </section>
+  );
+}
+
+function SpeedCard({ speed, index, named }: { speed: SpeedResult; index: number; named: boolean }) {
+  const { board } = useApp();
+  const units = useBoard((state) => state.units);
+  const chosen = useBoard((state) => state.speed === index);
+  return (
+    <Button
+      className="speed-card"
+      aria-pressed={chosen}
+      data-speed={speed.name}
+      onPress={() => board.set({ speed: index })}
+    >
+      <span className="speed-name">
+        {named ? `${speed.hoodName}, ${speed.name}` : speed.name}
+        {chosen && <span className="chosen">colours the sheets</span>}
+      </span>
+      <Outcome speed={speed} units={units} />
+    </Button>
+  );
+}
+
+function Outcome({ speed, units }: { speed: SpeedResult; units: UnitSystem }) {
+  const place = useBoard((state) =>
+    speed.outcome.solved && speed.outcome.fastest
+      ? segmentName(state.solution.route, speed.outcome.fastest.segment)
+      : null,
+  );
+  const { outcome } = speed;
+  if (!outcome.solved) return <span className="unsolved">{outcome.reason}</span>;
+  const share = speed.ratedFlow > 0 ? outcome.flow / speed.ratedFlow : 0;
+  return (
+    <>
+      <span className="delivered">
+        <span className="number" data-figure="flow">
+          {formatFlow(outcome.flow, units)}
+        </span>
+        <span className="of-rated">
+          of rated {formatFlow(speed.ratedFlow, units)} ({percent(share)})
+        </span>
+      </span>
+      <span className="bar" aria-hidden="true">
+        <span style={{ width: `${Math.min(100, 100 * share)}%` }} />
+      </span>
+      <span className="facts">
+        <span>
+          <span className="fact-name">total </span>
+          {formatPressure(outcome.totalPressure, units)}
+        </span>
+        {outcome.fastest && (
+          <span>
+            <span className="fact-name">fastest </span>
+            {formatVelocity(outcome.fastest.velocity, units)}
+            <span className="fact-name fact-place"> in {place}</span>
+          </span>
+        )}
+      </span>
+    </>
+  );
+}
+
+function Estimate() {
+  return (
+    <div className="estimate">
+      <p>Planning estimate. Local code, the hood's instructions and a licensed installer decide.</p>
+      <DialogTrigger>
+        <Button className="text-button">Cautions</Button>
+        <Popover className="popover cautions" placement="top end">
+          <Dialog aria-label="Cautions">
+            <Heading slot="title">Before anything is built</Heading>
+            <ul>
+              <li>
+                <strong>Carbon monoxide.</strong> A hood pulls air out of the house. Where a water heater,
+                boiler, furnace, stove or fireplace draws its air from the same house, it can pull flue gas
+                back in. Have the installer test for spillage with every exhaust fan running, and plan the
+                make-up air.
+              </li>
+              <li>
+                <strong>Grease burns.</strong> Use smooth metal duct that can be cleaned, with no screw points
+                in the air stream and the clearances that the code and the hood's instructions ask for. Never
+                plastic or foil flexible duct where they forbid it.
+              </li>
+              <li>
+                <strong>Outdoors means outdoors.</strong> Never end a kitchen exhaust in an attic, a crawl
+                space or a wall.
+              </li>
+              <li>
+                <strong>Homes only.</strong> Commercial cooking has its own codes, hoods and fire suppression,
+                and is outside what is computed here.
+              </li>
+            </ul>
+          </Dialog>
+        </Popover>
+      </DialogTrigger>
+    </div>
+  );
+}

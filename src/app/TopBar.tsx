@@ -1,0 +1,153 @@
+import { useState } from 'react';
+import {
+  Button,
+  Header,
+  Input,
+  Keyboard,
+  Menu,
+  MenuItem,
+  MenuSection,
+  MenuTrigger,
+  Popover,
+  Separator,
+  TextField,
+  ToggleButton,
+  ToggleButtonGroup,
+  Toolbar,
+} from 'react-aria-components';
+import type { UnitSystem } from '../graph/document.ts';
+import { type Command, commandById } from './commands.ts';
+import { useApp, useBoard, useFiles } from './context.ts';
+import { CommandButton, IconButton, onMac } from './controls.tsx';
+import { Icon } from './icons.tsx';
+import { SchemeTabs } from './SchemeTabs.tsx';
+import { printed } from './shortcut.ts';
+
+export function TopBar() {
+  const { ui } = useApp();
+  return (
+    <header className="top-bar">
+      <JobTitle />
+      <FileMenu />
+      <Toolbar className="bar-group" aria-label="Undo and redo">
+        <CommandButton id="edit.undo" icon="undo" />
+        <CommandButton id="edit.redo" icon="redo" />
+      </Toolbar>
+      <SchemeTabs />
+      <div className="bar-group bar-end">
+        <UnitsSwitch />
+        <ThemeButton />
+        <IconButton
+          icon="search"
+          label="Find a command"
+          shortcut="Mod+K"
+          onPress={() => ui.setState({ commandBox: true })}
+        />
+      </div>
+    </header>
+  );
+}
+
+function JobTitle() {
+  const { board } = useApp();
+  const title = useBoard((state) => state.job.title);
+  const dirty = useFiles((state) => state.unsaved);
+  const [text, setText] = useState<string | null>(null);
+  const take = () => {
+    const next = text?.trim();
+    setText(null);
+    if (next === undefined || next === title) return;
+    board.dispatch('rename job', (job) => {
+      job.title = next;
+    });
+  };
+  return (
+    <div className="job-title">
+      <svg className="mark" width="22" height="22" viewBox="0 0 22 22" aria-hidden="true">
+        <path d="M4 19v-6a9 9 0 0 1 9-9h6M11 19v-5a3 3 0 0 1 3-3h5" />
+      </svg>
+      <TextField
+        aria-label="Job title"
+        value={text ?? title}
+        onChange={setText}
+        onBlur={take}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') (event.target as HTMLElement).blur();
+          if (event.key === 'Escape') setText(null);
+        }}
+      >
+        <Input placeholder="Untitled kitchen" spellCheck={false} autoComplete="off" />
+      </TextField>
+      {dirty && <span className="unsaved-mark" title="Changed since it was saved to a file" />}
+    </div>
+  );
+}
+
+function CommandItem({ command }: { command: Command }) {
+  const shortcut = command.shortcuts[0];
+  const title = useBoard(command.title);
+  return (
+    <MenuItem id={command.id} textValue={title}>
+      <span>{title}</span>
+      {shortcut && <Keyboard>{printed(shortcut, onMac)}</Keyboard>}
+    </MenuItem>
+  );
+}
+
+const fileCommands = ['file.new', 'file.open', 'file.save', 'file.saveAs', 'file.example'].map(commandById);
+
+function FileMenu() {
+  const app = useApp();
+  const name = useFiles((state) => state.name);
+  return (
+    <MenuTrigger>
+      <Button className="menu-button">
+        File
+        <Icon name="down" size={14} />
+      </Button>
+      <Popover className="popover">
+        <Menu className="menu" aria-label="File" onAction={(id) => commandById(String(id)).run(app)}>
+          <MenuSection>
+            <Header>{name ?? 'Not saved to a file yet'}</Header>
+            {fileCommands.slice(0, 4).map((command) => (
+              <CommandItem key={command.id} command={command} />
+            ))}
+          </MenuSection>
+          <Separator />
+          {fileCommands.slice(4).map((command) => (
+            <CommandItem key={command.id} command={command} />
+          ))}
+        </Menu>
+      </Popover>
+    </MenuTrigger>
+  );
+}
+
+function UnitsSwitch() {
+  const { board } = useApp();
+  const units = useBoard((state) => state.units);
+  return (
+    <ToggleButtonGroup
+      className="switch"
+      aria-label="Units"
+      selectionMode="single"
+      disallowEmptySelection
+      selectedKeys={[units]}
+      onSelectionChange={(keys) => {
+        const next = [...keys][0] as UnitSystem | undefined;
+        if (next && next !== units)
+          board.dispatch('change units', (job) => {
+            job.units = next;
+          });
+      }}
+    >
+      <ToggleButton id="imperial">ft-in</ToggleButton>
+      <ToggleButton id="metric">mm</ToggleButton>
+    </ToggleButtonGroup>
+  );
+}
+
+function ThemeButton() {
+  const theme = useBoard((state) => state.theme);
+  return <CommandButton id="view.theme" icon={theme === 'dark' ? 'sun' : 'moon'} />;
+}

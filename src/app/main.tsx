@@ -1,0 +1,55 @@
+import '@fontsource-variable/inter/wght.css';
+import './tokens.css';
+import './desk.css';
+import './controls.css';
+import './panels.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { browserStore } from '../files/browser-store.ts';
+import { Desk } from './App.tsx';
+import { createAdvisor } from './advisor.ts';
+import type { App } from './commands.ts';
+import { AppContext } from './context.ts';
+import { createFileDesk } from './file-desk.ts';
+import { createSheetsView } from './sheets-view.ts';
+import { firstJob } from './start.ts';
+import { createBoard } from './store.ts';
+import { followTheme, wantedTheme } from './theme.ts';
+import { createUi } from './ui.ts';
+
+const store = browserStore();
+const start = await firstJob(window.location.search, store);
+// The wish was for this visit: a reload brings back the work.
+window.history.replaceState(null, '', window.location.pathname);
+
+const ui = createUi();
+const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
+const app: App = {
+  board,
+  ui,
+  files: createFileDesk({ board, ui, store, name: start.name, unsaved: start.unsaved }),
+  advisor: createAdvisor(board),
+  sheets: createSheetsView(board),
+};
+if (start.notice) ui.setState({ notice: start.notice });
+followTheme(board);
+window.addEventListener('pagehide', () => app.files.leave());
+
+declare global {
+  /** A read-only look at the board, for browser tests and for the console. */
+  var gentlebend: { state(): ReturnType<typeof board.getState>; stats(): typeof board.stats };
+}
+globalThis.gentlebend = Object.freeze({
+  state: () => board.getState(),
+  stats: () => ({ ...board.stats }),
+});
+
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has an element with the id "root"');
+createRoot(root).render(
+  <StrictMode>
+    <AppContext value={app}>
+      <Desk />
+    </AppContext>
+  </StrictMode>,
+);

@@ -1,0 +1,114 @@
+import type { UnitSystem } from '../../graph/document.ts';
+import { setDuct, setLength, setMaterial, setStretch } from '../../graph/edits/index.ts';
+import { findInline, findMaterial, materials } from '../../hydraulics/catalogue.ts';
+import {
+  formatFlow,
+  formatLength,
+  formatLossRate,
+  formatPressure,
+  formatRun,
+  formatVelocity,
+  parseLength,
+} from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { Figure, QuantityField } from '../controls.tsx';
+import { segmentName } from '../places.ts';
+import { capitalized, percent } from '../wording.ts';
+import { RowChooser, SectionChooser } from './choosers.tsx';
+import { FittingFigures } from './FittingFigures.tsx';
+import { Source } from './Source.tsx';
+
+/** One duct: what it is made of, and what the air does in it at the speed being looked at. */
+export function SegmentDetails({ id }: { id: string }) {
+  const { board } = useApp();
+  const units = useBoard((state) => state.units);
+  const route = useBoard((state) => state.solution.route);
+  const speed = useBoard((state) => state.solution.speeds[state.speed]);
+  const schemeId = useBoard((state) => state.schemeId);
+  const segment = route.segments.get(id);
+  if (!segment) return null;
+  const material = findMaterial(segment.material);
+  const result = speed?.outcome.solved ? speed.outcome.segments.get(id) : undefined;
+  const parts = speed?.outcome.solved ? speed.outcome.fittings.filter((fitting) => fitting.at === id) : [];
+
+  return (
+    <section className="details" aria-label="Selected duct">
+      <h2>Duct, {segmentName(route, id)}</h2>
+      <QuantityField
+        label="Length"
+        value={formatLength(segment.length, units)}
+        parse={(text) => parseLegLength(text, units)}
+        onCommit={(length) =>
+          board.dispatch('change length', (job) => {
+            setLength(job, schemeId, id, length);
+          })
+        }
+      />
+      <SectionChooser
+        label="Size"
+        value={segment.section}
+        onChoose={(section) =>
+          board.dispatch('change duct size', (job) => setDuct(job, schemeId, [id], section))
+        }
+      />
+      <RowChooser
+        label="Material"
+        rows={materials}
+        value={segment.material}
+        onChoose={(chosen) =>
+          board.dispatch('change material', (job) => setMaterial(job, schemeId, [id], chosen))
+        }
+      />
+      {material?.caution && <p className="caution">{material.caution}</p>}
+      {material?.compression && (
+        <QuantityField
+          label="Stretch"
+          value={`${Math.round(100 * segment.stretch)} %`}
+          parse={parseStretch}
+          description="Installed length over fully stretched length. Slack costs a lot."
+          onCommit={(stretch) =>
+            board.dispatch('change stretch', (job) => setStretch(job, schemeId, [id], stretch))
+          }
+        />
+      )}
+      <dl className="figures">
+        <Figure name="Straight between bends">{formatLength(segment.straight, units)}</Figure>
+        {result && (
+          <>
+            <Figure name="Flow">{formatFlow(result.flow, units)}</Figure>
+            <Figure name="Velocity">{formatVelocity(result.velocity, units)}</Figure>
+            <Figure name="Velocity pressure">{formatPressure(result.velocityPressure, units)}</Figure>
+            <Figure name="Friction" note={`over ${formatRun(result.frictionLength, units)}`}>
+              {formatPressure(result.frictionLoss, units)}
+            </Figure>
+            <Figure name="Loss rate">{formatLossRate(result.lossPerMetre, units)}</Figure>
+            <Figure name="Share of the pressure">{percent(result.share)}</Figure>
+            <Figure name="Reynolds number">{Math.round(result.reynolds).toLocaleString('en')}</Figure>
+            <Figure name="Friction factor">{result.frictionFactor.toFixed(4)}</Figure>
+          </>
+        )}
+      </dl>
+      {!result && speed && !speed.outcome.solved && <p className="hint">{speed.outcome.reason}</p>}
+      {result && <Source of={result.provenance} title="Where the roughness comes from" />}
+      {parts.map((part) => (
+        <div key={part.id} className="part">
+          <h3>{capitalized(findInline(part.kind)?.name ?? part.label)}</h3>
+          <FittingFigures fitting={part} />
+        </div>
+      ))}
+    </section>
+  );
+}
+
+function parseLegLength(text: string, units: UnitSystem) {
+  const read = parseLength(text, units);
+  if (read.ok && read.value < 0.01) return { ok: false, message: 'A duct is at least 10 mm long.' } as const;
+  return read;
+}
+
+function parseStretch(text: string) {
+  const value = Number.parseFloat(text.replace('%', '').replace(',', '.'));
+  if (!Number.isFinite(value) || value < 20 || value > 100)
+    return { ok: false, message: 'A stretch is between 20 and 100 %; 100 % is pulled tight.' } as const;
+  return { ok: true, value: value / 100 } as const;
+}

@@ -1,0 +1,32 @@
+import { useBoard } from '../context.ts';
+import { counted } from '../wording.ts';
+import { NodeDetails } from './NodeDetails.tsx';
+import { SchemeDetails } from './SchemeDetails.tsx';
+import { SegmentDetails } from './SegmentDetails.tsx';
+
+/** What is selected on the sheets, with what can be changed about it. */
+export function Selected() {
+  const selection = useBoard((state) => state.selection);
+  const [node] = selection.nodes;
+  const [segment] = selection.segments;
+  const count = selection.nodes.length + selection.segments.length;
+  if (count === 0) return <SchemeDetails />;
+  if (count > 1)
+    return (
+      <div className="empty-state">
+        <h2>
+          {[
+            selection.segments.length > 0 && counted(selection.segments.length, 'duct'),
+            selection.nodes.length > 0 && counted(selection.nodes.length, 'point'),
+          ]
+            .filter(Boolean)
+            .join(' and ')}{' '}
+          selected
+        </h2>
+        <p>Drag to move them together, or press Delete. Select one alone to see and change its numbers.</p>
+      </div>
+    );
+  if (segment !== undefined) return <SegmentDetails key={segment} id={segment} />;
+  if (node !== undefined) return <NodeDetails key={node} id={node} />;
+  return null;
+}

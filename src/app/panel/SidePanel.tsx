@@ -1,0 +1,67 @@
+import { useEffect, useRef } from 'react';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { useAdvice, useApp, useBoard, useUi } from '../context.ts';
+import type { PanelTab } from '../ui.ts';
+import { Findings } from './Findings.tsx';
+import { Pressure } from './Pressure.tsx';
+import { Proposals } from './Proposals.tsx';
+import { Selected } from './Selected.tsx';
+
+/** What would make the route better, where the pressure goes, what is selected, what is wrong. */
+export function SidePanel() {
+  const { ui } = useApp();
+  const tab = useUi((state) => state.panel);
+  const findings = useBoard((state) => state.solution.findings.length);
+  const advice = useAdvice();
+  useFollowSelection();
+  return (
+    <aside className="side-panel" aria-label="Details">
+      <Tabs
+        className="tabs"
+        selectedKey={tab}
+        onSelectionChange={(key) => ui.setState({ panel: key as PanelTab })}
+      >
+        <TabList className="tab-list" aria-label="Details">
+          <Tab id="proposals">
+            Proposals
+            <Badge count={advice.proposals.length} />
+          </Tab>
+          <Tab id="pressure">Pressure</Tab>
+          <Tab id="selected">Selected</Tab>
+          <Tab id="findings">
+            Findings
+            <Badge count={findings} />
+          </Tab>
+        </TabList>
+        <TabPanel id="proposals" className="tab-panel">
+          <Proposals />
+        </TabPanel>
+        <TabPanel id="pressure" className="tab-panel">
+          <Pressure />
+        </TabPanel>
+        <TabPanel id="selected" className="tab-panel">
+          <Selected />
+        </TabPanel>
+        <TabPanel id="findings" className="tab-panel">
+          <Findings />
+        </TabPanel>
+      </Tabs>
+    </aside>
+  );
+}
+
+function Badge({ count }: { count: number }) {
+  return count > 0 ? <span className="badge">{count}</span> : null;
+}
+
+/** Selecting something on a sheet opens what is known about it. */
+function useFollowSelection() {
+  const { ui } = useApp();
+  const selection = useBoard((state) => state.selection);
+  const previous = useRef(selection);
+  useEffect(() => {
+    if (selection === previous.current) return;
+    previous.current = selection;
+    if (selection.nodes.length + selection.segments.length === 1) ui.setState({ panel: 'selected' });
+  }, [selection, ui]);
+}

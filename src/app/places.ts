@@ -1,0 +1,24 @@
+import { type Places, placesOf } from '../graph/places.ts';
+import type { Route } from '../graph/route.ts';
+
+const known = new WeakMap<Route, Places>();
+
+function placesIn(route: Route): Places {
+  const places = known.get(route) ?? placesOf(route);
+  known.set(route, places);
+  return places;
+}
+
+/** Short enough for a row: "turn 2", "hood", "cap". */
+export function nodeName(route: Route, id: string): string {
+  return placesIn(route)
+    .node(id)
+    .replace(/^(the|an?) /, '')
+    .replace(/ of \d+$/, '');
+}
+
+/** A duct by its ends, in the direction of the air: "hood to turn 1". */
+export function segmentName(route: Route, id: string): string {
+  const segment = route.segments.get(id);
+  return segment ? `${nodeName(route, segment.from)} to ${nodeName(route, segment.to)}` : 'a duct';
+}

@@ -1,0 +1,66 @@
+import type { Board } from '../canvas/board.ts';
+import type { SheetHandle } from '../canvas/sheet-handle.ts';
+import { boundsOf, panBy, toScreen } from '../canvas/viewport.ts';
+import { project, type SheetId } from '../graph/sheet.ts';
+import type { SheetsView } from './commands.ts';
+
+/** The mounted sheets, addressed together. */
+export interface MountedSheets extends SheetsView {
+  /** Makes a sheet known; the answer takes it out again. */
+  attach(handle: SheetHandle): () => void;
+}
+
+/** Free pixels kept around a place that is brought into view. */
+const MARGIN = 56;
+
+export function createSheetsView(board: Board): MountedSheets {
+  const mounted = new Map<SheetId, SheetHandle>();
+  return {
+    attach(handle) {
+      mounted.set(handle.sheet, handle);
+      return () => {
+        if (mounted.get(handle.sheet) === handle) mounted.delete(handle.sheet);
+      };
+    },
+    fit() {
+      for (const handle of mounted.values()) handle.fit();
+    },
+    reveal(place) {
+      const { route } = board.getState().solution;
+      const nodes = [...place.nodes];
+      for (const id of place.segments) {
+        const segment = route.segments.get(id);
+        if (segment) nodes.push(segment.from, segment.to);
+      }
+      for (const handle of mounted.values()) {
+        const points = nodes.flatMap((id) => {
+          const node = route.nodes.get(id);
+          return node ? [project(node.at, handle.sheet)] : [];
+        });
+        bringIntoView(handle, points);
+      }
+    },
+  };
+}
+
+/** Moves the sheet no further than it takes; where the place is larger than the sheet, fits it. */
+function bringIntoView(handle: SheetHandle, points: Parameters<typeof boundsOf>[0]): void {
+  const bounds = boundsOf(points);
+  if (!bounds) return;
+  const view = handle.viewport();
+  const { width, height } = handle.size();
+  const topLeft = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
+  const bottomRight = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
+  const dx = shift(topLeft.x, bottomRight.x, width);
+  const dy = shift(topLeft.y, bottomRight.y, height);
+  if (dx === null || dy === null) handle.fit([...points]);
+  else if (dx !== 0 || dy !== 0) handle.setViewport(panBy(view, dx, dy));
+}
+
+/** Pixels to move so that `low`-`high` lies within `size`; `null` where it cannot. */
+function shift(low: number, high: number, size: number): number | null {
+  if (high - low > size - 2 * MARGIN) return null;
+  if (low < MARGIN) return MARGIN - low;
+  if (high > size - MARGIN) return size - MARGIN - high;
+  return 0;
+}
