@@ -1,8 +1,10 @@
 import bendFile from '../../shared/bends.json' with { type: 'json' };
 import capFile from '../../shared/caps.json' with { type: 'json' };
+import codeFile from '../../shared/codes.json' with { type: 'json' };
 import ductFile from '../../shared/ducts.json' with { type: 'json' };
 import inlineFile from '../../shared/inline.json' with { type: 'json' };
 import junctionFile from '../../shared/junctions.json' with { type: 'json' };
+import limitFile from '../../shared/limits.json' with { type: 'json' };
 import materialFile from '../../shared/materials.json' with { type: 'json' };
 import transitionFile from '../../shared/transitions.json' with { type: 'json' };
 import type { Table } from './losses/table.ts';
@@ -124,6 +126,32 @@ export interface JunctionRow extends LossRow {
   readonly table?: Table;
 }
 
+export interface LimitRow extends CatalogueRow {
+  readonly topic: 'velocity' | 'run' | 'exit' | 'make-up air' | 'depressurization';
+  /** One figure, or a band from least to most, in `unit`. */
+  readonly value: number | readonly [number, number];
+  readonly unit: 'm/s' | 'm' | 'm3/s' | 'Pa' | 'turns' | 'diameters';
+  /** As the source prints it. */
+  readonly printed: string;
+}
+
+/** The residential code's duct lengths by diameter and by the airflow a fan is rated for. */
+export interface DuctLengthTable extends CatalogueRow {
+  /** m3/s, at `ratedPressure` (Pa). */
+  readonly airflows: readonly number[];
+  readonly ratedPressure: number;
+  /** m */
+  readonly deductionPerElbow: number;
+  readonly rows: readonly {
+    /** m */
+    readonly diameter: number;
+    readonly duct: 'flex' | 'smooth';
+    /** By airflow: m, or why there is no length. */
+    readonly lengths: readonly (number | 'not allowed' | 'no limit')[];
+    readonly sourceKind: SourceKind;
+  }[];
+}
+
 export interface SharedTable extends Sourced {
   readonly table: Table;
 }
@@ -135,6 +163,8 @@ export const transitions = transitionFile.rows as readonly TransitionRow[];
 export const caps = capFile.rows as readonly CapRow[];
 export const inlineParts = inlineFile.rows as unknown as readonly InlineRow[];
 export const junctions = junctionFile.rows as readonly JunctionRow[];
+export const limits = limitFile.rows as unknown as readonly LimitRow[];
+export const ductLengthTable = codeFile.ductLength as DuctLengthTable;
 
 /** The handbook's angle factor of bends, and the Reynolds correction of mitres. */
 export const bendTables = bendFile.tables as {
@@ -158,6 +188,7 @@ export const findBend = byId(bends);
 export const findTransition = byId(transitions);
 export const findCap = byId(caps);
 export const findInline = byId(inlineParts);
+export const findLimit = byId(limits);
 export const findJunction = byId(junctions);
 
 /** The row with this id; refuses an id that the catalogue does not have. */
