@@ -33,26 +33,27 @@ export interface SpatialIndex {
   inOrderOf(axis: 'u' | 'v'): readonly NodeEntry[];
 }
 
-class EntryTree extends RBush<Entry> {
-  override toBBox(entry: Entry) {
-    if (entry.kind === 'node') {
-      const { u, v } = entry.point;
-      return { minX: u, minY: v, maxX: u, maxY: v };
-    }
-    const { from, to, halfWidth } = entry;
-    return {
-      minX: Math.min(from.point.u, to.point.u) - halfWidth,
-      minY: Math.min(from.point.v, to.point.v) - halfWidth,
-      maxX: Math.max(from.point.u, to.point.u) + halfWidth,
-      maxY: Math.max(from.point.v, to.point.v) + halfWidth,
-    };
-  }
-  override compareMinX(a: Entry, b: Entry) {
-    return this.toBBox(a).minX - this.toBBox(b).minX;
-  }
-  override compareMinY(a: Entry, b: Entry) {
-    return this.toBBox(a).minY - this.toBBox(b).minY;
-  }
+/** What the tree holds: an entry with its box, worked out once. */
+interface Boxed {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+  readonly entry: Entry;
+}
+
+function boxed(entry: Entry): Boxed {
+  const [a, b, margin] =
+    entry.kind === 'node'
+      ? [entry.point, entry.point, 0]
+      : [entry.from.point, entry.to.point, entry.halfWidth];
+  return {
+    minX: Math.min(a.u, b.u) - margin,
+    minY: Math.min(a.v, b.v) - margin,
+    maxX: Math.max(a.u, b.u) + margin,
+    maxY: Math.max(a.v, b.v) + margin,
+    entry,
+  };
 }
 
 /** Builds the index of a scheme on a sheet as a whole. A segment whose end is missing is left out. */
@@ -67,13 +68,14 @@ export function buildSpatialIndex(scheme: Scheme, sheet: SheetId): SpatialIndex 
     const halfWidth = widest(segment.duct ?? scheme.defaults.duct) / 2;
     segments.set(segment.id, { kind: 'segment', segment, from, to, halfWidth });
   }
-  const tree = new EntryTree().load([...nodes.values(), ...segments.values()]);
+  const tree = new RBush<Boxed>().load([...nodes.values(), ...segments.values()].map(boxed));
   const ordered: { u?: NodeEntry[]; v?: NodeEntry[] } = {};
   return {
     sheet,
     nodes,
     segments,
-    search: (min, max) => tree.search({ minX: min.u, minY: min.v, maxX: max.u, maxY: max.v }),
+    search: (min, max) =>
+      tree.search({ minX: min.u, minY: min.v, maxX: max.u, maxY: max.v }).map(({ entry }) => entry),
     inOrderOf: (axis) => {
       ordered[axis] ??= [...nodes.values()].sort((a, b) => a.point[axis] - b.point[axis]);
       return ordered[axis];
