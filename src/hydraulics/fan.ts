@@ -3,7 +3,7 @@ import { bracketedRoot } from './root.ts';
 import type { Air, FanCurve } from './types.ts';
 
 /** A curve made ready to be read many times. Pressures are in its own basis, at its rated density. */
-interface FanTable {
+export interface FanTable {
   readonly kind: 'cubic' | 'linear' | 'power';
   readonly flows: Float64Array;
   readonly pressures: Float64Array;
@@ -25,6 +25,8 @@ interface FanTable {
   /** `1 / (2 A²)` for a static basis, else 0. */
   readonly velocity: number;
   readonly ratedDensity: number;
+  /** Highest of the given pressures. */
+  readonly peak: number;
   /** True where the pressure in its own basis never rises with the flow. */
   readonly falling: boolean;
 }
@@ -114,6 +116,7 @@ function prepare(curve: FanCurve): FanTable {
     head: at(slopes, 0) * lastFlow > -1e-9 * peak ? bend : 0,
     velocity,
     ratedDensity: curve.density,
+    peak,
     falling: pressures.every((p, i) => i === 0 || p <= at(pressures, i - 1)),
   };
 }

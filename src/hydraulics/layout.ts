@@ -1,0 +1,129 @@
+/**
+ * What is left of a network's graph once everything that needs no joint solve is taken out: edges
+ * that lead nowhere carry nothing, and edges in series carry one flow.
+ */
+export interface Layout {
+  /** Chain c is `edges[start[c]] … edges[start[c + 1] - 1]`, from node `from[c]` to node `to[c]`. */
+  readonly start: Int32Array;
+  /** Edge index times 2, plus 1 where the edge points against its chain. */
+  readonly edges: Int32Array;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  /** 1 for every edge that is in some chain; the others lead nowhere. */
+  readonly carried: Uint8Array;
+}
+
+/** Edges around each node, as offsets into one list. */
+interface Incidence {
+  readonly start: Int32Array;
+  readonly edges: Int32Array;
+}
+
+export function incidence(nodeCount: number, from: Int32Array, to: Int32Array): Incidence {
+  const start = new Int32Array(nodeCount + 1);
+  const count = from.length;
+  for (let e = 0; e < count; e++) {
+    (start[(from[e] as number) + 1] as number) += 1;
+    (start[(to[e] as number) + 1] as number) += 1;
+  }
+  for (let v = 0; v < nodeCount; v++) (start[v + 1] as number) += start[v] as number;
+  const next = start.slice();
+  const edges = new Int32Array(2 * count);
+  for (let e = 0; e < count; e++) {
+    for (const v of [from[e] as number, to[e] as number]) {
+      edges[next[v] as number] = e;
+      (next[v] as number) += 1;
+    }
+  }
+  return { start, edges };
+}
+
+/**
+ * Lays a network out as chains between its fixed nodes and its junctions. `fixed[v]` is 1 where the
+ * pressure of node v is given. A closed loop that hangs on one node is a chain from it to itself.
+ */
+export function layOut(fixed: Uint8Array, from: Int32Array, to: Int32Array, around: Incidence): Layout {
+  const nodeCount = fixed.length;
+  const edgeCount = from.length;
+  const degree = new Int32Array(nodeCount);
+  for (let v = 0; v < nodeCount; v++)
+    degree[v] = (around.start[v + 1] as number) - (around.start[v] as number);
+  /** 0 leads nowhere, 1 to be laid out, 2 laid out in a loop of its own. */
+  const state = new Uint8Array(edgeCount).fill(1);
+  const otherEnd = (e: number, v: number): number => (from[e] === v ? to[e] : from[e]) as number;
+
+  function nextEdge(v: number, seen: Uint8Array): number {
+    const end = around.start[v + 1] as number;
+    for (let i = around.start[v] as number; i < end; i++) {
+      const e = around.edges[i] as number;
+      if (state[e] === 1 && seen[e] === 0) return e;
+    }
+    return -1;
+  }
+
+  const unseen = new Uint8Array(edgeCount);
+  function prune(): void {
+    const leaves: number[] = [];
+    for (let v = 0; v < nodeCount; v++) if (degree[v] === 1 && fixed[v] === 0) leaves.push(v);
+    for (let v = leaves.pop(); v !== undefined; v = leaves.pop()) {
+      if (degree[v] !== 1) continue;
+      const e = nextEdge(v, unseen);
+      const w = otherEnd(e, v);
+      state[e] = 0;
+      degree[v] = 0;
+      (degree[w] as number) -= 1;
+      if (degree[w] === 1 && fixed[w] === 0) leaves.push(w);
+    }
+  }
+
+  const loops: { at: number; codes: number[] }[] = [];
+  for (;;) {
+    prune();
+    const start: number[] = [0];
+    const codes: number[] = [];
+    const chainFrom: number[] = [];
+    const chainTo: number[] = [];
+    const seen = new Uint8Array(edgeCount);
+    let setAside = false;
+    for (let v = 0; v < nodeCount; v++) {
+      if (fixed[v] === 0 && (degree[v] as number) < 3) continue;
+      for (let i = around.start[v] as number; i < (around.start[v + 1] as number); i++) {
+        let edge = around.edges[i] as number;
+        if (state[edge] !== 1 || seen[edge] === 1) continue;
+        const first = codes.length;
+        let at = v;
+        do {
+          seen[edge] = 1;
+          codes.push(2 * edge + (from[edge] === at ? 0 : 1));
+          at = otherEnd(edge, at);
+          edge = fixed[at] === 0 && degree[at] === 2 ? nextEdge(at, seen) : -1;
+        } while (edge >= 0);
+        if (at === v && fixed[v] === 0) {
+          const loop = codes.splice(first);
+          for (const code of loop) state[code >> 1] = 2;
+          (degree[v] as number) -= 2;
+          loops.push({ at: v, codes: loop });
+          setAside = true;
+          continue;
+        }
+        chainFrom.push(v);
+        chainTo.push(at);
+        start.push(codes.length);
+      }
+    }
+    if (setAside) continue;
+    for (const loop of loops) {
+      codes.push(...loop.codes);
+      chainFrom.push(loop.at);
+      chainTo.push(loop.at);
+      start.push(codes.length);
+    }
+    return {
+      start: Int32Array.from(start),
+      edges: Int32Array.from(codes),
+      from: Int32Array.from(chainFrom),
+      to: Int32Array.from(chainTo),
+      carried: state.map((s) => (s === 0 ? 0 : 1)),
+    };
+  }
+}

@@ -1,0 +1,88 @@
+import { partProblem } from './element.ts';
+import { fanProblem, fanTable } from './fan.ts';
+import type { Network } from './types.ts';
+
+/** A network's nodes and edges by number. */
+export interface Indexed {
+  /** 1 where the node's pressure is given. */
+  readonly fixed: Uint8Array;
+  /** The given pressure, Pa; NaN elsewhere. */
+  readonly pressure: Float64Array;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  /** Size of what drives the network, Pa: the strongest fan plus the spread of given pressures. */
+  readonly pressureScale: number;
+}
+
+/** Numbers a network's nodes and edges, or says in a sentence why it cannot be solved. */
+export function indexNetwork(network: Network): Indexed | { readonly reason: string } {
+  const { nodes, edges, air } = network;
+  if (!(air.density > 0) || !(air.viscosity > 0) || !Number.isFinite(air.density + air.viscosity)) {
+    return { reason: 'The air has no density or viscosity.' };
+  }
+  const numberOf = new Map<string, number>();
+  const fixed = new Uint8Array(nodes.length);
+  const pressure = new Float64Array(nodes.length).fill(Number.NaN);
+  let lowest = Number.POSITIVE_INFINITY;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (let v = 0; v < nodes.length; v++) {
+    const node = nodes[v] as Network['nodes'][number];
+    if (numberOf.has(node.id)) return { reason: `Node "${node.id}" is there twice.` };
+    numberOf.set(node.id, v);
+    if (node.pressure === undefined) continue;
+    if (!Number.isFinite(node.pressure))
+      return { reason: `Node "${node.id}" has a pressure that is not a number.` };
+    fixed[v] = 1;
+    pressure[v] = node.pressure;
+    lowest = Math.min(lowest, node.pressure);
+    highest = Math.max(highest, node.pressure);
+  }
+
+  const from = new Int32Array(edges.length);
+  const to = new Int32Array(edges.length);
+  const ids = new Set<string>();
+  const piece = Int32Array.from(nodes, (_, v) => v);
+  const root = (v: number): number => {
+    while (piece[v] !== v) {
+      piece[v] = piece[piece[v] as number] as number;
+      v = piece[v] as number;
+    }
+    return v;
+  };
+  let strongest = 0;
+  for (let e = 0; e < edges.length; e++) {
+    const edge = edges[e] as Network['edges'][number];
+    if (ids.has(edge.id)) return { reason: `Edge "${edge.id}" is there twice.` };
+    ids.add(edge.id);
+    const a = numberOf.get(edge.from);
+    const b = numberOf.get(edge.to);
+    if (a === undefined)
+      return { reason: `Edge "${edge.id}" starts at a node that is not there: "${edge.from}".` };
+    if (b === undefined)
+      return { reason: `Edge "${edge.id}" ends at a node that is not there: "${edge.to}".` };
+    from[e] = a;
+    to[e] = b;
+    piece[root(a)] = root(b);
+    for (const part of edge.parts) {
+      const problem = partProblem(part);
+      if (problem) return { reason: `Edge "${edge.id}" has ${problem}.` };
+    }
+    if (edge.fan) {
+      const problem = fanProblem(edge.fan);
+      if (problem) return { reason: `The fan of edge "${edge.id}" has ${problem}.` };
+      strongest = Math.max(strongest, (fanTable(edge.fan).peak * air.density) / edge.fan.density);
+    }
+  }
+
+  const grounded = new Uint8Array(nodes.length);
+  for (let v = 0; v < nodes.length; v++) if (fixed[v] === 1) grounded[root(v)] = 1;
+  for (let v = 0; v < nodes.length; v++) {
+    if (grounded[root(v)] === 0) {
+      return {
+        reason: `The piece with node "${nodes[v]?.id}" is open nowhere: none of its pressures is given.`,
+      };
+    }
+  }
+  const spread = highest > lowest ? highest - lowest : 0;
+  return { fixed, pressure, from, to, pressureScale: strongest + spread };
+}
