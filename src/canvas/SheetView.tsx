@@ -1,0 +1,186 @@
+import type Konva from 'konva/lib/Core.js';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
+import type { SheetId, SheetPoint } from '../graph/sheet.ts';
+import type { Board, BoardState } from './board.ts';
+import { createPainter, type LayerName, layerNames, touched } from './painter.ts';
+import { FONT, MIN_TEXT } from './palette.ts';
+import type { SheetHandle } from './sheet-handle.ts';
+import { sheetTitles } from './view.ts';
+import { boundsOf, fit as fitted, panBy, type Size, type Viewport } from './viewport.ts';
+import './canvas.css';
+
+/** Room left around a drawing that is fitted into view, px. */
+const MARGIN = 88;
+
+export interface SheetViewProps {
+  readonly board: Board;
+  readonly sheet: SheetId;
+  /** Called once the sheet can be drawn on; what it returns is called when the sheet goes. */
+  readonly onMount?: (handle: SheetHandle) => (() => void) | undefined;
+}
+
+interface Placement extends Size {
+  /** From the frame's corner to the next whole pixel. */
+  readonly left: number;
+  readonly top: number;
+}
+
+/**
+ * One sheet: four layers over one another, drawn by a painter. It follows the board by itself and
+ * draws only the layers that a change touches, at most once a frame; an idle sheet draws nothing.
+ * While a gesture previews, the ducts and labels are drawn again with it, because every frame has new
+ * numbers and colours; the background is not.
+ */
+export function SheetView({ board, sheet, onMount }: SheetViewProps) {
+  const frame = useRef<HTMLDivElement>(null);
+  const inner = useRef<HTMLDivElement>(null);
+  const layers = useRef(new Map<LayerName, Konva.Layer>());
+  const painter = useMemo(() => createPainter(sheet), [sheet]);
+  const view = useRef<Viewport | null>(null);
+  const size = useRef<Size>({ width: 0, height: 0 });
+  const place = useWholePixels(frame);
+  const label = useSyncExternalStore(board.subscribe, () => summary(board.getState(), sheet));
+
+  const ready = place !== null;
+  useLayoutEffect(() => {
+    if (!place) return;
+    const before = size.current;
+    size.current = { width: place.width, height: place.height };
+    if (view.current && before.width > 0)
+      view.current = panBy(
+        view.current,
+        Math.round((place.width - before.width) / 2),
+        Math.round((place.height - before.height) / 2),
+      );
+    for (const layer of layers.current.values()) {
+      layer.getCanvas().setPixelRatio(window.devicePixelRatio);
+      layer.batchDraw();
+    }
+  }, [place]);
+
+  useLayoutEffect(() => {
+    const element = inner.current;
+    if (!ready || !element) return;
+    const redraw = (names: readonly LayerName[]) => {
+      for (const name of names) layers.current.get(name)?.batchDraw();
+    };
+    const fitTo = (points?: readonly SheetPoint[]) => {
+      const bounds = (points && boundsOf(points, 0.1)) ?? painter.extent(board.getState());
+      view.current = wholePan(fitted(bounds, size.current, marginFor(size.current)));
+      redraw(layerNames);
+    };
+    fitTo();
+    const handle: SheetHandle = {
+      sheet,
+      element,
+      size: () => size.current,
+      viewport: () => view.current as Viewport,
+      setViewport(next) {
+        view.current = wholePan(next);
+        redraw(layerNames);
+      },
+      fit: fitTo,
+      drawActive(shapes) {
+        painter.setActive(shapes);
+        redraw(['active']);
+      },
+    };
+    const unsubscribe = board.subscribe((state, before) => redraw(touched(state, before)));
+    const mounted = onMount?.(handle);
+    let gone = false;
+    void document.fonts.load(`500 ${MIN_TEXT}px ${FONT}`).then(() => {
+      if (gone) return;
+      painter.forgetText();
+      redraw(layerNames);
+    });
+    return () => {
+      gone = true;
+      unsubscribe();
+      mounted?.();
+    };
+  }, [board, sheet, painter, onMount, ready]);
+
+  return (
+    <div className="sheet" ref={frame}>
+      <div
+        className="sheet-inner"
+        ref={inner}
+        role="application"
+        aria-roledescription="drawing sheet"
+        aria-label={label}
+        data-sheet={sheet}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface is worked by keys
+        tabIndex={0}
+        style={place ? { left: place.left, top: place.top, width: place.width, height: place.height } : {}}
+      >
+        {place && (
+          <Stage width={place.width} height={place.height} listening={false}>
+            {layerNames.map((name) => (
+              <Layer
+                key={name}
+                listening={false}
+                ref={(layer: Konva.Layer | null) => {
+                  if (layer) layers.current.set(name, layer);
+                  else layers.current.delete(name);
+                }}
+              >
+                <Shape
+                  listening={false}
+                  perfectDrawEnabled={false}
+                  sceneFunc={(context: Konva.Context) => {
+                    if (!view.current) return;
+                    painter.paint(name, context._context, board.getState(), view.current, size.current);
+                  }}
+                />
+              </Layer>
+            ))}
+          </Stage>
+        )}
+      </div>
+    </div>
+  );
+}
+
+function marginFor(size: Size): number {
+  return Math.min(MARGIN, Math.min(size.width, size.height) / 5);
+}
+
+/** Whole pixels of pan keep lines crisp while the sheet is moved. */
+function wholePan(view: Viewport): Viewport {
+  return { scale: view.scale, panX: Math.round(view.panX), panY: Math.round(view.panY) };
+}
+
+/** The part of a frame that begins and ends on whole pixels; null until it has a size. */
+function useWholePixels(frame: React.RefObject<HTMLDivElement | null>): Placement | null {
+  const [place, setPlace] = useState<Placement | null>(null);
+  useEffect(() => {
+    const element = frame.current;
+    if (!element) return;
+    const measure = () => {
+      const rect = element.getBoundingClientRect();
+      const [x, y] = [Math.ceil(rect.left - 1e-3), Math.ceil(rect.top - 1e-3)];
+      const next = {
+        left: x - rect.left,
+        top: y - rect.top,
+        width: Math.floor(rect.right + 1e-3) - x,
+        height: Math.floor(rect.bottom + 1e-3) - y,
+      };
+      if (next.width > 0 && next.height > 0) setPlace(next);
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [frame]);
+  return place;
+}
+
+/** What the sheet shows, in a sentence for those who do not see it; the route table says the rest. */
+function summary(state: BoardState, sheet: SheetId): string {
+  const { name, looking } = sheetTitles[sheet];
+  const { route, findings } = state.solution;
+  const turns = [...route.nodes.values()].filter((node) => node.bend).length;
+  const risers = [...route.segments.values()].filter((segment) => segment.vertical).length;
+  const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
+  return `${name} sheet, ${looking}: ${count(route.segments.size, 'leg')}, ${count(turns, 'turn')}, ${count(risers, 'riser')}, ${count(findings.length, 'finding')}.`;
+}

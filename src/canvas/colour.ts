@@ -1,0 +1,88 @@
+import { scaleLinear } from 'd3-scale';
+import { interpolateCividis } from 'd3-scale-chromatic';
+import type { UnitSystem } from '../graph/document.ts';
+import type { Solved, SpeedResult } from '../graph/solution.ts';
+import { quantity, unitOf } from '../units/index.ts';
+import type { ColourBy } from './board.ts';
+
+/** A colour scale from 0 to a round number of the user's unit. */
+export interface ColourScale {
+  readonly by: ColourBy;
+  /** `fpm`, `Pa/m`. */
+  readonly unit: string;
+  /** SI: m/s or Pa/m. */
+  readonly max: number;
+  readonly ticks: readonly ColourTick[];
+}
+
+export interface ColourTick {
+  /** SI. */
+  readonly value: number;
+  /** Place along the scale, 0-1. */
+  readonly share: number;
+  readonly text: string;
+}
+
+export const kindOf = { velocity: 'velocity', loss: 'lossRate' } as const satisfies Record<ColourBy, string>;
+
+/** Where nothing is solved the legend still has an end, in the user's unit. */
+const usual = {
+  velocity: { imperial: 1500, metric: 8 },
+  loss: { imperial: 0.3, metric: 2.5 },
+} as const;
+
+const roundEnds = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
+
+/** The next round number at or above `value`: 1, 1.5, 2, 3, 4, 5, 6 or 8 times a power of ten. */
+export function roundEnd(value: number): number {
+  const power = 10 ** Math.floor(Math.log10(value));
+  const end = roundEnds.find((n) => n * power >= value * (1 - 1e-9)) ?? 10;
+  return Number((end * power).toPrecision(12));
+}
+
+/** The scale for a set of SI values; those that are no positive number are passed over. */
+export function colourScale(values: Iterable<number>, by: ColourBy, units: UnitSystem): ColourScale {
+  const kind = kindOf[by];
+  const perSi = quantity(kind, 1, units).value;
+  let top = 0;
+  for (const value of values) if (Number.isFinite(value)) top = Math.max(top, Math.abs(value) * perSi);
+  const end = top > 0 ? roundEnd(top) : usual[by][units];
+  const ticks = scaleLinear([0, end], [0, 1]).ticks(4);
+  const decimals = Math.max(0, ...ticks.map((t) => (String(t).split('.')[1] ?? '').length));
+  return {
+    by,
+    unit: unitOf(kind, units),
+    max: end / perSi,
+    ticks: ticks.map((t) => ({ value: t / perSi, share: t / end, text: t.toFixed(decimals) })),
+  };
+}
+
+/** Cividis at an SI value; beyond the ends it stays at the end's colour. */
+export function colourAt(scale: ColourScale, value: number): string {
+  return interpolateCividis(Math.min(1, Math.max(0, Math.abs(value) / scale.max)));
+}
+
+/** Stops of a gradient along the scale, for a legend. */
+export function legendStops(count: number): readonly { readonly share: number; readonly colour: string }[] {
+  return Array.from({ length: count }, (_, i) => {
+    const share = i / (count - 1);
+    return { share, colour: interpolateCividis(share) };
+  });
+}
+
+/** Velocity or loss by segment id at a speed; empty where it has no solution. */
+export function valuesOf(speed: SpeedResult | undefined, by: ColourBy): ReadonlyMap<string, number> {
+  const solved: Solved | null = speed?.outcome.solved ? speed.outcome : null;
+  const values = new Map<string, number>();
+  for (const [id, result] of solved?.segments ?? [])
+    values.set(id, by === 'velocity' ? result.velocity : result.lossPerMetre);
+  return values;
+}
+
+/** `dark` or `light`: which text reads on a colour of the form `rgb(r, g, b)`. */
+export function textOn(colour: string): 'dark' | 'light' {
+  const [r = 0, g = 0, b = 0] = (colour.match(/\d+/g) ?? []).map(Number);
+  const linear = (c: number) => (c / 255 <= 0.04045 ? c / 255 / 12.92 : ((c / 255 + 0.055) / 1.055) ** 2.4);
+  const luminance = 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b);
+  return luminance > 0.18 ? 'dark' : 'light';
+}

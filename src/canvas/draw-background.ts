@@ -1,0 +1,212 @@
+import type { Block, Job } from '../graph/document.ts';
+import { project, type SheetId } from '../graph/sheet.ts';
+import { gridStep, multiples } from './grid.ts';
+import { counterHeight, usualDepth } from './outline-hood.ts';
+import type { Palette } from './palette.ts';
+import { crisp, type Pen, setText } from './pen.ts';
+import { type Size, toScreen, type Viewport, visibleBounds } from './viewport.ts';
+
+interface Rect {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Paper, grid, floor and ceiling, exits, blocks and the cooktop: everything behind the duct. */
+export function drawBackground(
+  pen: Pen,
+  job: Job,
+  schemeId: string,
+  sheet: SheetId,
+  palette: Palette,
+  view: Viewport,
+  size: Size,
+): void {
+  pen.fillStyle = palette.sheet;
+  pen.fillRect(0, 0, size.width, size.height);
+  drawGrid(pen, job, palette, view, size);
+  for (const face of job.exits) drawSolid(pen, face, sheet, palette.exit, palette.ok, palette, view, 7);
+  for (const block of job.blocks)
+    drawSolid(pen, block, sheet, palette.block, palette.muted, palette, view, spacing[block.kind]);
+  if (sheet !== 'floor') drawLevels(pen, job, palette, view, size);
+  drawCooktops(pen, job, schemeId, sheet, palette, view);
+}
+
+/** Hatch spacing by what a block is, px: the denser the harder to go through. */
+const spacing: Readonly<Record<Block['kind'], number>> = {
+  chase: 16,
+  cabinet: 14,
+  obstacle: 9,
+  joist: 6,
+  beam: 5,
+  wall: 6,
+};
+
+function drawGrid(pen: Pen, job: Job, palette: Palette, view: Viewport, size: Size): void {
+  const step = gridStep(view.scale, job.units);
+  const seen = visibleBounds(view, size);
+  pen.lineWidth = 1;
+  pen.setLineDash([]);
+  for (const [every, colour] of [
+    [step.minor, palette.gridMinor],
+    [step.major, palette.gridMajor],
+  ] as const) {
+    pen.strokeStyle = colour;
+    pen.beginPath();
+    for (const u of multiples(seen.minU, seen.maxU, every)) {
+      const x = crisp(u * view.scale + view.panX);
+      pen.moveTo(x, 0);
+      pen.lineTo(x, size.height);
+    }
+    for (const v of multiples(seen.minV, seen.maxV, every)) {
+      const y = crisp(view.panY - v * view.scale);
+      pen.moveTo(0, y);
+      pen.lineTo(size.width, y);
+    }
+    pen.stroke();
+  }
+}
+
+/** A box of space as a sheet shows it, on whole pixels and never thinner than two. */
+export function rectOf(box: Pick<Block, 'min' | 'max'>, sheet: SheetId, view: Viewport): Rect {
+  const a = toScreen(project(box.min, sheet), view);
+  const b = toScreen(project(box.max, sheet), view);
+  const x = Math.round(Math.min(a.x, b.x));
+  const y = Math.round(Math.min(a.y, b.y));
+  return {
+    x,
+    y,
+    width: Math.max(2, Math.round(Math.abs(a.x - b.x))),
+    height: Math.max(2, Math.round(Math.abs(a.y - b.y))),
+  };
+}
+
+function drawSolid(
+  pen: Pen,
+  box: Pick<Block, 'min' | 'max'>,
+  sheet: SheetId,
+  fill: string,
+  edge: string,
+  palette: Palette,
+  view: Viewport,
+  hatch: number,
+): void {
+  const r = rectOf(box, sheet, view);
+  pen.fillStyle = fill;
+  pen.fillRect(r.x, r.y, r.width, r.height);
+  drawHatch(pen, r, palette.hatch, hatch);
+  pen.strokeStyle = edge;
+  pen.lineWidth = 1;
+  pen.strokeRect(r.x + 0.5, r.y + 0.5, r.width - 1, r.height - 1);
+}
+
+/** Lines at 45° across a rectangle. */
+export function drawHatch(pen: Pen, r: Rect, colour: string, every: number): void {
+  pen.save();
+  pen.beginPath();
+  pen.rect(r.x, r.y, r.width, r.height);
+  pen.clip();
+  pen.strokeStyle = colour;
+  pen.lineWidth = 1;
+  pen.beginPath();
+  const reach = Math.min(r.width + r.height, 6000);
+  const first = -r.height + ((((r.x + r.height) % every) + every) % every) * 0;
+  for (let d = first; d < reach; d += every * Math.SQRT2) {
+    pen.moveTo(r.x + d, r.y + r.height);
+    pen.lineTo(r.x + d + r.height, r.y);
+  }
+  pen.stroke();
+  pen.restore();
+}
+
+/** The finished floor with ground below it, and the ceiling. */
+function drawLevels(pen: Pen, job: Job, palette: Palette, view: Viewport, size: Size): void {
+  const floor = crisp(view.panY);
+  const ceiling = crisp(view.panY - job.kitchen.ceilingHeight * view.scale);
+  drawHatch(pen, { x: 0, y: Math.round(floor), width: size.width, height: 7 }, palette.hatch, 5);
+  pen.strokeStyle = palette.ink;
+  pen.lineWidth = 1.5;
+  line(pen, 0, floor, size.width, floor);
+  pen.strokeStyle = palette.muted;
+  pen.lineWidth = 1;
+  pen.setLineDash([14, 4, 3, 4]);
+  line(pen, 0, ceiling, size.width, ceiling);
+  pen.setLineDash([]);
+  setText(pen, 11, 400);
+  pen.fillStyle = palette.muted;
+  pen.textAlign = 'right';
+  pen.textBaseline = 'bottom';
+  pen.fillText('ceiling', size.width - 8, ceiling - 3);
+  pen.fillText('floor', size.width - 8, floor - 3);
+}
+
+function drawCooktops(
+  pen: Pen,
+  job: Job,
+  schemeId: string,
+  sheet: SheetId,
+  palette: Palette,
+  view: Viewport,
+): void {
+  const { cooktop } = job.kitchen;
+  if (!cooktop) return;
+  const scheme = job.schemes.find((s) => s.id === schemeId);
+  pen.strokeStyle = palette.muted;
+  pen.lineWidth = 1;
+  for (const node of scheme?.nodes ?? []) {
+    if (node.role !== 'hood') continue;
+    const across = sheet === 'section-y' ? usualDepth : cooktop.width;
+    const at = project(node.at, sheet);
+    if (sheet === 'floor') plan(pen, at.u, at.v, across, palette, view);
+    else elevation(pen, at.u, across, view);
+  }
+}
+
+function plan(pen: Pen, u: number, v: number, width: number, palette: Palette, view: Viewport): void {
+  const depth = usualDepth - 0.03;
+  const corner = toScreen({ u: u - width / 2, v: v + depth / 2 }, view);
+  pen.setLineDash([5, 3]);
+  pen.strokeRect(
+    crisp(corner.x),
+    crisp(corner.y),
+    Math.round(width * view.scale),
+    Math.round(depth * view.scale),
+  );
+  pen.setLineDash([]);
+  pen.strokeStyle = palette.hairline;
+  for (const [a, b] of [
+    [-0.3, -0.24],
+    [0.3, -0.24],
+    [-0.3, 0.24],
+    [0.3, 0.24],
+  ] as const) {
+    const at = toScreen({ u: u + a * width, v: v + b * depth }, view);
+    for (const radius of [0.09, 0.05]) {
+      pen.beginPath();
+      pen.arc(at.x, at.y, radius * view.scale, 0, 2 * Math.PI);
+      pen.stroke();
+    }
+  }
+  pen.strokeStyle = palette.muted;
+}
+
+/** The range below its hood: a body on the floor and the slab of the cooktop at counter height. */
+function elevation(pen: Pen, u: number, width: number, view: Viewport): void {
+  const top = toScreen({ u: u - width / 2, v: counterHeight }, view);
+  const w = Math.round(width * view.scale);
+  const h = Math.round(counterHeight * view.scale);
+  const slab = Math.max(3, Math.round(0.04 * view.scale));
+  const [x, y] = [crisp(top.x), crisp(top.y)];
+  pen.strokeRect(x, y, w, slab);
+  pen.setLineDash([5, 3]);
+  pen.strokeRect(x, y + slab, w, Math.max(0, h - slab));
+  pen.setLineDash([]);
+}
+
+function line(pen: Pen, x1: number, y1: number, x2: number, y2: number): void {
+  pen.beginPath();
+  pen.moveTo(x1, y1);
+  pen.lineTo(x2, y2);
+  pen.stroke();
+}

@@ -1,0 +1,130 @@
+import type { UnitSystem } from '../graph/document.ts';
+import type { SheetId } from '../graph/sheet.ts';
+import { gridStep, multiples, RULER, rulerText, scaleBar } from './grid.ts';
+import type { Box } from './label-place.ts';
+import type { Palette } from './palette.ts';
+import { crisp, type Pen, setText } from './pen.ts';
+import { sheetTitles } from './view.ts';
+import { type Size, type Viewport, visibleBounds } from './viewport.ts';
+
+/** Rulers, title and scale bar: drawn last, over all else. */
+export function drawFrame(
+  pen: Pen,
+  sheet: SheetId,
+  units: UnitSystem,
+  palette: Palette,
+  view: Viewport,
+  size: Size,
+): void {
+  drawRulers(pen, units, palette, view, size);
+  drawTitle(pen, sheet, palette);
+  drawScaleBar(pen, units, palette, view, size);
+}
+
+/** Where title and scale bar stand, which labels keep clear of, px. */
+export function frameBoxes(size: Size): Box[] {
+  return [
+    { minX: RULER, minY: RULER, maxX: RULER + 190, maxY: RULER + 26 },
+    { minX: RULER, minY: size.height - 34, maxX: RULER + 170, maxY: size.height },
+  ];
+}
+
+function drawRulers(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
+  const { minor, major } = gridStep(view.scale, units);
+  const seen = visibleBounds(view, size);
+  pen.fillStyle = palette.ruler;
+  pen.fillRect(0, 0, size.width, RULER);
+  pen.fillRect(0, 0, RULER, size.height);
+  pen.setLineDash([]);
+  pen.lineWidth = 1;
+  pen.strokeStyle = palette.hairline;
+  pen.beginPath();
+  pen.moveTo(RULER - 0.5, RULER - 0.5);
+  pen.lineTo(size.width, RULER - 0.5);
+  pen.moveTo(RULER - 0.5, RULER - 0.5);
+  pen.lineTo(RULER - 0.5, size.height);
+  for (const [every, tick] of [
+    [minor, 4],
+    [major, 8],
+  ] as const) {
+    for (const u of multiples(seen.minU, seen.maxU, every)) {
+      const x = crisp(u * view.scale + view.panX);
+      if (x < RULER) continue;
+      pen.moveTo(x, RULER);
+      pen.lineTo(x, RULER - tick);
+    }
+    for (const v of multiples(seen.minV, seen.maxV, every)) {
+      const y = crisp(view.panY - v * view.scale);
+      if (y < RULER) continue;
+      pen.moveTo(RULER, y);
+      pen.lineTo(RULER - tick, y);
+    }
+  }
+  pen.stroke();
+  setText(pen, 11, 400);
+  pen.fillStyle = palette.muted;
+  pen.textBaseline = 'alphabetic';
+  pen.textAlign = 'left';
+  for (const u of multiples(seen.minU, seen.maxU, major)) {
+    const x = Math.round(u * view.scale + view.panX);
+    if (x >= RULER - 2 && x < size.width - 24) pen.fillText(rulerText(u, units), x + 4, 13);
+  }
+  for (const v of multiples(seen.minV, seen.maxV, major)) {
+    const y = Math.round(view.panY - v * view.scale);
+    if (y >= RULER + 30 && y < size.height) drawUpright(pen, rulerText(v, units), 13, y - 4);
+  }
+  pen.fillStyle = palette.ruler;
+  pen.fillRect(0, 0, RULER - 1, RULER - 1);
+  pen.fillStyle = palette.muted;
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  pen.fillText(units === 'imperial' ? 'ft' : 'm', RULER / 2, RULER / 2 + 0.5);
+}
+
+function drawUpright(pen: Pen, text: string, x: number, y: number): void {
+  pen.save();
+  pen.translate(x, y);
+  pen.rotate(-Math.PI / 2);
+  pen.fillText(text, 0, 0);
+  pen.restore();
+}
+
+function drawTitle(pen: Pen, sheet: SheetId, palette: Palette): void {
+  const { name, looking } = sheetTitles[sheet];
+  pen.textAlign = 'left';
+  pen.textBaseline = 'middle';
+  setText(pen, 12, 650);
+  const y = RULER + 16.5;
+  halo(pen, name, RULER + 12, y, palette.ink, palette);
+  const width = pen.measureText(name).width;
+  setText(pen, 12, 400);
+  halo(pen, looking, RULER + 12 + Math.ceil(width) + 7, y, palette.muted, palette);
+}
+
+function drawScaleBar(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
+  const bar = scaleBar(view, units, 110);
+  const width = Math.round(bar.length * view.scale);
+  const x = RULER + 12;
+  const y = size.height - 16;
+  pen.fillStyle = palette.sheet;
+  pen.fillRect(x - 4, y - 6, width + 52, 16);
+  pen.fillStyle = palette.ink;
+  pen.fillRect(x, y, Math.round(width / 2), 4);
+  pen.strokeStyle = palette.ink;
+  pen.lineWidth = 1;
+  pen.strokeRect(x + 0.5, y + 0.5, width - 1, 3);
+  pen.textAlign = 'left';
+  pen.textBaseline = 'middle';
+  setText(pen, 11, 400);
+  pen.fillStyle = palette.ink;
+  pen.fillText(bar.text, x + width + 7, y + 2);
+}
+
+export function halo(pen: Pen, text: string, x: number, y: number, colour: string, palette: Palette): void {
+  pen.strokeStyle = palette.sheet;
+  pen.lineWidth = 4;
+  pen.lineJoin = 'round';
+  pen.strokeText(text, x, y);
+  pen.fillStyle = colour;
+  pen.fillText(text, x, y);
+}

@@ -1,0 +1,66 @@
+import { textOn } from './colour.ts';
+import type { DimensionLines, Placed } from './label-place.ts';
+import { MIN_TEXT, type Palette } from './palette.ts';
+import { type Pen, setText } from './pen.ts';
+
+/** Ink on the fills of the colour scale, whatever the theme. */
+export const inkOnFill = { dark: '#1b1813', light: '#fffaf0' } as const;
+
+/** Draws placed labels: dimension lines first, then every text over them. */
+export function drawLabels(
+  pen: Pen,
+  labels: readonly Placed[],
+  palette: Palette,
+  colours: ReadonlyMap<string, string>,
+): void {
+  pen.setLineDash([]);
+  for (const label of labels) if (label.dimension) drawDimension(pen, label.dimension, label, palette);
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  for (const label of labels) {
+    setText(pen, MIN_TEXT, label.kind === 'name' ? 400 : 500);
+    const x = Math.round((label.box.minX + label.box.maxX) / 2);
+    const y = Math.round((label.box.minY + label.box.maxY) / 2) + 0.5;
+    const fill = label.inside ? colours.get(label.inside) : undefined;
+    if (fill) pen.fillStyle = inkOnFill[textOn(fill)];
+    else {
+      pen.strokeStyle = palette.sheet;
+      pen.lineWidth = 3.5;
+      pen.lineJoin = 'round';
+      if (!label.dimension) pen.strokeText(label.text, x, y);
+      pen.fillStyle = label.kind === 'name' || label.kind === 'turn' ? palette.muted : palette.ink;
+    }
+    pen.fillText(label.text, x, y);
+  }
+}
+
+/** Dimension and extension lines with architects' slashes; the line leaves a gap where the text stands. */
+function drawDimension(pen: Pen, lines: DimensionLines, label: Placed, palette: Palette): void {
+  const { from, to, extensions } = lines;
+  pen.strokeStyle = palette.muted;
+  pen.lineWidth = 1;
+  pen.beginPath();
+  for (const [a, b] of extensions) {
+    pen.moveTo(snap(a.x, b.x), snap(a.y, b.y));
+    pen.lineTo(snap(b.x, a.x), snap(b.y, a.y));
+  }
+  pen.moveTo(snap(from.x, to.x), snap(from.y, to.y));
+  pen.lineTo(snap(to.x, from.x), snap(to.y, from.y));
+  pen.stroke();
+  pen.strokeStyle = palette.ink;
+  pen.lineWidth = 1.5;
+  pen.beginPath();
+  for (const end of [from, to]) {
+    pen.moveTo(end.x - 4, end.y + 4);
+    pen.lineTo(end.x + 4, end.y - 4);
+  }
+  pen.stroke();
+  const { box } = label;
+  pen.fillStyle = palette.sheet;
+  pen.fillRect(box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY);
+}
+
+/** Puts an upright or level line on the middle of a pixel; a slanted one stays where it is. */
+function snap(at: number, other: number): number {
+  return Math.abs(at - other) < 0.5 ? Math.floor(at) + 0.5 : at;
+}

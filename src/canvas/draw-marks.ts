@@ -1,0 +1,164 @@
+import type { Finding, Route, Severity } from '../graph/route.ts';
+import { project, type ScreenPoint, type SheetId } from '../graph/sheet.ts';
+import type { Selection } from './board.ts';
+import { type Box, boxAt } from './label-place.ts';
+import type { Palette } from './palette.ts';
+import { fillAll, type Pen, strokeAll } from './pen.ts';
+import type { Drawable } from './stroke.ts';
+import { type Size, toScreen, type Viewport } from './viewport.ts';
+
+/** Outlines what is selected or pointed at in the accent: duct by its walls, nodes by their handles. */
+export function drawSelection(
+  pen: Pen,
+  drawables: readonly Drawable[],
+  selection: Selection,
+  hover: Selection,
+  palette: Palette,
+  view: Viewport,
+): void {
+  const has = (set: Selection, item: Drawable) =>
+    (item.of === 'node' ? set.nodes : set.segments).includes(item.id);
+  pen.setLineDash([]);
+  pen.lineJoin = 'round';
+  pen.lineCap = 'round';
+  pen.strokeStyle = palette.accent;
+  for (const item of drawables) {
+    const selected = has(selection, item);
+    if (!selected && !has(hover, item)) continue;
+    if (selected) {
+      pen.globalAlpha = 0.16;
+      pen.fillStyle = palette.accent;
+      fillAll(pen, item.fill, view);
+      pen.globalAlpha = 1;
+    }
+    pen.lineWidth = selected ? 2.5 : 2;
+    pen.globalAlpha = selected ? 1 : 0.7;
+    strokeAll(pen, item.walls, view);
+    pen.globalAlpha = 1;
+  }
+  pen.lineCap = 'butt';
+}
+
+/** Handles at the nodes, in screen pixels: squares at turns, circles where duct begins and ends. */
+export function drawHandles(
+  pen: Pen,
+  route: Route,
+  sheet: SheetId,
+  selection: Selection,
+  hover: Selection,
+  palette: Palette,
+  view: Viewport,
+): void {
+  pen.setLineDash([]);
+  for (const node of route.nodes.values()) {
+    const at = toScreen(project(node.at, sheet), view);
+    const selected = selection.nodes.includes(node.id);
+    const pointed = hover.nodes.includes(node.id);
+    const size = selected || pointed ? 9 : 7;
+    const round = node.kind === 'hood' || node.kind === 'cap' || node.kind === 'open end';
+    const [x, y] = [Math.round(at.x) + 0.5, Math.round(at.y) + 0.5];
+    pen.beginPath();
+    if (round) pen.arc(x, y, size / 2 + 0.5, 0, 2 * Math.PI);
+    else pen.rect(x - size / 2, y - size / 2, size, size);
+    pen.fillStyle = selected ? palette.accent : palette.sheet;
+    pen.strokeStyle = selected || pointed ? palette.accent : palette.ink;
+    pen.lineWidth = selected || pointed ? 2 : 1;
+    pen.fill();
+    pen.stroke();
+  }
+}
+
+export function handleBoxes(route: Route, sheet: SheetId, view: Viewport): Box[] {
+  return [...route.nodes.values()].map((node) => boxAt(toScreen(project(node.at, sheet), view), 10, 10));
+}
+
+const rank: Readonly<Record<Severity, number>> = { danger: 3, error: 2, warning: 1, note: 0 };
+
+export interface Flag {
+  /** The place that the flag's pole stands on. */
+  readonly foot: ScreenPoint;
+  readonly box: Box;
+  readonly severity: Severity;
+  /** How many findings stand here. */
+  readonly count: number;
+}
+
+/** One flag for each place with findings, the gravest showing, where the pole's foot is in view. Notes fly none. */
+export function flagsOf(
+  findings: readonly Finding[],
+  route: Route,
+  sheet: SheetId,
+  view: Viewport,
+  size: Size,
+): Flag[] {
+  const places = new Map<string, { foot: ScreenPoint; severity: Severity; count: number }>();
+  for (const finding of findings) {
+    if (finding.severity === 'note') continue;
+    const at = placeOf(finding, route, sheet);
+    if (!at) continue;
+    const foot = toScreen(at, view);
+    const key = `${Math.round(foot.x)},${Math.round(foot.y)}`;
+    const known = places.get(key);
+    const severity =
+      known && rank[known.severity] >= rank[finding.severity] ? known.severity : finding.severity;
+    places.set(key, { foot, severity, count: (known?.count ?? 0) + 1 });
+  }
+  return [...places.values()]
+    .filter(({ foot }) => foot.x > 0 && foot.y > 0 && foot.x < size.width && foot.y < size.height)
+    .map((place) => ({
+      ...place,
+      box: boxAt({ x: Math.round(place.foot.x) + 17, y: Math.round(place.foot.y) - 21 }, 22, 15),
+    }));
+}
+
+function placeOf(finding: Finding, route: Route, sheet: SheetId) {
+  const node = finding.nodes.map((id) => route.nodes.get(id)).find((n) => n !== undefined);
+  if (node) return project(node.at, sheet);
+  const segment = finding.segments.map((id) => route.segments.get(id)).find((s) => s !== undefined);
+  const from = segment && route.nodes.get(segment.from);
+  const to = segment && route.nodes.get(segment.to);
+  if (!from || !to) return null;
+  const [a, b] = [project(from.at, sheet), project(to.at, sheet)];
+  return { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 };
+}
+
+/** Small pennants: filled for danger and error, outlined for a warning; `!` or how many there are. */
+export function drawFlags(pen: Pen, flags: readonly Flag[], palette: Palette, font: string): void {
+  pen.setLineDash([]);
+  pen.lineJoin = 'round';
+  for (const { foot, box, severity, count } of flags) {
+    const grave = severity !== 'warning';
+    const colour = grave ? palette.danger : palette.accent;
+    const x = Math.round(foot.x) + 6.5;
+    pen.strokeStyle = colour;
+    pen.lineWidth = 1.5;
+    pen.beginPath();
+    pen.moveTo(Math.round(foot.x) + 0.5, Math.round(foot.y) + 0.5);
+    pen.lineTo(x, box.minY);
+    pen.stroke();
+    pen.beginPath();
+    pen.moveTo(x, box.minY);
+    pen.lineTo(box.maxX, box.minY);
+    pen.lineTo(box.maxX - 5, (box.minY + box.maxY) / 2);
+    pen.lineTo(box.maxX, box.maxY);
+    pen.lineTo(x - 1.5, box.maxY);
+    pen.closePath();
+    pen.fillStyle = grave ? colour : palette.sheet;
+    pen.fill();
+    pen.stroke();
+    pen.font = font;
+    pen.textAlign = 'center';
+    pen.textBaseline = 'middle';
+    pen.fillStyle = grave ? palette.sheet : colour;
+    pen.fillText(count > 1 ? String(count) : '!', box.minX + 8, (box.minY + box.maxY) / 2 + 0.5);
+  }
+}
+
+/** The shapes of a proposal as dashed outlines over the real route. */
+export function drawGhost(pen: Pen, drawables: readonly Drawable[], palette: Palette, view: Viewport): void {
+  pen.strokeStyle = palette.accent;
+  pen.lineWidth = 1.5;
+  pen.setLineDash([6, 4]);
+  for (const item of drawables) if (item.kind !== 'hood') strokeAll(pen, item.walls, view);
+  pen.setLineDash([]);
+}

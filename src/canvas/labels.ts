@@ -1,0 +1,281 @@
+import type { UnitSystem } from '../graph/document.ts';
+import type { Route, RouteNode } from '../graph/route.ts';
+import type { ScreenPoint, SheetId, SheetPoint } from '../graph/sheet.ts';
+import { dot } from '../graph/vector.ts';
+import type { Section } from '../hydraulics/types.ts';
+import { formatAngle, formatDiameter, formatLength, quantity } from '../units/index.ts';
+import type { ColourBy, Selection } from './board.ts';
+import { kindOf } from './colour.ts';
+import { type Box, boxAt, type Candidate, type Wanted } from './label-place.ts';
+import type { SheetLeg } from './outline.ts';
+import { MIN_TEXT } from './palette.ts';
+import { seen } from './tube.ts';
+import { alongSight, views } from './view.ts';
+import { toScreen, type Viewport } from './viewport.ts';
+
+/** Width of a text in px at the labels' size. */
+export type Measure = (text: string) => number;
+
+export interface LabelInput {
+  readonly sheet: SheetId;
+  readonly route: Route;
+  readonly legs: readonly SheetLeg[];
+  /** Velocity or loss by segment id, SI. */
+  readonly values: ReadonlyMap<string, number>;
+  readonly by: ColourBy;
+  readonly units: UnitSystem;
+  readonly selection: Selection;
+  readonly names: readonly {
+    readonly id: string;
+    readonly text: string;
+    readonly at: SheetPoint;
+    readonly below: number;
+  }[];
+  readonly view: Viewport;
+  readonly measure: Measure;
+}
+
+/** Height of a line of label text, px. */
+const lineHeight = MIN_TEXT + 4;
+const chosen = 50;
+
+/** Every label that a sheet would like to show, each with the places where it may stand. */
+export function labelsOf(input: LabelInput): Wanted[] {
+  const { legs, route, selection } = input;
+  const sized = sizeTags(input);
+  const wanted: Wanted[] = [];
+  const middle = centreOf(legs, input.view);
+  for (const leg of legs) {
+    const { id } = leg.segment;
+    const more = selection.segments.includes(id) ? chosen : 0;
+    if (leg.endOn) wanted.push(riserLabel(leg, input, more));
+    else {
+      const length = screenLength(leg, input.view);
+      const dimension = dimensionLabel(leg, input, middle);
+      if (dimension) wanted.push({ ...dimension, priority: 80 + more + Math.min(9, length / 100) });
+      const value = valueLabel(leg, input);
+      if (value) wanted.push({ ...value, priority: 70 + more + Math.min(9, length / 100) });
+    }
+  }
+  for (const leg of sized) wanted.push(sizeLabel(leg, input));
+  for (const node of route.nodes.values()) {
+    const turn = turnLabel(node, input);
+    if (turn) wanted.push({ ...turn, priority: 60 + (selection.nodes.includes(node.id) ? chosen : 0) });
+  }
+  for (const name of input.names) wanted.push(nameLabel(name, input));
+  return wanted;
+}
+
+export function sectionText(section: Section, units: UnitSystem): string {
+  if (section.shape === 'round') return `${formatDiameter(section.diameter, units)} dia`;
+  const sides = `${formatDiameter(section.width, units)} × ${formatDiameter(section.height, units)}`;
+  return section.shape === 'oval' ? `${sides} oval` : sides;
+}
+
+function screenLength(leg: SheetLeg, view: Viewport): number {
+  return Math.hypot(leg.to.u - leg.from.u, leg.to.v - leg.from.v) * view.scale;
+}
+
+function centreOf(legs: readonly SheetLeg[], view: Viewport): ScreenPoint {
+  const ends = legs.flatMap((leg) => [toScreen(leg.from, view), toScreen(leg.to, view)]);
+  const n = Math.max(1, ends.length);
+  return { x: ends.reduce((t, p) => t + p.x, 0) / n, y: ends.reduce((t, p) => t + p.y, 0) / n };
+}
+
+/** A leg on the screen: its ends, its direction, its left-hand normal and half its width, px. */
+function frameOf(leg: SheetLeg, view: Viewport) {
+  const [from, to] = [toScreen(leg.from, view), toScreen(leg.to, view)];
+  const length = Math.max(1e-6, Math.hypot(to.x - from.x, to.y - from.y));
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  return { from, to, length, along, normal: { x: along.y, y: -along.x }, half: leg.half * view.scale };
+}
+
+function off(at: ScreenPoint, direction: ScreenPoint, by: number): ScreenPoint {
+  return { x: at.x + direction.x * by, y: at.y + direction.y * by };
+}
+
+function textBox(centre: ScreenPoint, text: string, measure: Measure, padding = 3): Box {
+  const box = boxAt(centre, Math.ceil(measure(text)) + 2 * padding, lineHeight);
+  const [dx, dy] = [Math.round(box.minX) - box.minX, Math.round(box.minY) - box.minY];
+  return { minX: box.minX + dx, minY: box.minY + dy, maxX: box.maxX + dx, maxY: box.maxY + dy };
+}
+
+/** How far a text's box reaches from its centre in a direction, px. */
+function extent(text: string, measure: Measure, direction: ScreenPoint): number {
+  return (Math.abs(direction.x) * (measure(text) + 6) + Math.abs(direction.y) * lineHeight) / 2;
+}
+
+function dimensionLabel(
+  leg: SheetLeg,
+  input: LabelInput,
+  middle: ScreenPoint,
+): Omit<Wanted, 'priority'> | null {
+  const { from, to, length, along, normal, half } = frameOf(leg, input.view);
+  if (length < 14) return null;
+  const figure = formatLength(leg.segment.length, input.units);
+  const text = leg.inPlane ? figure : `${figure} true`;
+  const outward =
+    Math.sign(dot2(normal, { x: (from.x + to.x) / 2 - middle.x, y: (from.y + to.y) / 2 - middle.y })) || 1;
+  const fits = length > extent(text, input.measure, along) * 2 + 12;
+  const candidates: Candidate[] = [];
+  for (const [row, gap] of [26, 46, 66].entries())
+    for (const side of [outward, -outward]) {
+      const away = { x: normal.x * side, y: normal.y * side };
+      const reachTo = half + gap;
+      const ends = [off(from, away, reachTo), off(to, away, reachTo)] as const;
+      const centre = { x: (ends[0].x + ends[1].x) / 2, y: (ends[0].y + ends[1].y) / 2 };
+      const at = fits ? centre : off(centre, away, extent(text, input.measure, away) + 3);
+      const lead = (node: ScreenPoint) => [off(node, away, half + 5), off(node, away, reachTo + 5)] as const;
+      candidates.push({
+        box: textBox(at, text, input.measure),
+        text,
+        dimension: { from: ends[0], to: ends[1], extensions: [lead(from), lead(to)] },
+        cost: row * 2 + (side === outward ? 0 : 3),
+      });
+    }
+  return { kind: 'dimension', id: leg.segment.id, candidates };
+}
+
+function valueLabel(leg: SheetLeg, input: LabelInput): Omit<Wanted, 'priority'> | null {
+  const value = input.values.get(leg.segment.id);
+  if (value === undefined) return null;
+  const { text, figure } = quantity(kindOf[input.by], value, input.units);
+  const candidates = [text, figure].flatMap((words, i) =>
+    alongLeg(leg, words, input, [0.55, 0.66, 0.42]).map((c) => ({ ...c, cost: c.cost + i * 8 })),
+  );
+  return { kind: 'value', id: leg.segment.id, candidates };
+}
+
+/** Places inside the duct where the text fits between its walls, else beside it. */
+function alongLeg(leg: SheetLeg, text: string, input: LabelInput, shares: readonly number[]): Candidate[] {
+  const { from, length, along, normal, half } = frameOf(leg, input.view);
+  const candidates: Candidate[] = [];
+  const across = extent(text, input.measure, normal);
+  const run = extent(text, input.measure, along);
+  for (const [i, share] of shares.entries()) {
+    const at = off(from, along, length * share);
+    const clearOfEnds = length * Math.min(share, 1 - share) > run + 4;
+    if (across + 1 <= half && clearOfEnds && length > 2 * run + 40)
+      candidates.push({ box: textBox(at, text, input.measure), text, inside: leg.segment.id, cost: i });
+    for (const side of [1, -1])
+      candidates.push({
+        box: textBox(off(at, normal, side * (half + across + 3)), text, input.measure),
+        text,
+        cost: 4 + i,
+      });
+  }
+  return candidates;
+}
+
+/** One size tag for each stretch of the same size: on the longest leg that shows its side. */
+function sizeTags({ legs, route }: LabelInput): SheetLeg[] {
+  const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
+  const tagged: SheetLeg[] = [];
+  let best: SheetLeg | null = null;
+  let last: Section | null = null;
+  for (const id of route.order) {
+    const leg = byId.get(id);
+    if (!leg) continue;
+    const { section } = leg.segment;
+    if (last && JSON.stringify(last) !== JSON.stringify(section)) {
+      if (best) tagged.push(best);
+      best = null;
+    }
+    last = section;
+    const shown = (l: SheetLeg) => Math.hypot(l.to.u - l.from.u, l.to.v - l.from.v);
+    if (!best || shown(leg) > shown(best)) best = leg;
+  }
+  return best ? [...tagged, best] : tagged;
+}
+
+function sizeLabel(leg: SheetLeg, input: LabelInput): Wanted {
+  const text = sectionText(leg.segment.section, input.units);
+  const candidates = leg.endOn ? around(leg, text, input) : alongLeg(leg, text, input, [0.8, 0.34, 0.7, 0.9]);
+  return { kind: 'size', id: leg.segment.id, priority: 50, candidates };
+}
+
+function riserLabel(leg: SheetLeg, input: LabelInput, more: number): Wanted {
+  const words = alongSight[input.sheet];
+  const text = `${leg.toward ? words.toward : words.away} ${formatLength(leg.segment.length, input.units)}`;
+  return { kind: 'riser', id: leg.segment.id, priority: 100 + more, candidates: around(leg, text, input) };
+}
+
+/** Places around a leg seen end on. */
+function around(leg: SheetLeg, text: string, input: LabelInput): Candidate[] {
+  const at = toScreen({ u: (leg.from.u + leg.to.u) / 2, v: (leg.from.v + leg.to.v) / 2 }, input.view);
+  const half = leg.half * input.view.scale;
+  const ways = [
+    [1, 0],
+    [-1, 0],
+    [0.72, -0.72],
+    [0.72, 0.72],
+    [-0.72, -0.72],
+    [-0.72, 0.72],
+    [0, -1],
+    [0, 1],
+  ] as const;
+  return [8, 26].flatMap((gap, row) =>
+    ways.map(([x, y], i) => {
+      const direction = { x, y };
+      const centre = off(at, direction, half + gap);
+      const text2 = {
+        x: centre.x + (Math.sign(x) * (input.measure(text) + 6)) / 2,
+        y: centre.y + (Math.sign(y) * lineHeight) / 2,
+      };
+      return { box: textBox(text2, text, input.measure), text, cost: i * 0.3 + row * 4 };
+    }),
+  );
+}
+
+/** The angle of a turn that lies in the plane of the sheet, outside its corner. */
+function turnLabel(node: RouteNode, input: LabelInput): Omit<Wanted, 'priority'> | null {
+  const bend = node.bend;
+  const up = bend && input.route.segments.get(bend.upstream);
+  const down = bend && input.route.segments.get(bend.downstream);
+  if (!bend || !up || !down) return null;
+  const view = views[input.sheet];
+  const level = (d: typeof up.direction) => Math.abs(dot(d, view.toward)) < 0.05;
+  if (!level(up.direction) || !level(down.direction)) return null;
+  const leg = input.legs.find((l) => l.segment.id === up.id);
+  const half = (leg?.half ?? 0) * input.view.scale;
+  const [a, b] = [seen(up.direction, view), seen(down.direction, view)];
+  const out = { x: a.u - b.u, y: -(a.v - b.v) };
+  const size = Math.hypot(out.x, out.y) || 1;
+  const outward = { x: out.x / size, y: out.y / size };
+  const at = toScreen(seen(node.at, view), input.view);
+  const turn = (bend.angle * Math.PI) / 360;
+  const corner = (bend.radius / Math.cos(turn)) * input.view.scale;
+  const radius = bend.radius * input.view.scale;
+  const text = formatAngle(bend.angle);
+  const beyond = Math.max(half * 0.3, radius + half - corner);
+  const places = [
+    off(at, outward, beyond + 8 + extent(text, input.measure, outward)),
+    off(at, outward, beyond + 24 + extent(text, input.measure, outward)),
+    off(at, outward, -(corner - radius + half + 6 + extent(text, input.measure, outward))),
+  ];
+  return {
+    kind: 'turn',
+    id: node.id,
+    candidates: places.map((place, i) => ({ box: textBox(place, text, input.measure), text, cost: i })),
+  };
+}
+
+function nameLabel(name: LabelInput['names'][number], input: LabelInput): Wanted {
+  const at = toScreen(name.at, input.view);
+  const drop = name.below * input.view.scale;
+  const spots = name.below > 0 ? [drop + 12, -drop - 12, drop + 30] : [0, 16, -16];
+  return {
+    kind: 'name',
+    id: name.id,
+    priority: 40,
+    candidates: spots.map((dy, i) => ({
+      box: textBox({ x: at.x, y: at.y + dy }, name.text, input.measure),
+      text: name.text,
+      cost: i,
+    })),
+  };
+}
+
+function dot2(a: ScreenPoint, b: ScreenPoint): number {
+  return a.x * b.x + a.y * b.y;
+}

@@ -1,0 +1,205 @@
+import type { UnitSystem } from '../graph/document.ts';
+import { memoise } from '../graph/memo.ts';
+import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
+import type { SpeedResult } from '../graph/solution.ts';
+import type { BoardState, ColourBy } from './board.ts';
+import { colourAt, colourScale, valuesOf } from './colour.ts';
+import { drawActive } from './draw-active.ts';
+import { drawBackground } from './draw-background.ts';
+import { drawDucts, inView } from './draw-ducts.ts';
+import { drawFrame, frameBoxes } from './draw-frame.ts';
+import { drawLabels } from './draw-labels.ts';
+import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
+import { RULER } from './grid.ts';
+import { type Box, placeLabels } from './label-place.ts';
+import { labelsOf, type Measure } from './labels.ts';
+import { type Outline, outlineOf } from './outline.ts';
+import { usualDepth } from './outline-hood.ts';
+import { FONT, MIN_TEXT, palettes } from './palette.ts';
+import { type Pen, setText } from './pen.ts';
+import type { ActiveShape } from './sheet-handle.ts';
+import { type Bounds, boundsOf, type Size, toScreen, type Viewport } from './viewport.ts';
+
+export const layerNames = ['background', 'ducts', 'overlay', 'active'] as const;
+export type LayerName = (typeof layerNames)[number];
+
+/** Everything that one sheet shows, as functions of the board's state, its viewport and its size. */
+export interface Painter {
+  paint(layer: LayerName, pen: Pen, state: BoardState, view: Viewport, size: Size): void;
+  setActive(shapes: readonly ActiveShape[]): void;
+  /** What the drawing covers on the sheet, m. */
+  extent(state: BoardState): Bounds;
+  /** Forgets the widths of texts, after a font has arrived. */
+  forgetText(): void;
+}
+
+export function createPainter(sheet: SheetId): Painter {
+  const outline = (state: BoardState) => outlineFor(state.solution.route, state.live, sheet);
+  let active: readonly ActiveShape[] = [];
+  let widths = new Map<string, number>();
+
+  const measureWith =
+    (pen: Pen): Measure =>
+    (text) => {
+      const known = widths.get(text);
+      if (known !== undefined) return known;
+      setText(pen, MIN_TEXT, 500);
+      const width = pen.measureText(text).width;
+      widths.set(text, width);
+      return width;
+    };
+
+  const paintOverlay = (pen: Pen, state: BoardState, view: Viewport, size: Size) => {
+    const palette = palettes[state.theme];
+    const { route } = state.solution;
+    const { drawables, legs } = outline(state);
+    const { fills, values } = coloursOf(state);
+    if (state.ghost)
+      drawGhost(
+        pen,
+        inView(outlineFor(state.ghost.route, state.live, sheet).drawables, view, size),
+        palette,
+        view,
+      );
+    drawSelection(pen, inView(drawables, view, size), state.selection, state.hover, palette, view);
+    const flags = flagsOf(state.solution.findings, route, sheet, view, size);
+    const wanted = labelsOf({
+      sheet,
+      route,
+      legs,
+      values,
+      by: state.colourBy,
+      units: state.units,
+      selection: state.selection,
+      names: namesOf(state, sheet),
+      view,
+      measure: measureWith(pen),
+    });
+    const area: Box = { minX: RULER + 4, minY: RULER + 4, maxX: size.width - 4, maxY: size.height - 4 };
+    const kept = [...frameBoxes(size), ...handleBoxes(route, sheet, view), ...flags.map((f) => f.box)];
+    const busy = drawables.map(({ bounds }) => screenBox(bounds, view));
+    drawLabels(pen, placeLabels(wanted, area, kept, busy), palette, fills);
+    drawHandles(pen, route, sheet, state.selection, state.hover, palette, view);
+    drawFlags(pen, flags, palette, `700 11px ${FONT}`);
+    drawFrame(pen, sheet, state.units, palette, view, size);
+  };
+
+  return {
+    paint(layer, pen, state, view, size) {
+      const palette = palettes[state.theme];
+      if (layer === 'background') drawBackground(pen, state.live, state.schemeId, sheet, palette, view, size);
+      else if (layer === 'overlay') paintOverlay(pen, state, view, size);
+      else if (layer === 'active') drawActive(pen, active, palette, view);
+      else {
+        const { drawables, legs } = outline(state);
+        drawDucts(pen, drawables, legs, { palette, colours: coloursOf(state).fills }, view, size);
+      }
+    },
+    setActive(shapes) {
+      active = shapes;
+    },
+    extent(state) {
+      return extentOf(outline(state), state, sheet);
+    },
+    forgetText() {
+      widths = new Map();
+    },
+  };
+}
+
+/** The layers that a change of the board's state touches. */
+export function touched(state: BoardState, before: BoardState): readonly LayerName[] {
+  if (state.theme !== before.theme || state.schemeId !== before.schemeId || state.units !== before.units)
+    return layerNames;
+  const layers: LayerName[] = [];
+  const [job, old] = [state.live, before.live];
+  const behind =
+    job.blocks !== old.blocks ||
+    job.exits !== old.exits ||
+    job.kitchen !== old.kitchen ||
+    hoodPlaces(state) !== hoodPlaces(before);
+  if (behind) layers.push('background');
+  if (
+    state.solution !== before.solution ||
+    state.speed !== before.speed ||
+    state.colourBy !== before.colourBy ||
+    job !== old
+  )
+    layers.push('ducts', 'overlay');
+  else if (
+    state.selection !== before.selection ||
+    state.hover !== before.hover ||
+    state.ghost !== before.ghost
+  )
+    layers.push('overlay');
+  return layers;
+}
+
+function hoodPlaces(state: BoardState): string {
+  const scheme = state.live.schemes.find((s) => s.id === state.schemeId);
+  return (scheme?.nodes ?? []).flatMap((n) => (n.role === 'hood' ? n.at : [])).join();
+}
+
+/** Outlines are made anew only when the route or the document changes. */
+const outlineFor = memoise(outlineOf);
+
+interface Coloured {
+  /** SI, by segment id. */
+  readonly values: ReadonlyMap<string, number>;
+  readonly fills: ReadonlyMap<string, string>;
+}
+
+const unsolved: Coloured = { values: new Map(), fills: new Map() };
+
+/** Values and fills of every segment at the speed that is shown. */
+function coloursOf({ solution, speed, colourBy, units }: BoardState): Coloured {
+  const shown = solution.speeds[speed];
+  return shown ? coloursFor(shown, colourBy, units) : unsolved;
+}
+
+const coloursFor = memoise((speed: SpeedResult, by: ColourBy, units: UnitSystem): Coloured => {
+  const values = valuesOf(speed, by);
+  const scale = colourScale(values.values(), by, units);
+  return { values, fills: new Map([...values].map(([id, value]) => [id, colourAt(scale, value)])) };
+});
+
+function namesOf(state: BoardState, sheet: SheetId) {
+  const { live, solution } = state;
+  const scheme = live.schemes.find((s) => s.id === state.schemeId);
+  const hoods = [...solution.route.nodes.values()].flatMap((node) => {
+    const hood =
+      node.kind === 'hood' &&
+      live.hoods.find((h) => h.id === scheme?.nodes.find((n) => n.id === node.id)?.hood);
+    if (!hood) return [];
+    const below = sheet === 'floor' ? (hood.depth ?? usualDepth) / 2 : 0;
+    return sheet === 'floor' ? [{ id: hood.id, text: hood.name, at: project(node.at, sheet), below }] : [];
+  });
+  const boxes = [...live.exits, ...live.blocks].map((box) => {
+    const [a, b] = [project(box.min, sheet), project(box.max, sheet)];
+    const at: SheetPoint = { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 };
+    return { id: box.id, text: box.name, at, below: 0 };
+  });
+  return [...hoods, ...boxes];
+}
+
+function screenBox(bounds: Bounds, view: Viewport): Box {
+  const a = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
+  const b = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
+  return { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
+}
+
+function extentOf(outline: Outline, state: BoardState, sheet: SheetId): Bounds {
+  const points: SheetPoint[] = outline.drawables.flatMap(({ bounds }) => [
+    { u: bounds.minU, v: bounds.minV },
+    { u: bounds.maxU, v: bounds.maxV },
+  ]);
+  for (const node of state.solution.route.nodes.values()) points.push(project(node.at, sheet));
+  if (sheet !== 'floor') {
+    const u = points[0]?.u ?? 0;
+    points.push({ u, v: 0 }, { u, v: state.live.kitchen.ceilingHeight });
+  }
+  const bounds = boundsOf(points);
+  if (bounds && bounds.maxU - bounds.minU > 0.3 && bounds.maxV - bounds.minV > 0.3) return bounds;
+  const at = { u: bounds?.minU ?? 0, v: bounds?.minV ?? 0 };
+  return { minU: at.u - 1.2, minV: at.v - 0.6, maxU: at.u + 3, maxV: at.v + 2.6 };
+}
