@@ -1,0 +1,56 @@
+import type { Node } from '../../graph/document.ts';
+import { setCap } from '../../graph/edits/index.ts';
+import { project } from '../../graph/sheet.ts';
+import { nothing } from '../board.ts';
+import { onwardFrom } from './draw/run.ts';
+import { capForDirection, exitAt, usualCap } from './exits.ts';
+import { placing } from './placing.ts';
+import { schemeOf } from './scheme.ts';
+import type { Phase, PointerInput, ToolContext } from './tool.ts';
+
+/** An end closer to an exit face than this, m, goes out through it. */
+const AT_EXIT = 0.05;
+
+/** The cap tool: a click on the end of a run closes it with the cap that is usual there. */
+export function capReady(context: ToolContext): Phase {
+  const { board } = context;
+
+  const scheme = () => schemeOf(board.getState().job, board.getState().schemeId);
+
+  /** The end of a run under the pointer. */
+  const endAt = (at: PointerInput): Node | undefined => {
+    const picked = context.pickAt(at, { endsFirst: true });
+    const { nodes, segments } = scheme();
+    const node = picked?.kind === 'node' ? nodes.find(({ id }) => id === picked.id) : undefined;
+    if (!node || (node.role !== 'turn' && node.role !== 'cap')) return undefined;
+    return segments.filter(({ from, to }) => from === node.id || to === node.id).length === 1
+      ? node
+      : undefined;
+  };
+
+  return placing(context, {
+    name: 'cap/ready',
+    show(at) {
+      const end = endAt(at);
+      board.set({ hover: end ? { nodes: [end.id], segments: [] } : nothing });
+      const reason = end?.role === 'cap' ? 'has a cap' : 'cap here';
+      context.draw(at.sheet, end ? [{ kind: 'snap', at: project(end.at, at.sheet), reason }] : []);
+    },
+    place(at) {
+      const end = endAt(at);
+      if (!end) {
+        context.announce('A cap goes on the open end of a run.');
+        return;
+      }
+      const { job, schemeId } = board.getState();
+      const exit = exitAt(job, end.at, AT_EXIT);
+      const onward = onwardFrom({ kind: 'node', id: end.id }, scheme());
+      const cap = exit ? usualCap[exit.kind] : capForDirection(onward);
+      if (end.role !== 'cap') {
+        board.dispatch('place cap', (draft) => void setCap(draft, schemeId, end.id, cap));
+        context.announce('Cap placed.');
+      }
+      board.set({ tool: 'select', selection: { nodes: [end.id], segments: [] } });
+    },
+  });
+}

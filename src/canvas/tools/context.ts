@@ -1,0 +1,62 @@
+import { depthOf, type SheetId, unproject } from '../../graph/sheet.ts';
+import { snap } from '../../graph/snap.ts';
+import { spatialIndex } from '../../graph/spatial.ts';
+import type { Board } from '../board.ts';
+import { gridStep } from '../grid.ts';
+import { restingDepth } from './depth.ts';
+import { pick } from './pick.ts';
+import { schemeOf } from './scheme.ts';
+import type { PointerInput, PointerKind, Surface, ToolContext } from './tool.ts';
+
+/** Pixels within which things attract: a finger is wider than a point. */
+const reach: Readonly<Record<PointerKind, number>> = { mouse: 8, pen: 10, touch: 16 };
+
+/** Pixels a metre where no sheet says. */
+const PLAIN_SCALE = 100;
+
+/** What the phases share over one board. */
+export function createContext(
+  board: Board,
+  surfaces: ReadonlyMap<SheetId, Surface>,
+  announce: (text: string) => void,
+): ToolContext {
+  let shown: SheetId | null = null;
+  const scaleOf = (sheet: SheetId) => surfaces.get(sheet)?.viewport().scale ?? PLAIN_SCALE;
+  const toleranceAt = (at: PointerInput) => reach[at.pointerType] / scaleOf(at.sheet);
+
+  return {
+    board,
+    announce,
+    surface: (sheet) => surfaces.get(sheet),
+    pickAt(at, options) {
+      const { job, schemeId } = board.getState();
+      const scheme = schemeOf(job, schemeId);
+      return pick(scheme, spatialIndex(scheme, at.sheet), at.point, toleranceAt(at), options);
+    },
+    snapAt(at, { from, previous, depth, exclude } = {}) {
+      const state = board.getState();
+      const { job, schemeId, units } = state;
+      const workingDepth = depth ?? (from ? depthOf(from, at.sheet) : restingDepth(state, at.sheet));
+      if (at.modifiers.alt)
+        return { at: unproject(at.point, at.sheet, workingDepth), point: at.point, reason: '', guides: [] };
+      return snap({
+        index: spatialIndex(schemeOf(job, schemeId), at.sheet),
+        point: at.point,
+        tolerance: toleranceAt(at),
+        workingDepth,
+        from,
+        previous,
+        exclude,
+        gridStep: gridStep(scaleOf(at.sheet), units).minor,
+        blocks: job.blocks,
+        exits: job.exits,
+        units,
+      });
+    },
+    draw(sheet, shapes) {
+      if (shown !== null && shown !== sheet) surfaces.get(shown)?.drawActive([]);
+      if (sheet !== null) surfaces.get(sheet)?.drawActive(shapes);
+      shown = shapes.length > 0 ? sheet : null;
+    },
+  };
+}

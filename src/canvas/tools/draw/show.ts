@@ -1,0 +1,83 @@
+import type { UnitSystem, Vec3 } from '../../../graph/document.ts';
+import { project, type SheetId, type SheetPoint } from '../../../graph/sheet.ts';
+import type { Snap } from '../../../graph/snap.ts';
+import { angleBetween, subtract } from '../../../graph/vector.ts';
+import { formatAngle, formatLength } from '../../../units/index.ts';
+import type { ActiveShape } from '../../sheet-handle.ts';
+import { snapShapes } from '../show.ts';
+import type { LegResult } from './leg.ts';
+import type { Typing } from './typing.ts';
+
+export interface LegView {
+  readonly from: Vec3;
+  readonly sheet: SheetId;
+  readonly result: LegResult;
+  readonly typing: Typing;
+  readonly snapped: Snap | null;
+  /** Direction of the leg before, for the angle of the turn. */
+  readonly onward: Vec3 | null;
+  /** What the click would do besides drawing: "ends with a cap at north wall". */
+  readonly ending: string | null;
+  readonly units: UnitSystem;
+}
+
+/** Turns smaller than this, degrees, are not worth a word. */
+const STRAIGHT = 0.05;
+
+/** What the leg in hand shows: its length on a dimension line, its angles, what is typed, and the snap. */
+export function legShapes(view: LegView): ActiveShape[] {
+  const { from, sheet, result, snapped } = view;
+  const start = project(from, sheet);
+  const shapes: ActiveShape[] = [{ kind: 'node', at: start }];
+  if (result.ok) {
+    const end = project(result.leg.to, sheet);
+    shapes.push({ kind: 'node', at: end });
+    if (result.leg.angle !== null)
+      shapes.push({
+        kind: 'measure',
+        from: start,
+        to: end,
+        text: formatLength(result.leg.length, view.units),
+      });
+    if (snapped && samePoint(snapped.point, end)) shapes.push(...snapShapes(snapped));
+  } else if (snapped) {
+    shapes.push(...snapShapes(snapped));
+  }
+  const at = result.ok ? project(result.leg.to, sheet) : (snapped?.point ?? start);
+  shapes.push({ kind: 'note', at, text: legText(view), strong: isTyped(view.typing) });
+  return shapes;
+}
+
+/** The line beside the pointer: fields being typed carry a caret, what is wrong says so. */
+export function legText({ result, typing, onward, ending, units }: LegView): string {
+  if (!result.ok && isTyped(typing) && (typing.length !== '' || typing.angle !== ''))
+    return `${fields(typing)}  ${result.why}`;
+  if (typing.rise !== 0) return fields(typing);
+  if (!result.ok) return isTyped(typing) ? `${fields(typing)}  ${result.why}` : result.why;
+  const { leg } = result;
+  const turn = onward ? angleBetween(onward, subtract(leg.to, leg.from)) : 0;
+  const parts = [
+    isTyped(typing) ? fields(typing) : formatLength(leg.length, units),
+    leg.angle !== null && typing.field === 'length' && typing.angle === '' ? formatAngle(leg.angle) : null,
+    turn > STRAIGHT ? `turn ${formatAngle(turn)}` : null,
+    ending,
+  ];
+  return parts.filter((part) => part !== null).join('  ');
+}
+
+function fields(typing: Typing): string {
+  const field = (name: 'length' | 'angle', before: string, after: string) =>
+    typing.field === name
+      ? `${before}${typing[name] || '__'}${after}`
+      : typing[name] && `${before}${typing[name]}${after}`;
+  if (typing.rise !== 0) return `${typing.rise > 0 ? 'up' : 'down'} ${typing.length || '__'}`;
+  return [field('length', '', ''), field('angle', 'at ', '°')].filter(Boolean).join(' ');
+}
+
+function isTyped(typing: Typing): boolean {
+  return typing.length !== '' || typing.angle !== '' || typing.rise !== 0 || typing.field === 'angle';
+}
+
+function samePoint(a: SheetPoint, b: SheetPoint): boolean {
+  return Math.hypot(a.u - b.u, a.v - b.v) < 1e-9;
+}

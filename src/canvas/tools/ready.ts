@@ -1,0 +1,22 @@
+import type { ToolId } from '../board.ts';
+import { capReady } from './cap.ts';
+import { drawReady } from './draw/ready.ts';
+import { hoodReady } from './hood.ts';
+import { insertReady } from './insert.ts';
+import { panReady } from './pan.ts';
+import { selectIdle } from './select/idle.ts';
+import type { Phase, ToolContext } from './tool.ts';
+
+const ready = {
+  select: selectIdle,
+  draw: drawReady,
+  hood: hoodReady,
+  cap: capReady,
+  insert: insertReady,
+  pan: panReady,
+} satisfies Record<ToolId, (context: ToolContext) => Phase>;
+
+/** The phase that a tool starts in. */
+export function readyPhase(context: ToolContext, tool: ToolId): Phase {
+  return ready[tool](context);
+}

@@ -1,0 +1,104 @@
+import type { Vec3 } from '../../graph/document.ts';
+import type { ScreenPoint, SheetId, SheetPoint } from '../../graph/sheet.ts';
+import type { Snap } from '../../graph/snap.ts';
+import type { Board } from '../board.ts';
+import type { ActiveShape, SheetHandle } from '../sheet-handle.ts';
+import type { Pick, PickOptions } from './pick.ts';
+
+export interface Modifiers {
+  readonly shift: boolean;
+  /** Suspends snapping while it is down. */
+  readonly alt: boolean;
+  /** Control, or the command key where there is one. */
+  readonly mod: boolean;
+}
+
+export const noModifiers: Modifiers = { shift: false, alt: false, mod: false };
+
+export type PointerKind = 'mouse' | 'pen' | 'touch';
+
+/** A pointer event as plain data. */
+export interface PointerInput {
+  readonly sheet: SheetId;
+  readonly point: SheetPoint;
+  readonly screen: ScreenPoint;
+  readonly modifiers: Modifiers;
+  /** 0 main, 1 middle, 2 secondary; -1 where no button changed. */
+  readonly button: number;
+  readonly pointerType: PointerKind;
+  /** 2 for the second press of a double click. */
+  readonly clicks: number;
+}
+
+/** A key event as plain data; `key` as the DOM names it. */
+export interface KeyInput {
+  readonly key: string;
+  readonly modifiers: Modifiers;
+  /** The sheet that has the focus, or that the pointer was last on. */
+  readonly sheet: SheetId;
+}
+
+export type Cursor = 'default' | 'crosshair' | 'pointer' | 'move' | 'grab' | 'grabbing' | 'copy';
+
+/**
+ * One state of a tool. A handler returns the phase that comes next; a pointer handler that returns
+ * nothing stays. `key` says `true` for a key that it used and `false` for one that it leaves alone.
+ */
+export interface Phase {
+  readonly name: string;
+  readonly cursor: Cursor;
+  /** True while a press is being followed: a lost pointer then cancels. */
+  readonly pressed?: boolean;
+  enter?(): void;
+  /** Clears what the phase shows and previews; called before the next phase enters. */
+  leave?(): void;
+  move?(at: PointerInput): Phase | undefined;
+  down?(at: PointerInput): Phase | undefined;
+  up?(at: PointerInput): Phase | undefined;
+  key?(input: KeyInput): Phase | boolean;
+  /** The pointer went off the sheets with nothing pressed. */
+  out?(): void;
+  /** The committed document was changed from elsewhere: undo, redo, a panel. */
+  changed?(): Phase | undefined;
+  /** Drops the gesture in progress; the document is again exactly what it was. */
+  cancel(): Phase;
+}
+
+/** What tools use of a mounted sheet. */
+export type Surface = Omit<SheetHandle, 'element'>;
+
+/** What every phase is given. */
+export interface ToolContext {
+  readonly board: Board;
+  surface(sheet: SheetId): Surface | undefined;
+  /** What is under the pointer, in the committed document. */
+  pickAt(at: PointerInput, options?: PickOptions): Pick | null;
+  /** Where the pointer is held to, and why; the bare point while Alt is down. */
+  snapAt(at: PointerInput, options?: SnapAsk): Snap;
+  /** Shows `shapes` on one sheet and clears the other; no sheet clears both. */
+  draw(sheet: SheetId | null, shapes: readonly ActiveShape[]): void;
+  /** A sentence for the status line and the screen reader. */
+  announce(text: string): void;
+}
+
+export interface SnapAsk {
+  /** Where the leg in hand starts, or what the dragged thing hangs on. */
+  readonly from?: Vec3 | undefined;
+  /** Where the leg before it started. */
+  readonly previous?: Vec3 | undefined;
+  /** The coordinate that the sheet does not show, m, where it is not that of `from`. */
+  readonly depth?: number | undefined;
+  /** Nodes that must not attract: those being moved. */
+  readonly exclude?: ReadonlySet<string> | undefined;
+}
+
+/** Pixels that a press may wander before it becomes a drag. */
+export const DRAG_SLOP = 4;
+
+/** True once the pointer has left the place of the press. */
+export function dragged(press: PointerInput, now: PointerInput): boolean {
+  return (
+    press.sheet !== now.sheet ||
+    Math.hypot(now.screen.x - press.screen.x, now.screen.y - press.screen.y) > DRAG_SLOP
+  );
+}
