@@ -67,6 +67,9 @@ interface Kind {
 }
 
 const always = (decimals: number) => () => decimals;
+/** More decimals below a limit; what rounds to the limit is written as the limit is. */
+const below = (limit: number, under: number, over: number) => (value: number) =>
+  Math.abs(value) < limit - 0.5 * 10 ** -over ? under : over;
 const fahrenheit = { factor: 5 / 9, offset: 32 } as const;
 const inches = (factor: number): Unit => ({ factor, imperial: true });
 
@@ -100,9 +103,9 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       imperial: {
         unit: 'in w.g.',
         factor: INCH_OF_WATER,
-        decimals: (value) => (Math.abs(value) < 0.1 ? 3 : 2),
+        decimals: below(0.1, 3, 2),
       },
-      metric: { unit: 'Pa', factor: 1, decimals: (value) => (Math.abs(value) < 10 ? 1 : 0) },
+      metric: { unit: 'Pa', factor: 1, decimals: below(10, 1, 0) },
     },
     units: {
       ...spelled(inches(INCH_OF_WATER), 'inwg', 'inwc', 'inh2o', 'iwg', 'iwc', 'inchwg', 'incheswg'),
@@ -144,9 +147,9 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       imperial: {
         unit: 'in w.g./100 ft',
         factor: INCH_OF_WATER_PER_100_FT,
-        decimals: (value) => (Math.abs(value) < 0.1 ? 3 : 2),
+        decimals: below(0.1, 3, 2),
       },
-      metric: { unit: 'Pa/m', factor: 1, decimals: (value) => (Math.abs(value) < 10 ? 2 : 1) },
+      metric: { unit: 'Pa/m', factor: 1, decimals: below(10, 2, 1) },
     },
     units: {
       ...spelled(inches(INCH_OF_WATER_PER_100_FT), 'inwg/100ft', 'inwc/100ft', 'inh2o/100ft', '"wg/100ft'),
@@ -302,7 +305,9 @@ export function parseQuantity(
   const spelling = number.rest.replace(/[\s.^]/g, '');
   const unit = spelling === '' ? { ...show[system], imperial: system === 'imperial' } : units[spelling];
   if (!unit || !(spelling === '' || Object.hasOwn(units, spelling)))
-    return refused(`${quoted(number.rest)} is not a unit of ${name.replace(/^an? /, '')}: write ${sentence}`);
+    return refused(
+      `${quoted(text)} does not end in a unit of ${name.replace(/^an? /, '')}: write ${sentence}`,
+    );
   if (number.ambiguousComma && !unit.imperial) {
     const grouped = Math.round(number.value * 1000);
     return refused(`${quoted(text)} can be read as ${grouped} or as ${number.value}: leave the comma out.`);
