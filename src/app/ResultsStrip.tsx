@@ -40,50 +40,60 @@ function SpeedCard({ speed, index, named }: { speed: SpeedResult; index: number;
       data-speed={speed.name}
       onPress={() => board.set({ speed: index })}
     >
-      <span className="speed-name">
-        {named ? `${speed.hoodName}, ${speed.name}` : speed.name}
-        {chosen && <span className="chosen">colours the sheets</span>}
-      </span>
-      <Outcome speed={speed} units={units} />
+      <Outcome speed={speed} units={units} name={named ? `${speed.hoodName}, ${speed.name}` : speed.name} />
     </Button>
   );
 }
 
-function Outcome({ speed, units }: { speed: SpeedResult; units: UnitSystem }) {
+interface OutcomeProps {
+  readonly speed: SpeedResult;
+  readonly name: string;
+  readonly units: UnitSystem;
+}
+
+function Outcome({ speed, name, units }: OutcomeProps) {
   const place = useBoard((state) =>
     speed.outcome.solved && speed.outcome.fastest
       ? segmentName(state.solution.route, speed.outcome.fastest.segment)
       : null,
   );
   const { outcome } = speed;
-  if (!outcome.solved) return <span className="unsolved">{outcome.reason}</span>;
+  if (!outcome.solved)
+    return (
+      <>
+        <span className="speed-head">
+          <strong>{name}</strong>
+        </span>
+        <span className="unsolved">{outcome.reason}</span>
+      </>
+    );
   const share = speed.ratedFlow > 0 ? outcome.flow / speed.ratedFlow : 0;
   return (
     <>
+      <span className="speed-head">
+        <strong>{name}</strong>
+        <span className="of-rated">
+          of rated {formatFlow(speed.ratedFlow, units)} ({percent(share)})
+        </span>
+      </span>
       <span className="delivered">
         <span className="number" data-figure="flow">
           {formatFlow(outcome.flow, units)}
         </span>
-        <span className="of-rated">
-          of rated {formatFlow(speed.ratedFlow, units)} ({percent(share)})
+        <span className="fact" data-figure="pressure">
+          <small>total pressure </small>
+          {formatPressure(outcome.totalPressure, units)}
         </span>
       </span>
       <span className="bar" aria-hidden="true">
         <span style={{ width: `${Math.min(100, 100 * share)}%` }} />
       </span>
-      <span className="facts">
-        <span>
-          <span className="fact-name">total </span>
-          {formatPressure(outcome.totalPressure, units)}
+      {outcome.fastest && (
+        <span className="fastest" data-figure="fastest">
+          <span className="wide">fastest </span>
+          <strong>{formatVelocity(outcome.fastest.velocity, units)}</strong>, {place}
         </span>
-        {outcome.fastest && (
-          <span>
-            <span className="fact-name">fastest </span>
-            {formatVelocity(outcome.fastest.velocity, units)}
-            <span className="fact-name fact-place"> in {place}</span>
-          </span>
-        )}
-      </span>
+      )}
     </>
   );
 }

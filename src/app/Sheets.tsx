@@ -1,31 +1,62 @@
+import { useEffect, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { BoardState, ToolId } from '../canvas/board.ts';
+import { SheetView } from '../canvas/SheetView.tsx';
+import type { SheetHandle } from '../canvas/sheet-handle.ts';
+import { createToolController } from '../canvas/tools/controller.ts';
+import { createWiring } from '../canvas/tools/pointer.ts';
 import { sheetTitles } from '../canvas/view.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { useApp, useBoard } from './context.ts';
 
 /** The floor sheet and one section beside it, with one hand over both. */
 export function Sheets() {
+  const { board, sheets } = useApp();
   const section = useBoard((state) => state.section);
+  const [said, setSaid] = useState('');
+  const [mount, setMount] = useState<Mount | null>(null);
+
+  useEffect(() => {
+    const controller = createToolController(board, { announce: setSaid });
+    const wiring = createWiring(controller);
+    const silence = wiring.keyboard(window);
+    setMount(() => (handle: SheetHandle) => {
+      const unwire = wiring.sheet(handle);
+      const detach = sheets.attach(handle);
+      return () => {
+        unwire();
+        detach();
+      };
+    });
+    return () => {
+      silence();
+      setMount(null);
+      controller.dispose();
+    };
+  }, [board, sheets]);
+
   return (
     <main className="sheets" aria-label="Sheets">
-      <Sheet id="floor" />
-      <Sheet key={section} id={section} />
-      <Hint said="" />
+      <Sheet id="floor" mount={mount} />
+      <Sheet key={section} id={section} mount={mount} />
+      <Hint said={said} />
     </main>
   );
 }
 
-function Sheet({ id }: { id: SheetId }) {
+type Mount = (handle: SheetHandle) => () => void;
+
+function Sheet({ id, mount }: { id: SheetId; mount: Mount | null }) {
+  const { board } = useApp();
   const { name, looking } = sheetTitles[id];
   return (
-    <section className="sheet" aria-label={`${name} sheet, ${looking}`}>
+    <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
       <header className="sheet-head">
         <h2>{name}</h2>
         <span className="looking">{looking}</span>
         {id === 'floor' ? <ColourSwitch /> : <SectionSwitch />}
       </header>
-      <div className="sheet-body" />
+      <div className="sheet-body">{mount && <SheetView board={board} sheet={id} onMount={mount} />}</div>
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { type Action, shortcuts as toolKeys } from '../canvas/tools/keys.ts';
 import { addScheme, deleteSelection, duplicateScheme, removeScheme } from '../graph/edits/index.ts';
 import type { Advisor } from './advisor.ts';
 import type { FileDesk } from './file-desk.ts';
+import type { SheetsView } from './sheets-view.ts';
 import type { Shortcut } from './shortcut.ts';
 import { exampleJob, newJob } from './start.ts';
 import type { AppStore } from './store.ts';
@@ -15,14 +16,6 @@ export interface App {
   readonly files: FileDesk;
   readonly advisor: Advisor;
   readonly sheets: SheetsView;
-}
-
-/** The sheets as a whole, seen from outside. */
-export interface SheetsView {
-  /** Fits the scheme into both sheets. */
-  fit(): void;
-  /** Brings a place into view on both sheets without changing the scale where it fits. */
-  reveal(place: { readonly nodes: readonly string[]; readonly segments: readonly string[] }): void;
 }
 
 export type CommandGroup = 'edit' | 'file' | 'tool' | 'scheme' | 'view';

@@ -40,6 +40,8 @@ export interface FileDeskOptions {
   readonly name: string | null;
   readonly unsaved: boolean;
   readonly dialogs?: FileDialogs;
+  /** Told once another job is on the board. */
+  readonly onOpened?: () => void;
 }
 
 export function createFileDesk(options: FileDeskOptions): FileDesk {
@@ -82,6 +84,7 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
     file = chosen;
     saved = job;
     board.open(job);
+    options.onOpened?.();
     tell({ name: chosen?.name ?? null, unsaved: false });
     keep();
   };

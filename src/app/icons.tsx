@@ -11,8 +11,8 @@ const drawings = {
   ),
   hood: (
     <>
-      <path d="M7.5 3h5v5l5 6v2h-15v-2l5-6z" />
-      <path d="M2.5 14h15" />
+      <path d="M8 2.5h4v6l6 5v3H2v-3l6-5z" />
+      <path d="M2 13.5h16" />
     </>
   ),
   cap: (

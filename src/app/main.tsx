@@ -24,12 +24,15 @@ window.history.replaceState(null, '', window.location.pathname);
 
 const ui = createUi();
 const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
+const sheets = createSheetsView(board);
+const { name, unsaved } = start;
+const sheets = createSheetsView(board);
 const app: App = {
   board,
   ui,
-  files: createFileDesk({ board, ui, store, name: start.name, unsaved: start.unsaved }),
+  sheets,
+  files: createFileDesk({ board, ui, store, name, unsaved, onOpened: sheets.fit }),
   advisor: createAdvisor(board),
-  sheets: createSheetsView(board),
 };
 if (start.notice) ui.setState({ notice: start.notice });
 followTheme(board);
@@ -37,11 +40,16 @@ window.addEventListener('pagehide', () => app.files.leave());
 
 declare global {
   /** A read-only look at the board, for browser tests and for the console. */
-  var gentlebend: { state(): ReturnType<typeof board.getState>; stats(): typeof board.stats };
+  var gentlebend: {
+    state(): ReturnType<typeof board.getState>;
+    stats(): typeof board.stats;
+    views: typeof sheets.views;
+  };
 }
 globalThis.gentlebend = Object.freeze({
   state: () => board.getState(),
   stats: () => ({ ...board.stats }),
+  views: () => sheets.views(),
 });
 
 const root = document.getElementById('root');

@@ -14,7 +14,7 @@ export function nodeName(route: Route, id: string): string {
   return placesIn(route)
     .node(id)
     .replace(/^(the|an?) /, '')
-    .replace(/ of \d+$/, '');
+    .replace(/ (of \d+|after .*)$/, '');
 }
 
 /** A duct by its ends, in the direction of the air: "hood to turn 1". */

@@ -1,20 +1,29 @@
-import type { Board } from '../canvas/board.ts';
+import type { Board, Selection } from '../canvas/board.ts';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
-import { boundsOf, panBy, toScreen } from '../canvas/viewport.ts';
+import { boundsOf, panBy, toScreen, type Viewport } from '../canvas/viewport.ts';
 import { project, type SheetId } from '../graph/sheet.ts';
-import type { SheetsView } from './commands.ts';
 
 /** The mounted sheets, addressed together. */
-export interface MountedSheets extends SheetsView {
+export interface SheetsView {
   /** Makes a sheet known; the answer takes it out again. */
   attach(handle: SheetHandle): () => void;
+  /** Fits the scheme into every sheet. */
+  fit(): void;
+  /** Brings a place into view on every sheet, at the same scale where it fits. */
+  reveal(place: Selection): void;
 }
 
 /** Free pixels kept around a place that is brought into view. */
 const MARGIN = 56;
 
-export function createSheetsView(board: Board): MountedSheets {
+export function createSheetsView(board: Board): SheetsView {
   const mounted = new Map<SheetId, SheetHandle>();
+  const fitAll = () => {
+    for (const handle of mounted.values()) handle.fit();
+  };
+  board.subscribe((state, before) => {
+    if (state.schemeId !== before.schemeId) fitAll();
+  });
   return {
     attach(handle) {
       mounted.set(handle.sheet, handle);
@@ -22,9 +31,7 @@ export function createSheetsView(board: Board): MountedSheets {
         if (mounted.get(handle.sheet) === handle) mounted.delete(handle.sheet);
       };
     },
-    fit() {
-      for (const handle of mounted.values()) handle.fit();
-    },
+    fit: fitAll,
     reveal(place) {
       const { route } = board.getState().solution;
       const nodes = [...place.nodes];
