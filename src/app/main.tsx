@@ -24,7 +24,6 @@ window.history.replaceState(null, '', window.location.pathname);
 
 const ui = createUi();
 const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
-const sheets = createSheetsView(board);
 const { name, unsaved } = start;
 const sheets = createSheetsView(board);
 const app: App = {
@@ -39,7 +38,7 @@ followTheme(board);
 window.addEventListener('pagehide', () => app.files.leave());
 
 declare global {
-  /** A read-only look at the board, for browser tests and for the console. */
+  /** A read-only look at the board and at how the sheets lie, for browser tests and for the console. */
   var gentlebend: {
     state(): ReturnType<typeof board.getState>;
     stats(): typeof board.stats;
@@ -49,7 +48,7 @@ declare global {
 globalThis.gentlebend = Object.freeze({
   state: () => board.getState(),
   stats: () => ({ ...board.stats }),
-  views: () => sheets.views(),
+  views: sheets.views,
 });
 
 const root = document.getElementById('root');

@@ -11,6 +11,8 @@ export interface SheetsView {
   fit(): void;
   /** Brings a place into view on every sheet, at the same scale where it fits. */
   reveal(place: Selection): void;
+  /** How each mounted sheet lies in its element. */
+  views(): Partial<Record<SheetId, Viewport>>;
 }
 
 /** Free pixels kept around a place that is brought into view. */
@@ -32,6 +34,8 @@ export function createSheetsView(board: Board): SheetsView {
       };
     },
     fit: fitAll,
+    views: () => Object.fromEntries([...mounted].map(([id, handle]) => [id, handle.viewport()])),
+    views: () => Object.fromEntries([...mounted].map(([id, handle]) => [id, handle.viewport()])),
     reveal(place) {
       const { route } = board.getState().solution;
       const nodes = [...place.nodes];
