@@ -1,0 +1,113 @@
+import { describe, expect, test } from 'vitest';
+import {
+  deleteSelection,
+  moveNodes,
+  replaceFields,
+  setBend,
+  setDuct,
+} from '../../../src/graph/edits/index.ts';
+import { commit, redo, redoLabel, startHistory, undo, undoLabel } from '../../../src/graph/history.ts';
+import { drawn } from '../../support/drawn.ts';
+
+const moved = (history = startHistory(drawn())) =>
+  commit(history, 'Move node', (job) => moveNodes(job, 's1', ['n3'], [0, 1, 0]));
+
+describe('an edit', () => {
+  test('is one step with its label', () => {
+    const history = moved();
+    expect(history.past).toHaveLength(1);
+    expect(undoLabel(history)).toBe('Move node');
+    expect(redoLabel(history)).toBeNull();
+  });
+
+  test('leaves the document before it as it was', () => {
+    const start = startHistory(drawn());
+    moved(start);
+    expect(start).toEqual(startHistory(drawn()));
+  });
+
+  test('that changes nothing leaves no step', () => {
+    const start = startHistory(drawn());
+    expect(commit(start, 'Nothing', () => {})).toBe(start);
+  });
+
+  test('that puts an equal value in place of a value leaves no step', () => {
+    const start = startHistory(drawn());
+    const duct = { shape: 'round', diameter: 0.2032 } as const;
+    expect(commit(start, 'Same duct', (job) => setDuct(job, 's1', 'all', duct))).toBe(start);
+    expect(commit(start, 'Stand still', (job) => moveNodes(job, 's1', ['n3'], [0, 0, 0]))).toBe(start);
+  });
+
+  test('that throws changes nothing and says why', () => {
+    const start = startHistory(drawn());
+    const failing = () =>
+      commit(start, 'Half done', (job) => {
+        job.title = 'half done';
+        moveNodes(job, 's1', ['n9'], [0, 1, 0]);
+      });
+    expect(failing).toThrow('no node "n9"');
+    expect(start.job.title).toBe('Invented kitchen');
+  });
+});
+
+describe('undo', () => {
+  test('gives back the first document', () => {
+    const first = drawn();
+    const back = undo(moved(startHistory(first)));
+    expect(back.job).toEqual(first);
+    expect(redoLabel(back)).toBe('Move node');
+  });
+
+  test('gives back the same objects for all that the edit did not touch', () => {
+    const first = drawn();
+    const back = undo(moved(startHistory(first)));
+    expect(back.job.hoods).toBe(first.hoods);
+    expect(back.job.schemes[0]?.segments[0]).toBe(first.schemes[0]?.segments[0]);
+  });
+
+  test('gives back a document that is written to a file letter for letter as before', () => {
+    const first = drawn();
+    const edited = commit(startHistory(first), 'Take the cap’s row off', (job) => {
+      const cap = job.schemes[0]?.nodes[3];
+      if (cap) delete cap.cap;
+      if (cap) cap.at = [9, 9, 9];
+      setBend(job, 's1', 'n2', { kind: 'smooth' });
+      deleteSelection(job, 's1', { nodes: ['n3'], segments: [] });
+      replaceFields(job, { house: { ...house, volume: 500 } });
+    });
+    expect(JSON.stringify(undo(edited).job)).toBe(JSON.stringify(first));
+  });
+
+  test('with nothing to take back gives the same history', () => {
+    const start = startHistory(drawn());
+    expect(undo(start)).toBe(start);
+  });
+});
+
+describe('redo', () => {
+  test('makes the edit again', () => {
+    const history = moved();
+    expect(redo(undo(history))).toEqual(history);
+  });
+
+  test('with nothing taken back gives the same history', () => {
+    const history = moved();
+    expect(redo(history)).toBe(history);
+  });
+
+  test('is forgotten once another edit is made', () => {
+    const history = commit(undo(moved()), 'Rename', (job) => replaceFields(job, { title: 'Renamed' }));
+    expect(redoLabel(history)).toBeNull();
+    expect(undoLabel(history)).toBe('Rename');
+  });
+});
+
+const house = {
+  volume: 400,
+  ach50: 6,
+  leakageExponent: 0.65,
+  storeys: 1,
+  otherExhaust: [],
+  makeUpAir: null,
+  combustion: [],
+};
