@@ -35,7 +35,6 @@ export function createSheetsView(board: Board): SheetsView {
     },
     fit: fitAll,
     views: () => Object.fromEntries([...mounted].map(([id, handle]) => [id, handle.viewport()])),
-    views: () => Object.fromEntries([...mounted].map(([id, handle]) => [id, handle.viewport()])),
     reveal(place) {
       const { route } = board.getState().solution;
       const nodes = [...place.nodes];
