@@ -1,9 +1,9 @@
 import type { FanCurve, LossPart, Network } from '../../src/hydraulics/types.ts';
 
 /** Straight round duct as a loss part. */
-export function roundDuct(length: number, diameter: number, roughness = 9e-5): LossPart {
+export function roundDuct(length: number, diameter: number, roughness = 9e-5, multiplier = 1): LossPart {
   const area = (Math.PI / 4) * diameter * diameter;
-  return { kind: 'duct', length, hydraulicDiameter: diameter, area, roughness, multiplier: 1 };
+  return { kind: 'duct', length, hydraulicDiameter: diameter, area, roughness, multiplier };
 }
 
 /** A loss coefficient on the section of a round duct. */
