@@ -2,6 +2,7 @@ import bendFile from '../../shared/bends.json' with { type: 'json' };
 import capFile from '../../shared/caps.json' with { type: 'json' };
 import codeFile from '../../shared/codes.json' with { type: 'json' };
 import ductFile from '../../shared/ducts.json' with { type: 'json' };
+import entryFile from '../../shared/entries.json' with { type: 'json' };
 import inlineFile from '../../shared/inline.json' with { type: 'json' };
 import junctionFile from '../../shared/junctions.json' with { type: 'json' };
 import limitFile from '../../shared/limits.json' with { type: 'json' };
@@ -121,6 +122,10 @@ export interface InlineRow extends LossRow {
   readonly loss: InlineData;
 }
 
+export interface EntryRow extends LossRow {
+  readonly table: Table;
+}
+
 export interface JunctionRow extends LossRow {
   readonly formula?: { readonly branch: string; readonly straight: string };
   readonly table?: Table;
@@ -162,6 +167,7 @@ export const bends = bendFile.rows as unknown as readonly BendRow[];
 export const transitions = transitionFile.rows as readonly TransitionRow[];
 export const caps = capFile.rows as readonly CapRow[];
 export const inlineParts = inlineFile.rows as unknown as readonly InlineRow[];
+export const entries = entryFile.rows as readonly EntryRow[];
 export const junctions = junctionFile.rows as readonly JunctionRow[];
 export const limits = limitFile.rows as unknown as readonly LimitRow[];
 export const ductLengthTable = codeFile.ductLength as DuctLengthTable;
@@ -188,6 +194,7 @@ export const findBend = byId(bends);
 export const findTransition = byId(transitions);
 export const findCap = byId(caps);
 export const findInline = byId(inlineParts);
+export const findEntry = byId(entries);
 export const findLimit = byId(limits);
 export const findJunction = byId(junctions);
 
