@@ -39,7 +39,7 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
   const node = (id: string): string => {
     const at = route.nodes.get(id);
     if (!at) return 'a node that is not there';
-    if (at.bend) return `turn ${numbers.get(id) ?? 1} of ${counts.turn}`;
+    if (at.bend) return counts.turn === 1 ? 'the turn' : `turn ${numbers.get(id) ?? 1} of ${counts.turn}`;
     switch (at.kind) {
       case 'hood':
         return numbered(id, 'hood', 'hood');

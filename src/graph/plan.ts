@@ -171,7 +171,12 @@ function inlineFittings(leg: RouteSegment, segment: Segment, duct: DuctPart): Pl
         id: `${leg.id}/${kind}${count > 1 ? `-${count}` : ''}`,
         at: leg.id,
         kind,
-        loss: inlineLoss({ ...part, section: leg.section, roughness: duct.roughness, multiplier: duct.multiplier }),
+        loss: inlineLoss({
+          ...part,
+          section: leg.section,
+          roughness: duct.roughness,
+          multiplier: duct.multiplier,
+        }),
         distance,
       };
     });

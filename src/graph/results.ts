@@ -91,8 +91,13 @@ export function profileOf(legs: readonly LegResult[], start: number): ProfilePoi
   let distance = 0;
   let total = start;
   for (const { leg, segment, fittings } of legs) {
-    const put = (along: number, at: string, velocityPressure = segment.velocityPressure) =>
-      points.push({ distance: distance + along, total, static: total - velocityPressure, at });
+    const put = (along: number, at: string, velocityPressure = segment.velocityPressure) => {
+      const point = { distance: distance + along, total, static: total - velocityPressure, at };
+      const last = points.at(-1);
+      const same =
+        last && last.distance === point.distance && last.total === total && last.static === point.static;
+      if (!same) points.push(point);
+    };
     const perMetre = leg.length > 0 ? segment.frictionLoss / leg.length : 0;
     let along = 0;
     put(0, leg.from);

@@ -35,12 +35,12 @@ const solved = memoise(
       place.hood.speeds.map((_, k) => speedResult(scene, place, k, solutions[k] as SettingSolution)),
     );
     return {
-    schemeId: scheme.id,
-    route,
-    air,
-    speeds: placed.length > 0 ? speeds : hoods.flatMap(unplaced),
-    findings: route.findings,
-  };
+      schemeId: scheme.id,
+      route,
+      air,
+      speeds: placed.length > 0 ? speeds : hoods.flatMap(unplaced),
+      findings: route.findings,
+    };
   },
 );
 

@@ -15,15 +15,18 @@ export const bendsThatDoNotFit: Rule = ({ route, places, units }) => {
     const room = roomIn(leg, route.nodes);
     if (room >= -1e-6 || leg.length < 1e-6) continue;
     const nodes = [leg.from, leg.to].filter((id) => route.nodes.get(id)?.bend?.tangent);
-    const [first] = nodes;
-    const what = first ? places.turn(first) : `the change of size at ${places.node(leg.from)}`;
-    const beside = nodes[1] ? ` and ${places.node(nodes[1])} do` : ' does';
+    const [one, other] = nodes;
+    const what = one
+      ? other
+        ? `${places.node(one)} and ${places.node(other)} do`
+        : `${places.turn(one)}, does`
+      : `the change of size at ${places.node(leg.from)} does`;
     findings.push(
       finding(
         'does-not-fit',
         'error',
         { nodes, segments: [leg.id] },
-        `${sentence(what)}${beside} not fit: ${places.leg(leg.id)} is ${formatLength(-room, units)} too short.`,
+        `${sentence(what)} not fit: ${places.leg(leg.id)} is ${formatLength(-room, units)} too short.`,
         { remedy: 'Move the turn, or choose a bend of smaller radius or two that share the angle.' },
       ),
     );

@@ -1,0 +1,96 @@
+import type { Draft } from 'immer';
+import type { Job, Scheme, UnitSystem } from '../../graph/document.ts';
+import type { Places } from '../../graph/places.ts';
+import type { Route } from '../../graph/route.ts';
+import type { FittingResult, SchemeSolution, Solved } from '../../graph/solution.ts';
+import { formatPressure } from '../../units/index.ts';
+
+export type ProposalKind =
+  | 'gentler bend'
+  | 'larger diameter'
+  | 'better cap'
+  | 'smooth duct'
+  | 'stretched duct'
+  | 'no reducer'
+  | 'fewer turns';
+
+export type Recipe = (job: Draft<Job>) => void;
+
+/** A change worth trying. Whether it helps, and by how much, is for the solve to say. */
+export interface Candidate {
+  /** `${kind}:${places}`, the same for the same change at the same place. */
+  readonly id: string;
+  readonly kind: ProposalKind;
+  readonly title: string;
+  /** What the undo step is called. */
+  readonly label: string;
+  readonly recipe: Recipe;
+  readonly nodes: readonly string[];
+  readonly segments: readonly string[];
+  /** One sentence with numbers, without its full stop, from the air before and after at the judged speed. */
+  readonly reason: (after: Solved, route: Route) => string;
+}
+
+/** What the kinds of proposal look at. */
+export interface Scene {
+  readonly job: Job;
+  readonly scheme: Scheme;
+  readonly route: Route;
+  /** The air at the judged speed as things are. */
+  readonly before: Solved;
+  readonly places: Places;
+  readonly units: UnitSystem;
+  /** True where a recipe leads to no error that is not there already. */
+  readonly sound: (recipe: Recipe) => boolean;
+  /** Air delivered at the judged speed after a recipe, m3/s; 0 where it cannot be computed. */
+  readonly flowAfter: (recipe: Recipe) => number;
+}
+
+export type Kind = (scene: Scene) => readonly Candidate[];
+
+/** The first of several fittings of a kind at a place. */
+export function fittingAt(
+  solved: Solved,
+  at: string,
+  kinds: readonly FittingResult['kind'][],
+): FittingResult | undefined {
+  return solved.fittings.find((fitting) => fitting.at === at && kinds.includes(fitting.kind));
+}
+
+/** Pa lost in legs and in the fittings that are charged to them or stand at the given nodes. */
+export function lossOf(solved: Solved, segments: readonly string[], nodes: readonly string[]): number {
+  const friction = segments.reduce((sum, id) => sum + (solved.segments.get(id)?.frictionLoss ?? 0), 0);
+  const places = new Set([...segments, ...nodes]);
+  return solved.fittings
+    .filter((fitting) => places.has(fitting.at))
+    .reduce((sum, fitting) => sum + fitting.loss, friction);
+}
+
+/** "42 Pa, 31 % of the pressure". */
+export function lossWords(loss: number, solved: Solved, units: UnitSystem): string {
+  const share = solved.totalPressure > 0 ? Math.round((100 * loss) / solved.totalPressure) : 0;
+  return `${formatPressure(loss, units)}, ${share} % of the pressure`;
+}
+
+/** A word with its article: "an adjustable bend", "a smooth bend". */
+export function withArticle(words: string): string {
+  return `${/^[aeiou8]/i.test(words) ? 'an' : 'a'} ${words}`;
+}
+
+export function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+/** The judged speed of a solution: the one asked for, else the one that delivers most. */
+export function judgedSpeed(solution: SchemeSolution, asked: number | undefined): number {
+  if (asked !== undefined && solution.speeds[asked]) return asked;
+  let best = -1;
+  let most = -1;
+  solution.speeds.forEach(({ outcome }, i) => {
+    if (outcome.solved && outcome.flow > most) {
+      most = outcome.flow;
+      best = i;
+    }
+  });
+  return best;
+}

@@ -1,0 +1,71 @@
+import { setCap, setCapOpening } from '../../graph/edits/index.ts';
+import { sentence } from '../../graph/places.ts';
+import type { RouteNode } from '../../graph/route.ts';
+import { type CapRow, caps, findCap } from '../../hydraulics/catalogue.ts';
+import { formatPressure } from '../../units/index.ts';
+import {
+  type Candidate,
+  fittingAt,
+  type Kind,
+  lossWords,
+  lowerFirst,
+  type Recipe,
+  type Scene,
+  withArticle,
+} from './candidate.ts';
+
+/** For every cap the one of the catalogue, for the same kind of face, that lets most air out. */
+export const betterCaps: Kind = (scene) =>
+  [...scene.route.nodes.values()].flatMap((node) => {
+    const drawn = scene.scheme.nodes.find((each) => each.id === node.id);
+    const present = drawn?.cap === undefined ? undefined : findCap(drawn.cap);
+    if (node.kind !== 'cap' || !present) return [];
+    const options = rowsFor(scene, node, present).filter(
+      (row) => row.id !== present.id || drawn?.capOpening !== undefined,
+    );
+    const best = options
+      .map((row) => ({ row, flow: scene.flowAfter(fitted(scene, node.id, row)) }))
+      .sort((a, b) => b.flow - a.flow)[0];
+    return best ? [replace(scene, node.id, best.row, best.row.id === present.id)] : [];
+  });
+
+/**
+ * Caps that may stand there: for the same face, without a screen, and with a flap unless the run has a
+ * damper of its own or the present cap has none either, so that no cold air is let in.
+ */
+function rowsFor({ scheme, route }: Scene, node: RouteNode, present: CapRow): CapRow[] {
+  const damped = scheme.segments.some((segment) =>
+    segment.fittings?.some((part) => part.kind === 'backdraught-damper'),
+  );
+  const leg = route.segments.get(node.segments[0] ?? '');
+  const faces = present.faces === 'any' ? (leg?.vertical ? 'roof' : 'wall') : present.faces;
+  const open = damped || !present.flap;
+  return caps.filter((row) => row.faces === faces && !row.screen && (open || row.flap !== undefined));
+}
+
+function fitted(scene: Scene, node: string, row: CapRow): Recipe {
+  return (job) => {
+    setCap(job, scene.scheme.id, node, row.id);
+    setCapOpening(job, scene.scheme.id, node, null);
+  };
+}
+
+function replace(scene: Scene, node: string, row: CapRow, same: boolean): Candidate {
+  const { before, places, units } = scene;
+  const name = lowerFirst(row.name);
+  const words = same ? `${name} with its full opening` : name;
+  return {
+    id: `better-cap:${node}`,
+    kind: 'better cap',
+    title: `${sentence(words)} instead of this cap`,
+    label: `Fit ${withArticle(words)}`,
+    recipe: fitted(scene, node, row),
+    nodes: [node],
+    segments: [],
+    reason: (after) => {
+      const now = fittingAt(before, node, ['cap', 'exit']);
+      const then = fittingAt(after, node, ['cap', 'exit'])?.loss ?? 0;
+      return `${sentence(places.node(node))} costs ${lossWords(now?.loss ?? 0, before, units)}; ${withArticle(words)} costs ${formatPressure(then, units)}`;
+    },
+  };
+}

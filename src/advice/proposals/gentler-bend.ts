@@ -1,0 +1,109 @@
+import type { BendChoice } from '../../graph/document.ts';
+import { setBend } from '../../graph/edits/index.ts';
+import { sentence } from '../../graph/places.ts';
+import type { RouteNode } from '../../graph/route.ts';
+import { findBend } from '../../hydraulics/catalogue.ts';
+import { bendLoss } from '../../hydraulics/losses/bends.ts';
+import { formatPressure } from '../../units/index.ts';
+import {
+  type Candidate,
+  fittingAt,
+  type Kind,
+  lossOf,
+  lossWords,
+  lowerFirst,
+  type Scene,
+  withArticle,
+} from './candidate.ts';
+
+/** Bends that a shop can be asked for, any of which may be gentler than what is there. */
+const round: readonly BendChoice[] = [
+  { kind: 'smooth', radiusRatio: 1.5 },
+  { kind: 'five-piece', radiusRatio: 1.5 },
+  { kind: 'smooth', radiusRatio: 1 },
+  { kind: 'five-piece', radiusRatio: 1 },
+  { kind: 'mitred-vanes' },
+];
+const rectangular: readonly BendChoice[] = [
+  { kind: 'rectangular-smooth', radiusRatio: 1.5 },
+  { kind: 'rectangular-smooth', radiusRatio: 1 },
+  { kind: 'rectangular-smooth', radiusRatio: 0.75 },
+  { kind: 'mitred-vanes' },
+];
+
+interface Change {
+  readonly node: RouteNode;
+  readonly choice: BendChoice;
+}
+
+/** At every turn the gentlest bend that fits its legs, and all of them together. */
+export const gentlerBends: Kind = (scene) => {
+  const changes = [...scene.route.nodes.values()].flatMap((node) => gentlest(scene, node) ?? []);
+  const single = changes.map((change) => oneTurn(scene, change));
+  return changes.length > 1 ? [...single, everyTurn(scene, changes)] : single;
+};
+
+function gentlest(scene: Scene, node: RouteNode): Change | undefined {
+  const { bend } = node;
+  const section = bend && scene.route.segments.get(bend.upstream)?.section;
+  if (!bend || !section) return undefined;
+  const { angle, inPlane, acrossPlane } = bend;
+  const sides = inPlane !== undefined && acrossPlane !== undefined ? { inPlane, acrossPlane } : {};
+  const cost = ({ kind, radiusRatio }: BendChoice) =>
+    bendLoss({ kind, angle, section, ...sides, ...(radiusRatio === undefined ? {} : { radiusRatio }) }).c;
+  const present = cost({ kind: bend.kind, radiusRatio: bend.radiusRatio });
+  const choice = (section.shape === 'round' ? round : rectangular)
+    .filter((option) => cost(option) < present)
+    .sort((a, b) => cost(a) - cost(b))
+    .find((option) => scene.sound((job) => setBend(job, scene.scheme.id, node.id, option)));
+  return choice && { node, choice };
+}
+
+function bendWords({ kind, radiusRatio }: BendChoice): string {
+  const name = lowerFirst(findBend(kind)?.name ?? kind);
+  return radiusRatio === undefined ? name : `${name} of r/D ${radiusRatio}`;
+}
+
+function oneTurn({ scheme, before, places, units }: Scene, { node, choice }: Change): Candidate {
+  const words = bendWords(choice);
+  const place = places.node(node.id);
+  return {
+    id: `gentler-bend:${node.id}`,
+    kind: 'gentler bend',
+    title: `${sentence(words)} at ${place.replace(/ of \d+/, '')}`,
+    label: `Make ${place.replace(/ of \d+/, '')} gentler`,
+    recipe: (job) => setBend(job, scheme.id, node.id, choice),
+    nodes: [node.id],
+    segments: [],
+    reason: (after) => {
+      const now = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
+      const then = fittingAt(after, node.id, ['bend'])?.loss ?? 0;
+      const where = places.turn(node.id);
+      return `${sentence(where)}, costs ${lossWords(now, before, units)}; ${withArticle(words)} costs ${formatPressure(then, units)}`;
+    },
+  };
+}
+
+function everyTurn({ scheme, before, units }: Scene, changes: readonly Change[]): Candidate {
+  const nodes = changes.map(({ node }) => node.id);
+  return {
+    id: `gentler-bend:${nodes.join('+')}`,
+    kind: 'gentler bend',
+    title: `The gentlest bend that fits at ${changes.length} turns`,
+    label: 'Make every turn gentler',
+    recipe: (job) => {
+      for (const { node, choice } of changes) setBend(job, scheme.id, node.id, choice);
+    },
+    nodes,
+    segments: [],
+    reason: (after) => {
+      const bends = (fittings: typeof before.fittings) => ({
+        ...before,
+        fittings: fittings.filter((f) => f.kind === 'bend'),
+      });
+      const now = lossOf(bends(before.fittings), [], nodes);
+      const then = lossOf(bends(after.fittings), [], nodes);
+      return `The bends at ${changes.length} turns cost ${lossWords(now, before, units)}; the gentlest that fit cost ${formatPressure(then, units)}`;
+    },
+  };
+}
