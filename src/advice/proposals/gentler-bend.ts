@@ -16,19 +16,20 @@ import {
   withArticle,
 } from './candidate.ts';
 
-/** Bends that a shop can be asked for, any of which may be gentler than what is there. */
+/**
+ * Bends that a shop can be asked for, any of which may be gentler than what is there. Not a mitre with
+ * vanes: they would stand in the grease (common practice).
+ */
 const round: readonly BendChoice[] = [
   { kind: 'smooth', radiusRatio: 1.5 },
   { kind: 'five-piece', radiusRatio: 1.5 },
   { kind: 'smooth', radiusRatio: 1 },
   { kind: 'five-piece', radiusRatio: 1 },
-  { kind: 'mitred-vanes' },
 ];
 const rectangular: readonly BendChoice[] = [
   { kind: 'rectangular-smooth', radiusRatio: 1.5 },
   { kind: 'rectangular-smooth', radiusRatio: 1 },
   { kind: 'rectangular-smooth', radiusRatio: 0.75 },
-  { kind: 'mitred-vanes' },
 ];
 
 interface Change {

@@ -1,0 +1,208 @@
+import { produce } from 'immer';
+import { describe, expect, it, test } from 'vitest';
+import { type Proposal, proposals } from '../../../src/advice/proposals.ts';
+import type { Job, Vec3 } from '../../../src/graph/document.ts';
+import { inferRoute } from '../../../src/graph/infer.ts';
+import { solveScheme } from '../../../src/graph/solve.ts';
+import { exampleJob, jobOf, runThrough, withScheme } from '../../support/route-job.ts';
+
+function kindsOf(all: readonly Proposal[]): string[] {
+  return [...new Set(all.map((proposal) => proposal.kind))].sort();
+}
+
+function flows(job: Job, schemeId: string): number[] {
+  return solveScheme(job, schemeId).speeds.map(({ outcome }) => (outcome.solved ? outcome.flow : 0));
+}
+
+function ofKind(job: Job, kind: Proposal['kind'], schemeId = job.schemes[0]?.id ?? ''): Proposal[] {
+  return proposals(job, schemeId).filter((proposal) => proposal.kind === kind);
+}
+
+describe('for the bad way out of the example', () => {
+  const job = exampleJob();
+  const all = proposals(job, 'roof');
+
+  it('finds every kind of change that helps', () => {
+    expect(kindsOf(all)).toEqual([
+      'better cap',
+      'fewer turns',
+      'gentler bend',
+      'larger diameter',
+      'no reducer',
+      'smooth duct',
+      'stretched duct',
+    ]);
+  });
+
+  it('proposes a gentler bend at each of the five turns', () => {
+    const turns = all.filter(({ kind, nodes }) => kind === 'gentler bend' && nodes.length === 1);
+    expect(turns.map(({ nodes }) => nodes[0]).sort()).toEqual(['r2', 'r3', 'r4', 'r5', 'r6']);
+  });
+
+  it('ranks by the air gained, and leaves out what gains less than half a percent', () => {
+    const gains = all.map(({ gain }) => gain);
+    expect(gains).toEqual([...gains].sort((a, b) => b - a));
+    const [, , , before = 0] = flows(job, 'roof');
+    expect(Math.min(...gains) / before).toBeGreaterThan(0.005);
+  });
+
+  it('predicts exactly the numbers that applying it gives', () => {
+    for (const proposal of all) {
+      const applied = produce(job, proposal.recipe);
+      expect(proposal.gains.map(({ before }) => before)).toEqual(flows(job, 'roof'));
+      expect(proposal.gains.map(({ after }) => after)).toEqual(flows(applied, 'roof'));
+      expect(proposal.gain).toBe((flows(applied, 'roof')[3] ?? 0) - (flows(job, 'roof')[3] ?? 0));
+    }
+  });
+
+  it('touches only the scheme it is for, and leaves the job itself as it was', () => {
+    const snapshot = structuredClone(job);
+    for (const proposal of proposals(job, 'roof')) {
+      const applied = produce(job, proposal.recipe);
+      expect(applied.schemes[0]).toBe(job.schemes[0]);
+      expect(applied.hoods).toBe(job.hoods);
+    }
+    expect(job).toEqual(snapshot);
+  });
+
+  it('gives every proposal an id of its own, the same every time', () => {
+    const ids = all.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(proposals(structuredClone(job), 'roof').map(({ id }) => id)).toEqual(ids);
+  });
+
+  it('gives a reason of one sentence with what it costs now and what it would cost', () => {
+    const bend = all.find(({ id }) => id === 'gentler-bend:r2');
+    expect(bend?.reason).toMatch(
+      /^Turn 1 of 5, the 90° bend above the hood cabinet, costs 0\.\d+ in w\.g\., \d+ % of the pressure; a smooth .* costs 0\.\d+ in w\.g\.$/,
+    );
+    for (const { reason } of all) expect(reason).toMatch(/\d.*[^.]\.$/);
+  });
+
+  it('speaks the units of the job', () => {
+    const metric = proposals({ ...job, units: 'metric' }, 'roof');
+    for (const { reason } of metric) expect(reason).not.toMatch(/in w\.g\.|"|fpm/);
+    expect(metric.some(({ reason }) => / Pa,/.test(reason))).toBe(true);
+  });
+
+  it('brings no error and no danger that was not there', () => {
+    const grave = (j: Job) =>
+      inferRoute(j, 'roof')
+        .findings.filter(({ severity }) => severity === 'error' || severity === 'danger')
+        .map(({ id }) => id);
+    for (const { recipe } of all) {
+      expect(grave(job)).toEqual(expect.arrayContaining(grave(produce(job, recipe))));
+    }
+  });
+
+  it('can be judged at another speed', () => {
+    const low = proposals(job, 'roof', { speed: 0 });
+    for (const { gain, gains } of low) expect(gain).toBe((gains[0]?.after ?? 0) - (gains[0]?.before ?? 0));
+  });
+});
+
+describe('bends', () => {
+  const tight: Vec3[] = [
+    [0, 0, 1.8],
+    [0, 0, 2.08],
+    [0, 3, 2.08],
+  ];
+
+  it('takes the gentlest bend that fits its legs', () => {
+    const [proposal] = ofKind(runThrough(tight, { bend: 'mitred' }), 'gentler bend');
+    expect(proposal?.title).toBe('Smooth radius bend of r/D 1 at the turn');
+  });
+
+  it('proposes nothing where the gentlest is there already', () => {
+    const roomy: Vec3[] = [
+      [0, 0, 1.8],
+      [0, 0, 2.8],
+      [0, 3, 2.8],
+    ];
+    expect(ofKind(runThrough(roomy, { bend: { kind: 'smooth', radiusRatio: 1.5 } }), 'gentler bend')).toEqual(
+      [],
+    );
+  });
+});
+
+describe('duct', () => {
+  const straight: Vec3[] = [
+    [0, 0, 0],
+    [0, 0, 5],
+  ];
+
+  it('carries the collar size on where the first leg is smaller', () => {
+    const [proposal] = ofKind(
+      runThrough(straight, { duct: { shape: 'round', diameter: 0.1524 } }),
+      'no reducer',
+    );
+    expect(proposal?.nodes).toEqual(['n0']);
+    expect(proposal?.segments).toEqual(['d1']);
+  });
+
+  it('says the same change once: 8 in for a whole run of 6 in is not proposed twice', () => {
+    const all = proposals(runThrough(straight, { duct: { shape: 'round', diameter: 0.1524 } }), 'scheme-1');
+    const gains = all.map(({ gain }) => gain.toPrecision(10));
+    expect(new Set(gains).size).toBe(gains.length);
+  });
+
+  it('pulls slack duct tight, but has nothing to say of duct that is tight', () => {
+    const slack = withScheme(runThrough(straight, { material: 'flexible' }), (scheme) => ({
+      ...scheme,
+      segments: scheme.segments.map((segment) => ({ ...segment, stretch: 0.8 })),
+    }));
+    expect(ofKind(slack, 'stretched duct')).toHaveLength(1);
+    expect(ofKind(runThrough(straight, { material: 'flexible' }), 'stretched duct')).toEqual([]);
+  });
+});
+
+describe('caps', () => {
+  const straight: Vec3[] = [
+    [0, 0, 2],
+    [0, 4, 2],
+  ];
+
+  it('replaces a small opening by a cap for the same wall with a flap and no screen', () => {
+    const job = runThrough(straight, {}, 'wall-flap-small');
+    const [proposal] = ofKind(job, 'better cap');
+    const applied = proposal && produce(job, proposal.recipe);
+    expect(applied?.schemes[0]?.nodes.at(-1)).toMatchObject({ role: 'cap', cap: 'wall-flap' });
+  });
+});
+
+describe('corners', () => {
+  const jog: Vec3[] = [
+    [0, 0, 1.8],
+    [0, 0, 2.6],
+    [0, 2, 2.6],
+    [2, 2, 2.6],
+    [2, 4, 2.6],
+  ];
+
+  it('are cut by one straight leg', () => {
+    const cuts = ofKind(runThrough(jog), 'fewer turns');
+    expect(cuts.map(({ nodes }) => nodes[0])).toContain('n2');
+  });
+
+  it('are left alone where a beam stands in the way', () => {
+    const beam = {
+      id: 'b',
+      name: 'beam',
+      kind: 'beam' as const,
+      min: [0.8, 0.5, 2.4] as Vec3,
+      max: [1, 1.5, 2.8] as Vec3,
+    };
+    const cuts = ofKind({ ...runThrough(jog), blocks: [beam] }, 'fewer turns');
+    expect(cuts.map(({ nodes }) => nodes[0])).not.toContain('n2');
+  });
+
+  it('never turn the duct as it leaves the collar or meets the cap', () => {
+    const cuts = ofKind(runThrough(jog), 'fewer turns');
+    expect(cuts.map(({ nodes }) => nodes[0])).not.toContain('n1');
+    expect(cuts.map(({ nodes }) => nodes[0])).not.toContain('n3');
+  });
+});
+
+test('nothing is proposed for a scheme that has no solution', () => {
+  expect(proposals(jobOf([], []), 'scheme-1')).toEqual([]);
+});
