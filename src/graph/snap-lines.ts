@@ -2,7 +2,7 @@ import type { Node, Vec3 } from './document.ts';
 import { depthOf, project, type SheetPoint, unproject } from './sheet.ts';
 import type { SnapRequest } from './snap.ts';
 import { nearestOnSheet, type SpatialIndex } from './spatial.ts';
-import { angleBetween, distance, subtract } from './vector.ts';
+import { angleBetween, norm, subtract } from './vector.ts';
 
 /** A line on the sheet that attracts the pointer. */
 export interface SnapLine {
@@ -60,13 +60,14 @@ export function around(index: SpatialIndex, point: SheetPoint, tolerance: number
 }
 
 /** Rays from where the leg starts, by 15° of the sheet and by 15° from the leg before. */
-function directions({ index, point, tolerance, from, previous }: SnapRequest): SnapLine[] {
+function directions(request: SnapRequest): SnapLine[] {
+  const { index, point, tolerance, from, previous } = request;
   if (!from) return [];
   const origin = project(from, index.sheet);
   const reach = Math.hypot(point.u - origin.u, point.v - origin.v);
   if (reach <= tolerance) return [];
   const pointer = degreesOf(origin, point);
-  const before = previous ? subtract(from, previous) : null;
+  const before = previous && staysInPlane(request) ? subtract(from, previous) : null;
   const turned =
     before && inPlane(before, index) ? degreesOf({ u: 0, v: 0 }, project(before, index.sheet)) : null;
   const angles = [Math.round(pointer / STEP) * STEP];
@@ -79,7 +80,7 @@ function directions({ index, point, tolerance, from, previous }: SnapRequest): S
       const along = unit(degrees);
       return {
         kind: 'direction',
-        reason: directionReason(degrees, along, before, index),
+        reason: turnReason(along, before, index) ?? sheetReason(degrees, request),
         origin,
         along,
         reach: [0, Number.POSITIVE_INFINITY],
@@ -88,20 +89,27 @@ function directions({ index, point, tolerance, from, previous }: SnapRequest): S
     .filter((line) => distanceTo(line, point) <= tolerance);
 }
 
-function directionReason(
-  degrees: number,
-  along: SheetPoint,
-  before: Vec3 | null,
-  index: SpatialIndex,
-): string {
-  if (before && distance(before, [0, 0, 0]) > 0) {
-    const angle = angleBetween(before, unproject(along, index.sheet, 0));
-    const whole = Math.round(angle / STEP) * STEP;
-    if (whole === 0 && angle < SAME_ANGLE) return 'straight on';
-    if (Math.abs(angle - whole) < SAME_ANGLE) return `${whole}° from last turn`;
-  }
-  if (index.sheet !== 'floor' && degrees % 90 === 0) return degrees % 180 === 0 ? 'level' : 'plumb';
-  return `${((degrees % 360) + 360) % 360}° on the sheet`;
+/** True where the leg in hand keeps the depth that it starts at, so that the sheet shows its true angle. */
+export function staysInPlane({ index, from, workingDepth }: SnapRequest): boolean {
+  return from !== undefined && Math.abs(depthOf(from, index.sheet) - workingDepth) < 1e-6;
+}
+
+/** The turn from the leg before, where it is one of the steps in space. */
+function turnReason(along: SheetPoint, before: Vec3 | null, { sheet }: SpatialIndex): string | null {
+  if (!before || norm(before) === 0) return null;
+  const angle = angleBetween(before, unproject(along, sheet, 0));
+  const whole = Math.round(angle / STEP) * STEP;
+  if (Math.abs(angle - whole) > SAME_ANGLE) return null;
+  return whole === 0 ? 'straight on' : `${whole}° from last turn`;
+}
+
+const compass = ['due east', 'due north', 'due west', 'due south'] as const;
+
+function sheetReason(degrees: number, request: SnapRequest): string {
+  const turned = ((degrees % 360) + 360) % 360;
+  if (turned % 90 !== 0 || !staysInPlane(request)) return `${turned}° on the sheet`;
+  if (request.index.sheet !== 'floor') return turned % 180 === 0 ? 'level' : 'plumb';
+  return compass[(turned / 90) as 0 | 1 | 2 | 3];
 }
 
 function inPlane(direction: Vec3, { sheet }: SpatialIndex): boolean {

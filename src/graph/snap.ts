@@ -1,7 +1,16 @@
 import { formatLength, type System } from '../units/index.ts';
 import type { Block, Job, Vec3 } from './document.ts';
 import { depthOf, project, type SheetPoint, unproject } from './sheet.ts';
-import { around, crossing, linesNear, nearestOn, nodeWord, placeOn, type SnapLine } from './snap-lines.ts';
+import {
+  around,
+  crossing,
+  linesNear,
+  nearestOn,
+  nodeWord,
+  placeOn,
+  type SnapLine,
+  staysInPlane,
+} from './snap-lines.ts';
 import { nearestOnSheet, type SegmentEntry, type SpatialIndex } from './spatial.ts';
 import { distance, lerp } from './vector.ts';
 
@@ -88,7 +97,8 @@ export function snap(request: SnapRequest): Snap {
     .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind) || away(a) - away(b))[0];
   if (!best) return { at: unproject(point, index.sheet, workingDepth), point, reason: '', guides: [] };
   const { kind: _kind, ...found } = best;
-  return { ...found, at: best.at ?? unproject(best.point, index.sheet, workingDepth) };
+  const at = best.at ?? unproject(best.point, index.sheet, workingDepth);
+  return { ...found, at, point: project(at, index.sheet) };
 }
 
 /** A riser seen end on is met at the working depth, where it reaches that far. */
@@ -129,10 +139,23 @@ function crossings(request: SnapRequest, lines: readonly SnapLine[]): Candidate[
       const point = crossing(a, b);
       const kind = order.find((each) => each === `${a.kind} × ${b.kind}` || each === `${b.kind} × ${a.kind}`);
       if (!point || !kind) return [];
-      const reason = a.reason === b.reason ? a.reason : `${a.reason}, ${b.reason}`;
-      const guides = [guide(a, point), guide(b, point)];
-      return [{ kind, point, reason, guides, ...onSegment(request, a.segment ? a : b, point) }];
+      const place = onSegment(request, a.segment ? a : b, point);
+      const reason = tilts(request, place.at)
+        ? 'on centre line'
+        : a.reason === b.reason
+          ? a.reason
+          : `${a.reason}, ${b.reason}`;
+      return [{ kind, point, reason, guides: [guide(a, point), guide(b, point)], ...place }];
     }),
+  );
+}
+
+/** True where a leg to a duct goes up or down to it, so that its angle is not the one on the sheet. */
+function tilts({ index, from }: SnapRequest, at: Vec3 | undefined): boolean {
+  return (
+    from !== undefined &&
+    at !== undefined &&
+    Math.abs(depthOf(at, index.sheet) - depthOf(from, index.sheet)) > 1e-6
   );
 }
 
@@ -160,7 +183,7 @@ function onGrid(request: SnapRequest, line: SnapLine, nearest: SheetPoint): Shee
 
 function equalLength(request: SnapRequest, lines: readonly SnapLine[]): Candidate[] {
   const { index, point, from, previous } = request;
-  if (!from || !previous) return [];
+  if (!from || !previous || !staysInPlane(request)) return [];
   const length = distance(from, previous);
   const origin = project(from, index.sheet);
   const reach = Math.hypot(point.u - origin.u, point.v - origin.v);
