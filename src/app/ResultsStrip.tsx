@@ -73,7 +73,8 @@ function Outcome({ speed, name, units }: OutcomeProps) {
       <span className="speed-head">
         <strong>{name}</strong>
         <span className="of-rated">
-          of rated {formatFlow(speed.ratedFlow, units)} ({percent(share)})
+          of <span className="wide">rated </span>
+          {formatFlow(speed.ratedFlow, units)} ({percent(share)})
         </span>
       </span>
       <span className="delivered">
@@ -90,7 +91,7 @@ function Outcome({ speed, name, units }: OutcomeProps) {
       </span>
       {outcome.fastest && (
         <span className="fastest" data-figure="fastest">
-          <span className="wide">fastest </span>
+          {'fastest '}
           <strong>{formatVelocity(outcome.fastest.velocity, units)}</strong>, {place}
         </span>
       )}

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { BoardState, ToolId } from '../canvas/board.ts';
+import { Legend } from '../canvas/Legend.tsx';
 import { SheetView } from '../canvas/SheetView.tsx';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
 import { createToolController } from '../canvas/tools/controller.ts';
@@ -39,6 +40,9 @@ export function Sheets() {
     <main className="sheets" aria-label="Sheets">
       <Sheet id="floor" mount={mount} />
       <Sheet key={section} id={section} mount={mount} />
+      <div className="legend-row">
+        <Legend board={board} />
+      </div>
       <Hint said={said} />
     </main>
   );
@@ -51,12 +55,8 @@ function Sheet({ id, mount }: { id: SheetId; mount: Mount | null }) {
   const { name, looking } = sheetTitles[id];
   return (
     <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
-      <header className="sheet-head">
-        <h2>{name}</h2>
-        <span className="looking">{looking}</span>
-        {id === 'floor' ? <ColourSwitch /> : <SectionSwitch />}
-      </header>
-      <div className="sheet-body">{mount && <SheetView board={board} sheet={id} onMount={mount} />}</div>
+      {mount && <SheetView board={board} sheet={id} onMount={mount} />}
+      {id !== 'floor' && <SectionSwitch />}
     </section>
   );
 }
@@ -81,26 +81,6 @@ function SectionSwitch() {
       <ToggleButton id="section-y" aria-label="y-z, looking west">
         y-z
       </ToggleButton>
-    </ToggleButtonGroup>
-  );
-}
-
-function ColourSwitch() {
-  const { board } = useApp();
-  const colourBy = useBoard((state) => state.colourBy);
-  return (
-    <ToggleButtonGroup
-      className="switch"
-      aria-label="Colour the duct by"
-      selectionMode="single"
-      disallowEmptySelection
-      selectedKeys={[colourBy]}
-      onSelectionChange={([key]) => {
-        if (key !== undefined) board.set({ colourBy: key as BoardState['colourBy'] });
-      }}
-    >
-      <ToggleButton id="velocity">Velocity</ToggleButton>
-      <ToggleButton id="loss">Loss rate</ToggleButton>
     </ToggleButtonGroup>
   );
 }

@@ -17,8 +17,11 @@ export function nodeName(route: Route, id: string): string {
     .replace(/ (of \d+|after .*)$/, '');
 }
 
-/** A duct by its ends, in the direction of the air: "hood to turn 1". */
+/** A duct by its ends, in the direction of the air: "hood to turn 1", "turns 1–2". */
 export function segmentName(route: Route, id: string): string {
   const segment = route.segments.get(id);
-  return segment ? `${nodeName(route, segment.from)} to ${nodeName(route, segment.to)}` : 'a duct';
+  if (!segment) return 'a duct';
+  const [from, to] = [nodeName(route, segment.from), nodeName(route, segment.to)];
+  const numbers = [from, to].map((name) => /^turn (\d+)$/.exec(name)?.[1]);
+  return numbers[0] && numbers[1] ? `turns ${numbers[0]}–${numbers[1]}` : `${from} to ${to}`;
 }

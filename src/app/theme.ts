@@ -13,7 +13,7 @@ export function wantedTheme(): Theme {
 /** Keeps the page in the board's theme, and remembers a choice that differs from the system's. */
 export function followTheme(board: Board): void {
   const show = (theme: Theme) => {
-    document.documentElement.dataset['theme'] = theme;
+    document.documentElement.dataset.theme = theme;
   };
   show(board.getState().theme);
   board.subscribe((state, before) => {
