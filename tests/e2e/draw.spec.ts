@@ -1,0 +1,123 @@
+import type { Vec3 } from '../../src/graph/document.ts';
+import { type BoardPage, expect, test } from './support.ts';
+
+const foot = 0.3048;
+
+/** East, north and up in feet from the floor's origin, at a hood's collar. */
+const from = (collar: Vec3, x: number, y: number, z: number): Vec3 => [
+  collar[0] + x * foot,
+  collar[1] + y * foot,
+  collar[2] + z * foot,
+];
+
+interface Drawn {
+  readonly collar: Vec3;
+  readonly turn1: Vec3;
+  readonly turn2: Vec3;
+  readonly turn3: Vec3;
+  readonly end: Vec3;
+}
+
+/** Draws up out of the hood, east, north, and up to the roof: the mouse alone, both sheets, an empty job. */
+async function drawRoute(board: BoardPage): Promise<Drawn> {
+  await board.open('?new');
+  await board.tool('Place hood');
+  await board.click('floor', [2 * foot, 2 * foot, 0]);
+  const [hood] = (await board.seen()).job.schemes[0]?.nodes ?? [];
+  if (hood?.role !== 'hood') throw new Error('no hood was placed');
+  const collar = hood.at;
+  const drawn = {
+    collar,
+    turn1: from(collar, 0, 0, 3),
+    turn2: from(collar, 6, 0, 3),
+    turn3: from(collar, 6, 6, 3),
+    end: from(collar, 6, 6, 6),
+  };
+  await board.tool('Draw duct');
+  await board.click('section-x', drawn.collar);
+  await board.click('section-x', drawn.turn1);
+  await board.click('section-x', drawn.turn2);
+  await board.click('floor', drawn.turn3);
+  await board.click('section-x', drawn.end);
+  await board.tool('Place cap');
+  await board.click('section-x', drawn.end);
+  await board.tool('Select and move');
+  return drawn;
+}
+
+test('a complete route drawn with the mouse on both sheets has the angles and lengths that were drawn', async ({
+  board,
+}) => {
+  const drawn = await drawRoute(board);
+  const { job, bends, segments, flow } = await board.seen();
+  const nodes = job.schemes[0]?.nodes ?? [];
+
+  expect(drawn.collar.slice(0, 2)).toEqual([expect.closeTo(2 * foot, 9), expect.closeTo(2 * foot, 9)]);
+  expect(nodes.map((node) => node.role)).toEqual(['hood', 'turn', 'turn', 'turn', 'cap']);
+  expect(nodes.map((node) => node.at)).toEqual(
+    Object.values(drawn).map((at) => at.map((n) => expect.closeTo(n, 9))),
+  );
+
+  expect(bends.map((bend) => bend.angle)).toEqual([90, 90, 90].map((angle) => expect.closeTo(angle, 9)));
+  const lengths = [3, 6, 6, 3].map((length) => expect.closeTo(length * foot, 9));
+  expect(segments.map((segment) => segment.length)).toEqual(lengths);
+  expect(segments.map((segment) => segment.vertical)).toEqual([true, false, false, true]);
+  expect(flow).toBeGreaterThan(0.05);
+});
+
+test('dragging a turn changes the air delivered, and undo brings back the exact document', async ({
+  board,
+}) => {
+  const { collar, turn2 } = await drawRoute(board);
+  const before = await board.seen();
+
+  await board.drag('floor', turn2, from(collar, 11, 0, 3));
+  const after = await board.seen();
+  expect(after.undoLabel).toMatch(/move/i);
+  const moved = after.segments.map((segment) => segment.length);
+  expect(moved[1]).toBeCloseTo(11 * foot, 9);
+  expect(moved[2]).toBeCloseTo(Math.hypot(5, 6) * foot, 9);
+  expect(Math.abs((after.flow ?? 0) - (before.flow ?? 0))).toBeGreaterThan(0.0005);
+
+  await board.page.getByRole('button', { name: /^Undo/ }).click();
+  const undone = await board.seen();
+  expect(undone.job).toEqual(before.job);
+  expect(undone.flow).toBe(before.flow);
+});
+
+test('Escape in the middle of a drag leaves the document as it was, with no step to undo', async ({
+  board,
+}) => {
+  const { collar, turn2 } = await drawRoute(board);
+  const before = await board.seen();
+  await board.pointAt('floor', turn2);
+  await board.page.mouse.down();
+  await board.pointAt('floor', from(collar, 10, 1, 3));
+  await board.page.keyboard.press('Escape');
+  await board.page.mouse.up();
+  const after = await board.seen();
+  expect([after.job, after.undoLabel, after.flow]).toEqual([before.job, before.undoLabel, before.flow]);
+});
+
+test('the route is still there after a reload right after the last edit', async ({ board }) => {
+  await drawRoute(board);
+  const before = await board.seen();
+  await board.reload();
+  const after = await board.seen();
+  expect(after.job).toEqual(before.job);
+  expect(after.flow).toBe(before.flow);
+});
+
+test('the route is kept a second after the last edit, without the page being told to close', async ({
+  board,
+  context,
+}) => {
+  await drawRoute(board);
+  const { job } = await board.seen();
+  await board.page.waitForTimeout(1000);
+  // A new page of the same browser reads what the old one kept; the old one never said goodbye.
+  const page = await context.newPage();
+  await page.goto(board.page.url());
+  await page.waitForFunction(() => globalThis.gentlebend !== undefined);
+  expect(await page.evaluate(() => globalThis.gentlebend.state().job)).toEqual(job);
+});

@@ -1,0 +1,42 @@
+import { expect, test } from './support.ts';
+
+test('a proposal shows on hover, is applied in one click, and is one step to undo', async ({ board }) => {
+  await board.open('?example');
+  await board.page.getByText('Up through the roof').click();
+  const before = await board.seen();
+  const proposals = board.page.locator('[data-proposal]:not([disabled])');
+  await expect(proposals.first()).toBeVisible();
+
+  const ghost = () => board.page.evaluate(() => globalThis.gentlebend.state().ghost?.schemeId ?? null);
+  const promised = () =>
+    board.page.evaluate(() => {
+      const outcome = globalThis.gentlebend.state().ghost?.speeds.at(-1)?.outcome;
+      return outcome?.solved ? outcome.flow : null;
+    });
+  await proposals.first().hover();
+  await expect.poll(ghost).toBe(before.schemeId);
+  const flow = await promised();
+  expect((await board.seen()).job).toEqual(before.job);
+
+  await board.page.mouse.move(700, 400);
+  await expect.poll(ghost).toBeNull();
+
+  await proposals.first().click();
+  const after = await board.seen();
+  expect(after.flow).toBeCloseTo(flow ?? 0, 9);
+  expect(after.flow ?? 0).toBeGreaterThan(before.flow ?? 0);
+
+  await board.page.getByRole('button', { name: /^Undo/ }).click();
+  const undone = await board.seen();
+  expect([undone.job, undone.undoLabel]).toEqual([before.job, before.undoLabel]);
+});
+
+test('the proposals are ranked by the air that they gain', async ({ board }) => {
+  await board.open('?example');
+  await board.page.getByText('Up through the roof').click();
+  await expect(board.page.locator('[data-proposal]:not([disabled])').first()).toBeVisible();
+  const gains = await board.page.locator('[data-proposal] .gain').allInnerTexts();
+  const numbers = gains.map((gain) => Number(gain.replace(/[^\d.]/g, '')));
+  expect(numbers.length).toBeGreaterThanOrEqual(4);
+  expect(numbers).toEqual(numbers.toSorted((a, b) => b - a));
+});
