@@ -59,45 +59,47 @@ export function around(index: SpatialIndex, point: SheetPoint, tolerance: number
   );
 }
 
-/** Rays from where the leg starts, by 15° of the sheet and by 15° from the leg before. */
+/** Rays from where the leg in hand starts, and from where others end at what is moved. */
 function directions(request: SnapRequest): SnapLine[] {
-  const { index, point, tolerance, from, previous } = request;
-  if (!from) return [];
+  const { from, previous, anchors = [] } = request;
+  return [
+    ...(from ? raysFrom(request, from, previous) : []),
+    ...anchors.flatMap((anchor) => raysFrom(request, anchor, undefined)),
+  ];
+}
+
+/** By 15° of the sheet and by 15° from the leg before; never back along that leg. */
+function raysFrom(request: SnapRequest, from: Vec3, previous: Vec3 | undefined): SnapLine[] {
+  const { index, point, tolerance } = request;
   const origin = project(from, index.sheet);
   const reach = Math.hypot(point.u - origin.u, point.v - origin.v);
   if (reach <= tolerance) return [];
   const pointer = degreesOf(origin, point);
-  const before = previous && staysInPlane(request) ? subtract(from, previous) : null;
-  const turned =
-    before && inPlane(before, index) ? degreesOf({ u: 0, v: 0 }, project(before, index.sheet)) : null;
+  const flat = staysInPlane(request, from);
+  const before = previous && flat ? subtract(from, previous) : null;
   const angles = [Math.round(pointer / STEP) * STEP];
-  if (turned !== null) {
-    const relative = turned + Math.round((pointer - turned) / STEP) * STEP;
-    if (Math.abs(relative - (angles[0] ?? 0)) > SAME_ANGLE) angles.unshift(relative);
+  if (before && inPlane(before, index)) {
+    const straight = degreesOf({ u: 0, v: 0 }, project(before, index.sheet));
+    const turned = straight + Math.round((pointer - straight) / STEP) * STEP;
+    if (Math.abs(turned - (angles[0] ?? 0)) > SAME_ANGLE) angles.unshift(turned);
   }
-  return angles
-    .map((degrees): SnapLine => {
-      const along = unit(degrees);
-      return {
-        kind: 'direction',
-        reason: turnReason(along, before, index) ?? sheetReason(degrees, request),
-        origin,
-        along,
-        reach: [0, Number.POSITIVE_INFINITY],
-      };
-    })
-    .filter((line) => distanceTo(line, point) <= tolerance);
+  return angles.flatMap((degrees): SnapLine[] => {
+    const along = unit(degrees);
+    const turn = before && norm(before) > 0 ? angleBetween(before, unproject(along, index.sheet, 0)) : null;
+    if (turn !== null && turn > 180 - SAME_ANGLE) return [];
+    const reason = (turn !== null && turnReason(turn)) || sheetReason(degrees, index, flat);
+    const line: SnapLine = { kind: 'direction', reason, origin, along, reach: [0, Number.POSITIVE_INFINITY] };
+    return distanceTo(line, point) <= tolerance ? [line] : [];
+  });
 }
 
-/** True where the leg in hand keeps the depth that it starts at, so that the sheet shows its true angle. */
-export function staysInPlane({ index, from, workingDepth }: SnapRequest): boolean {
-  return from !== undefined && Math.abs(depthOf(from, index.sheet) - workingDepth) < 1e-6;
+/** True where a leg from a place keeps its depth, so that the sheet shows its true angle and length. */
+export function staysInPlane({ index, workingDepth }: SnapRequest, from: Vec3): boolean {
+  return Math.abs(depthOf(from, index.sheet) - workingDepth) < 1e-6;
 }
 
-/** The turn from the leg before, where it is one of the steps in space. */
-function turnReason(along: SheetPoint, before: Vec3 | null, { sheet }: SpatialIndex): string | null {
-  if (!before || norm(before) === 0) return null;
-  const angle = angleBetween(before, unproject(along, sheet, 0));
+/** The turn from the leg before, where it is one of the steps. */
+function turnReason(angle: number): string | null {
   const whole = Math.round(angle / STEP) * STEP;
   if (Math.abs(angle - whole) > SAME_ANGLE) return null;
   return whole === 0 ? 'straight on' : `${whole}° from last turn`;
@@ -105,10 +107,10 @@ function turnReason(along: SheetPoint, before: Vec3 | null, { sheet }: SpatialIn
 
 const compass = ['due east', 'due north', 'due west', 'due south'] as const;
 
-function sheetReason(degrees: number, request: SnapRequest): string {
+function sheetReason(degrees: number, { sheet }: SpatialIndex, flat: boolean): string {
   const turned = ((degrees % 360) + 360) % 360;
-  if (turned % 90 !== 0 || !staysInPlane(request)) return `${turned}° on the sheet`;
-  if (request.index.sheet !== 'floor') return turned % 180 === 0 ? 'level' : 'plumb';
+  if (turned % 90 !== 0 || !flat) return `${turned}° on the sheet`;
+  if (sheet !== 'floor') return turned % 180 === 0 ? 'level' : 'plumb';
   return compass[(turned / 90) as 0 | 1 | 2 | 3];
 }
 
@@ -158,13 +160,13 @@ function side(reason: string, a: SheetPoint, b: SheetPoint): SnapLine {
 }
 
 /** Lines through other nodes, level and upright on the sheet. */
-function alignments({ index, point, tolerance, exclude, from }: SnapRequest): SnapLine[] {
-  const start = from ? project(from, index.sheet) : null;
+function alignments({ index, point, tolerance, exclude, from, anchors = [] }: SnapRequest): SnapLine[] {
+  const starts = (from ? [from, ...anchors] : anchors).map((start) => project(start, index.sheet));
   return (['u', 'v'] as const).flatMap((axis) => {
     const across = axis === 'u' ? 'v' : 'u';
     const along = axis === 'u' ? { u: 0, v: 1 } : { u: 1, v: 0 };
     return inBand(index, axis, point[axis] - tolerance, point[axis] + tolerance)
-      .filter(({ node, point: at }) => !exclude?.has(node.id) && at[axis] !== start?.[axis])
+      .filter(({ node, point: at }) => !exclude?.has(node.id) && starts.every((s) => s[axis] !== at[axis]))
       .sort((a, b) => Math.abs(a.point[across] - point[across]) - Math.abs(b.point[across] - point[across]))
       .slice(0, ALIGNED)
       .map(

@@ -24,6 +24,8 @@ export interface SnapRequest {
   readonly workingDepth: number;
   /** Where the leg in hand starts. */
   readonly from?: Vec3 | undefined;
+  /** Where other legs of the node in hand come from, so that it can be square to several at once. */
+  readonly anchors?: readonly Vec3[] | undefined;
   /** Where the leg before it started: angles and equal lengths count from that leg. */
   readonly previous?: Vec3 | undefined;
   /** m; 0 or absent for no grid. */
@@ -57,6 +59,7 @@ const order = [
   'centre line × face',
   'centre line × alignment',
   'centre line',
+  'direction × direction',
   'direction × face',
   'direction × length',
   'direction × alignment',
@@ -183,7 +186,7 @@ function onGrid(request: SnapRequest, line: SnapLine, nearest: SheetPoint): Shee
 
 function equalLength(request: SnapRequest, lines: readonly SnapLine[]): Candidate[] {
   const { index, point, from, previous } = request;
-  if (!from || !previous || !staysInPlane(request)) return [];
+  if (!from || !previous || !staysInPlane(request, from)) return [];
   const length = distance(from, previous);
   const origin = project(from, index.sheet);
   const reach = Math.hypot(point.u - origin.u, point.v - origin.v);

@@ -1,9 +1,10 @@
 import RBush from 'rbush';
 import type { Section } from '../hydraulics/types.ts';
-import type { Node, Scheme, Segment } from './document.ts';
+import type { Node, Scheme, Segment, Vec3 } from './document.ts';
+import { isVertical } from './inference/orientation.ts';
 import { memoise } from './memo.ts';
 import { depthOf, project, type SheetId, type SheetPoint } from './sheet.ts';
-import { lerp } from './vector.ts';
+import { lerp, normalize, subtract } from './vector.ts';
 
 export interface NodeEntry {
   readonly kind: 'node';
@@ -16,7 +17,7 @@ export interface SegmentEntry {
   readonly segment: Segment;
   readonly from: NodeEntry;
   readonly to: NodeEntry;
-  /** Half of the duct's width as drawn, m. */
+  /** Half of what the duct covers across its length on the sheet, m. */
   readonly halfWidth: number;
 }
 
@@ -65,7 +66,7 @@ export function buildSpatialIndex(scheme: Scheme, sheet: SheetId): SpatialIndex 
     const from = nodes.get(segment.from);
     const to = nodes.get(segment.to);
     if (!from || !to) continue;
-    const halfWidth = widest(segment.duct ?? scheme.defaults.duct) / 2;
+    const halfWidth = across(segment.duct ?? scheme.defaults.duct, from.node.at, to.node.at, sheet) / 2;
     segments.set(segment.id, { kind: 'segment', segment, from, to, halfWidth });
   }
   const tree = new RBush<Boxed>().load([...nodes.values(), ...segments.values()].map(boxed));
@@ -90,8 +91,14 @@ export function buildSpatialIndex(scheme: Scheme, sheet: SheetId): SpatialIndex 
  */
 export const spatialIndex: (scheme: Scheme, sheet: SheetId) => SpatialIndex = memoise(buildSpatialIndex);
 
-function widest(section: Section): number {
-  return section.shape === 'round' ? section.diameter : Math.max(section.width, section.height);
+/**
+ * What a duct covers across its length on a sheet, m. The width of a section lies level, so the floor
+ * shows it and the sections show the height; of a vertical leg the greater counts.
+ */
+function across(section: Section, from: Vec3, to: Vec3, sheet: SheetId): number {
+  if (section.shape === 'round') return section.diameter;
+  if (isVertical(normalize(subtract(to, from)))) return Math.max(section.width, section.height);
+  return sheet === 'floor' ? section.width : section.height;
 }
 
 /** Something under the pointer. */

@@ -80,7 +80,7 @@ describe('a direction', () => {
     [2, 0.02, 'straight on', [2, 0, 2.3]],
     [0.02, -2, '90° from last turn', [0, -2, 2.3]],
     [2, 2.02, '45° from last turn', [2.01, 2.01, 2.3]],
-    [-2, -0.02, '180° from last turn', [-2, 0, 2.3]],
+    [-2, 2.02, '135° from last turn', [-2.01, 2.01, 2.3]],
   ] as const)('to (%d, %d) is %s', (u, v, reason, place) => {
     const held = at(u, v, { of: bare, from, previous: [-1, 0, 2.3] });
     expect(held.reason).toBe(reason);
@@ -96,6 +96,17 @@ describe('a direction', () => {
       previous,
     });
     expect(held.reason).toBe('45° from last turn');
+  });
+
+  test('back along the leg before is not offered', () => {
+    expect(at(-2, -0.02, { of: bare, from, previous: [-1, 0, 2.3] }).reason).toBe('');
+  });
+
+  test('from each of two neighbours makes a corner square to both', () => {
+    const held = at(3.02, 4.03, { of: bare, from: [3, 0, 2.3], anchors: [[0, 4, 2.3]] });
+    expect(held.reason).toBe('due north, due east');
+    close(held.at, [3, 4, 2.3]);
+    expect(held.guides).toHaveLength(2);
   });
 
   test('after a riser is square to it, whichever way it goes', () => {

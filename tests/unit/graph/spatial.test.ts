@@ -28,6 +28,14 @@ describe('what is under the pointer', () => {
     expect(hits(floor, 2.5, 2.11, 0.01)).toEqual([]);
   });
 
+  test('is a flat leg within its width on the floor, and within its height on a section', () => {
+    const flat: Scheme['defaults']['duct'] = { shape: 'rectangular', width: 0.254, height: 0.08 };
+    const run = { ...scheme, defaults: { ...scheme.defaults, duct: flat } };
+    expect(hits(buildSpatialIndex(run, 'floor'), 2.5, 2.12, 0.01)).toEqual(['d3']);
+    expect(hits(buildSpatialIndex(run, 'section-x'), 2.5, 2.38, 0.01)).toEqual(['d3']);
+    expect(hits(buildSpatialIndex(run, 'section-x'), 2.5, 2.4, 0.01)).toEqual([]);
+  });
+
   test('is nothing where nothing is', () => {
     expect(hits(floor, 3, 1)).toEqual([]);
   });
