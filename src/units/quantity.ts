@@ -53,13 +53,14 @@ interface Display {
 interface Unit {
   readonly factor: number;
   readonly offset?: number;
-  /** A unit where a comma can only group thousands. */
   readonly imperial?: boolean;
 }
 
 interface Kind {
   readonly name: string;
   readonly signed: boolean;
+  /** Imperial values run to thousands, so that a comma before three figures groups them. */
+  readonly thousands?: boolean;
   readonly sample: Readonly<Record<System, string>>;
   readonly show: Readonly<Record<System, Display>>;
   /** Spellings without spaces, dots and carets, in lower case. */
@@ -71,7 +72,7 @@ const always = (decimals: number) => () => decimals;
 const below = (limit: number, under: number, over: number) => (value: number) =>
   Math.abs(value) < limit - 0.5 * 10 ** -over ? under : over;
 const fahrenheit = { factor: 5 / 9, offset: 32 } as const;
-const inches = (factor: number): Unit => ({ factor, imperial: true });
+const imperial = (factor: number): Unit => ({ factor, imperial: true });
 
 function spelled(unit: Unit, ...names: string[]): Record<string, Unit> {
   return Object.fromEntries(names.map((name) => [name, unit]));
@@ -83,13 +84,14 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
   flow: {
     name: 'an airflow',
     signed: false,
+    thousands: true,
     sample: { imperial: '300 cfm', metric: '510 m³/h or 0.14 m³/s' },
     show: {
       imperial: { unit: 'cfm', factor: CFM, decimals: always(0) },
       metric: { unit: 'm³/h', factor: 1 / 3600, decimals: always(0) },
     },
     units: {
-      ...spelled(inches(CFM), 'cfm', 'ft3/min', 'cuft/min', 'scfm', 'cubicfeetperminute'),
+      ...spelled(imperial(CFM), 'cfm', 'ft3/min', 'cuft/min', 'scfm', 'cubicfeetperminute'),
       ...spelled({ factor: 1 / 3600 }, 'm3/h', 'm3/hr', 'm3h', 'cmh'),
       ...spelled({ factor: 1 }, 'm3/s', 'cms'),
       ...spelled({ factor: 0.001 }, 'l/s', 'lps'),
@@ -108,9 +110,9 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'Pa', factor: 1, decimals: below(10, 1, 0) },
     },
     units: {
-      ...spelled(inches(INCH_OF_WATER), 'inwg', 'inwc', 'inh2o', 'iwg', 'iwc', 'inchwg', 'incheswg'),
+      ...spelled(imperial(INCH_OF_WATER), 'inwg', 'inwc', 'inh2o', 'iwg', 'iwc', 'inchwg', 'incheswg'),
       ...spelled(
-        inches(INCH_OF_WATER),
+        imperial(INCH_OF_WATER),
         'inchwc',
         'incheswc',
         'inchesofwater',
@@ -129,13 +131,14 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
   velocity: {
     name: 'a velocity',
     signed: false,
+    thousands: true,
     sample: { imperial: '1200 fpm', metric: '6.1 m/s' },
     show: {
       imperial: { unit: 'fpm', factor: FPM, decimals: always(-1) },
       metric: { unit: 'm/s', factor: 1, decimals: always(1) },
     },
     units: {
-      ...spelled(inches(FPM), 'fpm', 'ft/min', 'feetperminute'),
+      ...spelled(imperial(FPM), 'fpm', 'ft/min', 'feetperminute'),
       ...spelled({ factor: 1 }, 'm/s', 'mps'),
     },
   },
@@ -152,7 +155,7 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'Pa/m', factor: 1, decimals: below(10, 2, 1) },
     },
     units: {
-      ...spelled(inches(INCH_OF_WATER_PER_100_FT), 'inwg/100ft', 'inwc/100ft', 'inh2o/100ft', '"wg/100ft'),
+      ...spelled(imperial(INCH_OF_WATER_PER_100_FT), 'inwg/100ft', 'inwc/100ft', 'inh2o/100ft', '"wg/100ft'),
       ...spelled({ factor: 1 }, 'pa/m'),
     },
   },
@@ -189,8 +192,8 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'cm²', factor: 1e-4, decimals: always(0) },
     },
     units: {
-      ...spelled(inches(INCH ** 2), 'in2', 'sqin', 'squareinches', '"2'),
-      ...spelled(inches(FOOT ** 2), 'ft2', 'sqft', 'squarefeet'),
+      ...spelled(imperial(INCH ** 2), 'in2', 'sqin', 'squareinches', '"2'),
+      ...spelled(imperial(FOOT ** 2), 'ft2', 'sqft', 'squarefeet'),
       ...spelled({ factor: 1e-6 }, 'mm2'),
       ...spelled({ factor: 1e-4 }, 'cm2', 'sqcm'),
       ...spelled({ factor: 1 }, 'm2', 'sqm'),
@@ -205,46 +208,49 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'm', factor: 1, decimals: always(2) },
     },
     units: {
-      ...spelled(inches(FOOT), 'ft', "'", 'feet', 'foot'),
+      ...spelled(imperial(FOOT), 'ft', "'", 'feet', 'foot'),
       ...spelled({ factor: 1 }, 'm', 'metres', 'meters'),
     },
   },
   elevation: {
     name: 'a height above the sea',
     signed: true,
+    thousands: true,
     sample: { imperial: '1200 ft', metric: '365 m' },
     show: {
       imperial: { unit: 'ft', factor: FOOT, decimals: always(0) },
       metric: { unit: 'm', factor: 1, decimals: always(0) },
     },
     units: {
-      ...spelled(inches(FOOT), 'ft', "'", 'feet', 'foot'),
+      ...spelled(imperial(FOOT), 'ft', "'", 'feet', 'foot'),
       ...spelled({ factor: 1 }, 'm', 'metres', 'meters'),
     },
   },
   volume: {
     name: 'a volume',
     signed: false,
+    thousands: true,
     sample: { imperial: '14000 cu ft', metric: '400 m³' },
     show: {
       imperial: { unit: 'cu ft', factor: FOOT ** 3, decimals: always(0) },
       metric: { unit: 'm³', factor: 1, decimals: always(0) },
     },
     units: {
-      ...spelled(inches(FOOT ** 3), 'ft3', 'cuft', 'cubicfeet'),
+      ...spelled(imperial(FOOT ** 3), 'ft3', 'cuft', 'cubicfeet'),
       ...spelled({ factor: 1 }, 'm3', 'cum', 'cubicmetres', 'cubicmeters'),
     },
   },
   heat: {
     name: 'a heat input',
     signed: false,
+    thousands: true,
     sample: { imperial: '60000 Btu/h', metric: '17.6 kW' },
     show: {
       imperial: { unit: 'Btu/h', factor: BTU_PER_HOUR, decimals: always(-2) },
       metric: { unit: 'kW', factor: 1000, decimals: always(1) },
     },
     units: {
-      ...spelled(inches(BTU_PER_HOUR), 'btu/h', 'btu/hr', 'btuh', 'btu'),
+      ...spelled(imperial(BTU_PER_HOUR), 'btu/h', 'btu/hr', 'btuh', 'btu'),
       ...spelled({ factor: 1 }, 'w'),
       ...spelled({ factor: 1000 }, 'kw'),
     },
@@ -258,7 +264,7 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'kg/m³', factor: 1, decimals: always(3) },
     },
     units: {
-      ...spelled(inches(0.45359237 / FOOT ** 3), 'lb/ft3', 'lb/cuft', 'lbm/ft3'),
+      ...spelled(imperial(0.45359237 / FOOT ** 3), 'lb/ft3', 'lb/cuft', 'lbm/ft3'),
       ...spelled({ factor: 1 }, 'kg/m3'),
     },
   },
@@ -296,7 +302,7 @@ export function parseQuantity(
   system: System,
   options: ParseQuantityOptions = {},
 ): Parsed {
-  const { name, signed, sample, show, units } = kinds[kind];
+  const { name, signed, thousands, sample, show, units } = kinds[kind];
   const sentence = sample[system].replace(/\.?$/, '.');
   const [sign, unsigned] = readSign(plain(text));
   if (unsigned === '') return refused(`Type ${name}, such as ${sentence}`);
@@ -308,7 +314,7 @@ export function parseQuantity(
     return refused(
       `${quoted(text)} does not end in a unit of ${name.replace(/^an? /, '')}: write ${sentence}`,
     );
-  if (number.ambiguousComma && !unit.imperial) {
+  if (number.ambiguousComma && !(thousands && unit.imperial)) {
     const grouped = Math.round(number.value * 1000);
     return refused(`${quoted(text)} can be read as ${grouped} or as ${number.value}: leave the comma out.`);
   }

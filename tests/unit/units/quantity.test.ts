@@ -92,6 +92,12 @@ describe('pressure', () => {
   });
 });
 
+test('a comma that would make a small pressure a thousand inches is refused', () => {
+  expect(message(units.parsePressure('1,250 in w.g.', 'imperial'))).toBe(
+    '“1,250 in w.g.” can be read as 1250 or as 1.25: leave the comma out.',
+  );
+});
+
 test('a velocity is read and written in fpm to 10 or in m/s', () => {
   expect(value(units.parseVelocity('1200 fpm', 'metric'))).toBeCloseTo(6.096, 12);
   expect(value(units.parseVelocity('6.1', 'metric'))).toBe(6.1);
