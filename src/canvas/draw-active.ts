@@ -1,19 +1,30 @@
 import type { SheetPoint } from '../graph/sheet.ts';
 import type { Section } from '../hydraulics/types.ts';
+import { RULER } from './grid.ts';
 import { MIN_TEXT, type Palette } from './palette.ts';
 import { type Pen, segmentPath, setText } from './pen.ts';
 import type { ActiveShape } from './sheet-handle.ts';
-import { toScreen, type Viewport } from './viewport.ts';
+import { type Size, toScreen, type Viewport } from './viewport.ts';
 
-/** Draws what a gesture shows, in the order that it gives. */
-export function drawActive(pen: Pen, shapes: readonly ActiveShape[], palette: Palette, view: Viewport): void {
+/** Draws what a gesture shows, in the order that it gives, within the rulers. */
+export function drawActive(
+  pen: Pen,
+  shapes: readonly ActiveShape[],
+  palette: Palette,
+  view: Viewport,
+  size: Size,
+): void {
+  pen.save();
+  pen.beginPath();
+  pen.rect(RULER, RULER, size.width - RULER, size.height - RULER);
+  pen.clip();
   for (const shape of shapes) {
     pen.setLineDash([]);
     pen.lineJoin = 'round';
     pen.lineCap = 'butt';
     drawShape(pen, shape, palette, view);
   }
-  pen.setLineDash([]);
+  pen.restore();
 }
 
 function drawShape(pen: Pen, shape: ActiveShape, palette: Palette, view: Viewport): void {

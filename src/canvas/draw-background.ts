@@ -1,5 +1,5 @@
 import type { Block, Job } from '../graph/document.ts';
-import { project, type SheetId } from '../graph/sheet.ts';
+import { depthOf, project, type SheetId } from '../graph/sheet.ts';
 import { gridStep, multiples } from './grid.ts';
 import { counterHeight, usualDepth } from './outline-hood.ts';
 import type { Palette } from './palette.ts';
@@ -26,19 +26,22 @@ export function drawBackground(
   pen.fillStyle = palette.sheet;
   pen.fillRect(0, 0, size.width, size.height);
   drawGrid(pen, job, palette, view, size);
-  for (const face of job.exits) drawSolid(pen, face, sheet, palette.exit, palette.ok, palette, view, 7);
-  for (const block of job.blocks)
-    drawSolid(pen, block, sheet, palette.block, palette.muted, palette, view, spacing[block.kind]);
+  for (const face of job.exits)
+    drawBox(pen, face, sheet, { fill: palette.exit, edge: palette.ok, hatch: 7 }, palette, view);
+  for (const block of job.blocks) {
+    const look = { fill: palette.block, edge: palette.muted, hatch: spacing[block.kind] };
+    drawBox(pen, block, sheet, look, palette, view);
+  }
   if (sheet !== 'floor') drawLevels(pen, job, palette, view, size);
   drawCooktops(pen, job, schemeId, sheet, palette, view);
 }
 
-/** Hatch spacing by what a block is, px: the denser the harder to go through. */
-const spacing: Readonly<Record<Block['kind'], number>> = {
-  chase: 16,
-  cabinet: 14,
-  obstacle: 9,
-  joist: 6,
+/** Hatch spacing by what a block is, px; null for what is hollow. */
+const spacing: Readonly<Record<Block['kind'], number | null>> = {
+  chase: null,
+  cabinet: null,
+  obstacle: 8,
+  joist: 5,
   beam: 5,
   wall: 6,
 };
@@ -82,23 +85,43 @@ export function rectOf(box: Pick<Block, 'min' | 'max'>, sheet: SheetId, view: Vi
   };
 }
 
-function drawSolid(
+/** True where a sheet looks at a box along its shortest side: at the face of a wall, down on a roof. */
+function isFaceOn(box: Pick<Block, 'min' | 'max'>, sheet: SheetId): boolean {
+  const across = project(box.max, sheet);
+  const from = project(box.min, sheet);
+  const depth = Math.abs(depthOf(box.max, sheet) - depthOf(box.min, sheet));
+  return depth < Math.min(Math.abs(across.u - from.u), Math.abs(across.v - from.v));
+}
+
+interface Look {
+  readonly fill: string;
+  readonly edge: string;
+  readonly hatch: number | null;
+}
+
+/** A box in its colour, hatched where the sheet cuts through it; one seen face on is a dashed outline. */
+function drawBox(
   pen: Pen,
   box: Pick<Block, 'min' | 'max'>,
   sheet: SheetId,
-  fill: string,
-  edge: string,
+  look: Look,
   palette: Palette,
   view: Viewport,
-  hatch: number,
 ): void {
   const r = rectOf(box, sheet, view);
-  pen.fillStyle = fill;
-  pen.fillRect(r.x, r.y, r.width, r.height);
-  drawHatch(pen, r, palette.hatch, hatch);
-  pen.strokeStyle = edge;
+  const faceOn = isFaceOn(box, sheet) && look.hatch !== null;
+  if (!faceOn) {
+    pen.fillStyle = look.fill;
+    pen.fillRect(r.x, r.y, r.width, r.height);
+    if (look.hatch) drawHatch(pen, r, palette.hatch, look.hatch);
+  }
+  if (faceOn) pen.setLineDash([8, 4]);
+  pen.strokeStyle = look.edge;
+  pen.globalAlpha = faceOn ? 0.6 : 1;
   pen.lineWidth = 1;
   pen.strokeRect(r.x + 0.5, r.y + 0.5, r.width - 1, r.height - 1);
+  pen.globalAlpha = 1;
+  pen.setLineDash([]);
 }
 
 /** Lines at 45° across a rectangle. */
@@ -110,9 +133,7 @@ export function drawHatch(pen: Pen, r: Rect, colour: string, every: number): voi
   pen.strokeStyle = colour;
   pen.lineWidth = 1;
   pen.beginPath();
-  const reach = Math.min(r.width + r.height, 6000);
-  const first = -r.height + ((((r.x + r.height) % every) + every) % every) * 0;
-  for (let d = first; d < reach; d += every * Math.SQRT2) {
+  for (let d = -r.height; d < r.width; d += every * Math.SQRT2) {
     pen.moveTo(r.x + d, r.y + r.height);
     pen.lineTo(r.x + d + r.height, r.y);
   }

@@ -1,4 +1,7 @@
-import type { SheetPoint } from '../graph/sheet.ts';
+import type { ScreenPoint } from '../graph/sheet.ts';
+import { textOn } from './colour.ts';
+import { inkOnFill } from './draw-labels.ts';
+import { type Box, boxAt } from './label-place.ts';
 import type { SheetLeg } from './outline.ts';
 import type { Palette } from './palette.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
@@ -34,67 +37,84 @@ export function drawDucts(
   size: Size,
 ): number {
   const visible = inView(drawables, view, size);
-  for (const item of visible) drawOne(pen, item, paint, view);
-  for (const leg of legs) if (!leg.endOn) drawFlow(pen, leg, paint, view, size);
+  const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
+  for (const item of visible) {
+    drawOne(pen, item, paint, view);
+    const leg = item.kind === 'leg' ? byId.get(item.id) : undefined;
+    if (leg) drawFlow(pen, leg, paint.palette, view);
+  }
   return visible.length;
 }
 
 function drawOne(pen: Pen, item: Drawable, { palette, colours }: DuctPaint, view: Viewport): void {
-  const colour = item.colourOf === null ? palette.sheet : (colours.get(item.colourOf) ?? palette.unsolved);
-  pen.fillStyle = colour;
+  const colour = item.colourOf === null ? undefined : colours.get(item.colourOf);
+  const inside = colour ? inkOnFill[textOn(colour)] : palette.wall;
+  pen.fillStyle = colour ?? (item.colourOf === null ? palette.sheet : palette.unsolved);
   fillAll(pen, item.fill, view);
   pen.setLineDash([]);
   pen.lineJoin = 'round';
   pen.lineCap = 'butt';
-  pen.strokeStyle = palette.fine;
+  pen.strokeStyle = inside;
+  pen.globalAlpha = 0.6;
   pen.lineWidth = 1;
   const spread =
     Math.max(item.bounds.maxU - item.bounds.minU, item.bounds.maxV - item.bounds.minV) * view.scale;
   if (spread >= leastForFine) strokeAll(pen, item.fine, view);
-  if (item.solid.length > 0) {
-    pen.fillStyle = palette.wall;
-    fillAll(pen, item.solid, view);
-  }
-  drawCentre(pen, item.centre, palette, view);
+  drawCentre(pen, item.centre, view);
+  pen.globalAlpha = 1;
+  pen.fillStyle = palette.wall;
+  fillAll(pen, item.solid, view);
   pen.strokeStyle = palette.wall;
   pen.lineWidth = item.kind === 'leg' || item.kind === 'bend' ? 1.5 : 1.25;
   strokeAll(pen, item.walls, view);
 }
 
-/** Centre lines: a long and a short dash, dark with a light edge so that they read on every fill. */
-function drawCentre(pen: Pen, centre: readonly Stroke[], palette: Palette, view: Viewport): void {
+/** Centre lines: a long and a short dash. */
+function drawCentre(pen: Pen, centre: readonly Stroke[], view: Viewport): void {
   if (centre.length === 0) return;
   pen.setLineDash([10, 3, 2, 3]);
-  pen.strokeStyle = palette.fine;
-  pen.lineWidth = 1;
   strokeAll(pen, centre, view);
   pen.setLineDash([]);
 }
 
-/** An arrowhead where the air goes, at a third of the leg; on a short leg none. */
-function drawFlow(pen: Pen, leg: SheetLeg, paint: DuctPaint, view: Viewport, size: Size): void {
-  const from = toScreen(leg.from, view);
-  const to = toScreen(leg.to, view);
+interface Arrow {
+  readonly tip: ScreenPoint;
+  readonly along: ScreenPoint;
+  /** Half its length, px. */
+  readonly head: number;
+  readonly box: Box;
+}
+
+/** The arrowhead of a leg, near the start of its straight duct; null where it would crowd the leg. */
+export function arrowOf(leg: SheetLeg, view: Viewport): Arrow | null {
+  if (leg.endOn) return null;
+  const from = toScreen(leg.straightFrom, view);
+  const to = toScreen(leg.straightTo, view);
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const width = leg.half * 2 * view.scale;
-  if (length < 48 || width < 6) return;
-  const e = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
-  const head = Math.min(9, Math.max(5, width * 0.3));
-  const at = arrowAt(leg.from, leg.to, view);
-  if (at.x < -20 || at.y < -20 || at.x > size.width + 20 || at.y > size.height + 20) return;
+  if (length < 36 || width < 6) return null;
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const head = Math.min(9, Math.max(4, width * 0.28));
+  const at = { x: from.x + along.x * length * 0.22, y: from.y + along.y * length * 0.22 };
+  const tip = { x: at.x + along.x * head, y: at.y + along.y * head };
+  return { tip, along, head, box: boxAt(at, head * 2 + 4, head * 2 + 4) };
+}
+
+function drawFlow(pen: Pen, leg: SheetLeg, palette: Palette, view: Viewport): void {
+  const arrow = arrowOf(leg, view);
+  if (!arrow) return;
+  const { tip, along, head } = arrow;
+  const point = (back: number, side: number) => ({
+    x: tip.x - along.x * back * head - along.y * side * head,
+    y: tip.y - along.y * back * head + along.x * side * head,
+  });
   pen.beginPath();
-  pen.moveTo(at.x + e.x * head, at.y + e.y * head);
-  pen.lineTo(at.x - e.x * head - e.y * head * 0.62, at.y - e.y * head + e.x * head * 0.62);
-  pen.lineTo(at.x - e.x * head * 0.5, at.y - e.y * head * 0.5);
-  pen.lineTo(at.x - e.x * head + e.y * head * 0.62, at.y - e.y * head - e.x * head * 0.62);
+  pen.moveTo(tip.x, tip.y);
+  for (const { x, y } of [point(2, 0.62), point(1.5, 0), point(2, -0.62)]) pen.lineTo(x, y);
   pen.closePath();
-  pen.fillStyle = paint.palette.sheet;
-  pen.strokeStyle = paint.palette.wall;
+  pen.fillStyle = palette.sheet;
+  pen.strokeStyle = palette.wall;
   pen.lineWidth = 1;
   pen.fill();
   pen.stroke();
-}
-
-function arrowAt(from: SheetPoint, to: SheetPoint, view: Viewport) {
-  return toScreen({ u: from.u + (to.u - from.u) * 0.24, v: from.v + (to.v - from.v) * 0.24 }, view);
 }

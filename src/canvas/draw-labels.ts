@@ -22,14 +22,13 @@ export function drawLabels(
     const x = Math.round((label.box.minX + label.box.maxX) / 2);
     const y = Math.round((label.box.minY + label.box.maxY) / 2) + 0.5;
     const fill = label.inside ? colours.get(label.inside) : undefined;
-    if (fill) pen.fillStyle = inkOnFill[textOn(fill)];
-    else {
-      pen.strokeStyle = palette.sheet;
-      pen.lineWidth = 3.5;
-      pen.lineJoin = 'round';
-      if (!label.dimension) pen.strokeText(label.text, x, y);
-      pen.fillStyle = label.kind === 'name' || label.kind === 'turn' ? palette.muted : palette.ink;
-    }
+    const quiet = label.kind === 'name' || label.kind === 'turn';
+    const ink = quiet ? palette.muted : palette.ink;
+    pen.strokeStyle = fill ?? palette.sheet;
+    pen.lineWidth = 3.5;
+    pen.lineJoin = 'round';
+    pen.strokeText(label.text, x, y);
+    pen.fillStyle = fill ? inkOnFill[textOn(fill)] : ink;
     pen.fillText(label.text, x, y);
   }
 }

@@ -88,6 +88,7 @@ export function flagsOf(
   findings: readonly Finding[],
   route: Route,
   sheet: SheetId,
+  avoid: readonly Box[],
   view: Viewport,
   size: Size,
 ): Flag[] {
@@ -107,8 +108,18 @@ export function flagsOf(
     .filter(({ foot }) => foot.x > 0 && foot.y > 0 && foot.x < size.width && foot.y < size.height)
     .map((place) => ({
       ...place,
-      box: boxAt({ x: Math.round(place.foot.x) + 17, y: Math.round(place.foot.y) - 21 }, 22, 15),
+      box: flagBox(place.foot, avoid),
     }));
+}
+
+/** The pennant beside its pole's top: to the right, or to the left where it would hide something on the right. */
+function flagBox(foot: ScreenPoint, avoid: readonly Box[]): Box {
+  const [x, y] = [Math.round(foot.x), Math.round(foot.y)];
+  const at = (left: number): Box => ({ minX: left, minY: y - 32, maxX: left + 21, maxY: y - 17 });
+  const hides = (box: Box) =>
+    avoid.some((o) => o.minX < box.maxX && box.minX < o.maxX && o.minY < box.maxY && box.minY < o.maxY);
+  const right = at(x);
+  return hides(right) && !hides(at(x - 21)) ? at(x - 21) : right;
 }
 
 function placeOf(finding: Finding, route: Route, sheet: SheetId) {
@@ -129,19 +140,21 @@ export function drawFlags(pen: Pen, flags: readonly Flag[], palette: Palette, fo
   for (const { foot, box, severity, count } of flags) {
     const grave = severity !== 'warning';
     const colour = grave ? palette.danger : palette.accent;
-    const x = Math.round(foot.x) + 6.5;
+    const right = box.minX >= Math.round(foot.x);
+    const pole = (right ? box.minX : box.maxX) + 0.5;
+    const [tip, notch] = right ? [box.maxX, box.maxX - 5] : [box.minX, box.minX + 5];
     pen.strokeStyle = colour;
     pen.lineWidth = 1.5;
     pen.beginPath();
-    pen.moveTo(Math.round(foot.x) + 0.5, Math.round(foot.y) + 0.5);
-    pen.lineTo(x, box.minY);
+    pen.moveTo(pole, Math.round(foot.y) - 4);
+    pen.lineTo(pole, box.minY);
     pen.stroke();
     pen.beginPath();
-    pen.moveTo(x, box.minY);
-    pen.lineTo(box.maxX, box.minY);
-    pen.lineTo(box.maxX - 5, (box.minY + box.maxY) / 2);
-    pen.lineTo(box.maxX, box.maxY);
-    pen.lineTo(x - 1.5, box.maxY);
+    pen.moveTo(pole, box.minY);
+    pen.lineTo(tip, box.minY);
+    pen.lineTo(notch, (box.minY + box.maxY) / 2);
+    pen.lineTo(tip, box.maxY);
+    pen.lineTo(pole, box.maxY);
     pen.closePath();
     pen.fillStyle = grave ? colour : palette.sheet;
     pen.fill();
@@ -150,7 +163,8 @@ export function drawFlags(pen: Pen, flags: readonly Flag[], palette: Palette, fo
     pen.textAlign = 'center';
     pen.textBaseline = 'middle';
     pen.fillStyle = grave ? palette.sheet : colour;
-    pen.fillText(count > 1 ? String(count) : '!', box.minX + 8, (box.minY + box.maxY) / 2 + 0.5);
+    const middle = right ? box.minX + 8 : box.maxX - 8;
+    pen.fillText(count > 1 ? String(count) : '!', middle, (box.minY + box.maxY) / 2 + 0.5);
   }
 }
 

@@ -35,6 +35,8 @@ export interface Wanted {
   /** Higher is placed first. */
   readonly priority: number;
   readonly candidates: readonly Candidate[];
+  /** Left out where it would cover anything at all. */
+  readonly shy?: boolean;
 }
 
 export interface Placed extends Candidate {
@@ -77,7 +79,9 @@ function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Box>
     if (!within(box, area) || taken.collides(box)) continue;
     const lines = candidate.dimension ? linesOf(candidate.dimension) : [];
     if (lines.some((line) => taken.collides(line))) continue;
-    const cost = candidate.cost + (candidate.inside ? 0 : covered(box, crowd));
+    const over = candidate.inside ? 0 : covered(box, crowd);
+    if (label.shy && over > 0) continue;
+    const cost = candidate.cost + over;
     if (cost < least) {
       best = candidate;
       least = cost;

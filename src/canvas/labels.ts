@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../graph/document.ts';
 import type { Route, RouteNode } from '../graph/route.ts';
-import type { ScreenPoint, SheetId, SheetPoint } from '../graph/sheet.ts';
+import type { ScreenPoint, SheetId } from '../graph/sheet.ts';
 import { dot } from '../graph/vector.ts';
 import type { Section } from '../hydraulics/types.ts';
 import { formatAngle, formatDiameter, formatLength, quantity } from '../units/index.ts';
@@ -11,10 +11,18 @@ import type { SheetLeg } from './outline.ts';
 import { MIN_TEXT } from './palette.ts';
 import { seen } from './tube.ts';
 import { alongSight, views } from './view.ts';
-import { toScreen, type Viewport } from './viewport.ts';
+import { type Bounds, toScreen, type Viewport } from './viewport.ts';
 
 /** Width of a text in px at the labels' size. */
 export type Measure = (text: string) => number;
+
+/** What something on the sheet is called: inside its box where the name fits, else below it. */
+export interface Name {
+  readonly id: string;
+  readonly text: string;
+  readonly box: Bounds;
+  readonly inside: boolean;
+}
 
 export interface LabelInput {
   readonly sheet: SheetId;
@@ -25,12 +33,7 @@ export interface LabelInput {
   readonly by: ColourBy;
   readonly units: UnitSystem;
   readonly selection: Selection;
-  readonly names: readonly {
-    readonly id: string;
-    readonly text: string;
-    readonly at: SheetPoint;
-    readonly below: number;
-  }[];
+  readonly names: readonly Name[];
   readonly view: Viewport;
   readonly measure: Measure;
 }
@@ -118,7 +121,8 @@ function dimensionLabel(
     Math.sign(dot2(normal, { x: (from.x + to.x) / 2 - middle.x, y: (from.y + to.y) / 2 - middle.y })) || 1;
   const fits = length > extent(text, input.measure, along) * 2 + 12;
   const candidates: Candidate[] = [];
-  for (const [row, gap] of [26, 46, 66].entries())
+  const first = Math.max(24, extent(text, input.measure, normal) + 9);
+  for (const [row, gap] of [first, first + 20, first + 40].entries())
     for (const side of [outward, -outward]) {
       const away = { x: normal.x * side, y: normal.y * side };
       const reachTo = half + gap;
@@ -148,7 +152,10 @@ function valueLabel(leg: SheetLeg, input: LabelInput): Omit<Wanted, 'priority'> 
 
 /** Places inside the duct where the text fits between its walls, else beside it. */
 function alongLeg(leg: SheetLeg, text: string, input: LabelInput, shares: readonly number[]): Candidate[] {
-  const { from, length, along, normal, half } = frameOf(leg, input.view);
+  const { along, normal, half } = frameOf(leg, input.view);
+  const from = toScreen(leg.straightFrom, input.view);
+  const to = toScreen(leg.straightTo, input.view);
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
   const candidates: Candidate[] = [];
   const across = extent(text, input.measure, normal);
   const run = extent(text, input.measure, along);
@@ -260,17 +267,34 @@ function turnLabel(node: RouteNode, input: LabelInput): Omit<Wanted, 'priority'>
   };
 }
 
-function nameLabel(name: LabelInput['names'][number], input: LabelInput): Wanted {
-  const at = toScreen(name.at, input.view);
-  const drop = name.below * input.view.scale;
-  const spots = name.below > 0 ? [drop + 12, -drop - 12, drop + 30] : [0, 16, -16];
+function nameLabel({ id, text, box, inside }: Name, input: LabelInput): Wanted {
+  const a = toScreen({ u: box.minU, v: box.maxV }, input.view);
+  const b = toScreen({ u: box.maxU, v: box.minV }, input.view);
+  const [x, y] = [(a.x + b.x) / 2, (a.y + b.y) / 2];
+  const fits = b.x - a.x > input.measure(text) + 8 && b.y - a.y > lineHeight;
+  const third = (b.x - a.x) / 3;
+  const spots = inside
+    ? [
+        [x, y],
+        [x - third, y],
+        [x + third, y],
+        [x, b.y - 12],
+        [x, a.y + 12],
+      ]
+    : [
+        [x, b.y + 12],
+        [x, a.y - 12],
+        [x, b.y + 28],
+      ];
+  const places = inside && !fits ? [] : spots;
   return {
     kind: 'name',
-    id: name.id,
+    id,
     priority: 40,
-    candidates: spots.map((dy, i) => ({
-      box: textBox({ x: at.x, y: at.y + dy }, name.text, input.measure),
-      text: name.text,
+    shy: inside,
+    candidates: places.map(([cx, cy], i) => ({
+      box: textBox({ x: cx ?? x, y: cy ?? y }, text, input.measure),
+      text,
       cost: i,
     })),
   };

@@ -1,8 +1,8 @@
 import type { Vec3 } from '../graph/document.ts';
 import type { RouteNode } from '../graph/route.ts';
 import type { SheetPoint } from '../graph/sheet.ts';
-import { add, cross, dot, normalize } from '../graph/vector.ts';
-import type { SheetLeg } from './outline.ts';
+import { add, cross, dot, normalize, scale } from '../graph/vector.ts';
+import { type SheetLeg, stub } from './outline.ts';
 import { type Drawable, drawable, line, onCircle, polygon, reversed, type Stroke } from './stroke.ts';
 import {
   type Arc,
@@ -153,23 +153,35 @@ function outside(wall: readonly SheetPoint[], middle: readonly SheetPoint[], hal
   );
 }
 
-/** The joint of a mitred turn, with its vanes where it has them and lies in the plane of the sheet. */
+/** The joint of a mitred turn, its stub where the size changes there too, and its vanes as seen in the plane of the sheet. */
 function mitre(
   node: RouteNode,
   up: SheetLeg,
   down: SheetLeg,
   view: View,
-): { readonly fine: readonly Stroke[]; readonly walls: readonly Stroke[] } {
+): Partial<Body> & { readonly fine: Stroke[] } {
   const [incoming, outgoing] = [up.segment.direction, down.segment.direction];
+  const { section } = up.segment;
   const joint =
-    seam(node.at, incoming, outgoing, up.segment.section, up.width, view) ??
-    seam(node.at, outgoing, incoming, down.segment.section, down.width, view);
-  const walls = joint ? [joint] : [];
-  const level =
-    Math.abs(dot(cross(incoming, outgoing), view.toward)) >
-    0.99 * Math.sin((node.bend?.angle ?? 0) * (Math.PI / 180));
-  if (!node.bend?.kind.includes('vanes') || !level) return { walls, fine: [] };
-  return { walls, fine: vanes(node, up, incoming, outgoing, view) };
+    seam(node.at, incoming, outgoing, section, down.width, view) ??
+    seam(node.at, outgoing, incoming, section, up.width, view);
+  const length = stub(node, down.segment.id);
+  const end = add(node.at, scale(outgoing, length));
+  const width = down.width;
+  const walls =
+    length > 0
+      ? wallsOf({ from: node.at, to: end, before: incoming, after: null, section, width }, view)
+      : null;
+  const turned = node.bend ? Math.sin((node.bend.angle * Math.PI) / 180) : 0;
+  const level = Math.abs(dot(cross(incoming, outgoing), view.toward)) > 0.99 * turned;
+  const inside = node.bend?.kind.includes('vanes') && level ? vanes(node, up, incoming, outgoing, view) : [];
+  if (!walls) return { walls: joint ? [joint] : [], fine: inside };
+  const { left, right } = walls;
+  return {
+    fill: [[polygon([left[0], left[1], right[1], right[0]])]],
+    walls: [line(...left), line(...right), ...(joint ? [joint] : [])],
+    fine: inside,
+  };
 }
 
 function vanes(node: RouteNode, up: SheetLeg, incoming: Vec3, outgoing: Vec3, view: View): Stroke[] {
@@ -177,9 +189,9 @@ function vanes(node: RouteNode, up: SheetLeg, incoming: Vec3, outgoing: Vec3, vi
   if (!normal) return [];
   const inward = normalize(add(outgoing, [-incoming[0], -incoming[1], -incoming[2]]));
   const tilt = Math.max(0.2, Math.abs(dot(inward, normal)));
-  const radius = up.half * 0.45;
+  const radius = up.half * 0.55;
   const half = ((node.bend?.angle ?? 0) * Math.PI) / 360;
-  return [-0.6, -0.2, 0.2, 0.6].flatMap((share) => {
+  return [-0.5, 0, 0.5].flatMap((share) => {
     const spot: Vec3 = [0, 1, 2].map(
       (k) => (node.at[k] ?? 0) + ((inward[k] ?? 0) * share * up.half) / tilt,
     ) as Vec3;

@@ -11,6 +11,8 @@ type Local = readonly (readonly [number, number])[];
 
 interface CapDrawing {
   readonly body: readonly Local[];
+  /** The body from above, for a cap on a wall. */
+  readonly plan?: readonly Local[];
   readonly lines: readonly Local[];
   /** Radii of the circles seen when the cap faces the viewer, in halves of the duct's size. */
   readonly rings: readonly number[];
@@ -28,6 +30,14 @@ const sleeve: Local = [
   [0.1, -1],
   [0.1, 1],
   [-0.5, 1],
+];
+
+/** A hooded cap from above. */
+const cover: Local = [
+  [0.1, -1.1],
+  [1.35, -1.1],
+  [1.35, 1.1],
+  [0.1, 1.1],
 ];
 
 const canopy: Local = [
@@ -103,9 +113,15 @@ const drawings: Readonly<Record<string, CapDrawing>> = {
     ],
     rings: [1],
   },
-  'wall-flap': { body: [sleeve, canopy, plate], lines: [flap], rings: [1, 1.5] },
+  'wall-flap': {
+    body: [sleeve, canopy, plate],
+    plan: [sleeve, cover, plate],
+    lines: [flap],
+    rings: [1, 1.5],
+  },
   'wall-hooded': {
     body: [sleeve, canopy, plate],
+    plan: [sleeve, cover, plate],
     lines: [
       [
         [0.1, -0.6],
@@ -136,7 +152,7 @@ const drawings: Readonly<Record<string, CapDrawing>> = {
   },
   'roof-low': domed(0.25, 1.7),
   'roof-cap': domed(0.8, 1.6),
-  gooseneck: { body: [gooseneck], lines: [], rings: [1, 1.35] },
+  gooseneck: { body: [gooseneck], plan: [sleeve, cover], lines: [], rings: [1, 1.35] },
 };
 
 /** The drawing of a catalogue cap: its own, else that of its family (`wall-flap-small` as `wall-flap`). */
@@ -167,12 +183,14 @@ export function capDrawable(node: RouteNode, cap: string, leg: SheetLeg, view: V
     u: at.u + (along.u * a + normal.u * n) * leg.half,
     v: at.v + (along.v * a + normal.v * n) * leg.half,
   });
-  const bodies = drawing.body.map((local) => polygon(local.map(place)));
+  const fromAbove = view.toward[2] > 0.5;
+  const shown = fromAbove && drawing.plan ? drawing.plan : drawing.body;
+  const bodies = shown.map((local) => polygon(local.map(place)));
   return drawable({
     ...base,
     fill: bodies.map((body) => [body]),
     walls: bodies,
-    fine: drawing.lines.map((local) => line(...local.map(place))),
+    fine: shown === drawing.plan ? [] : drawing.lines.map((local) => line(...local.map(place))),
   });
 }
 

@@ -20,6 +20,9 @@ export interface SheetLeg {
   /** The straight duct between its bends, in space. */
   readonly start: Vec3;
   readonly end: Vec3;
+  /** The same on the sheet. */
+  readonly straightFrom: SheetPoint;
+  readonly straightTo: SheetPoint;
   /** Seen along its length. */
   readonly endOn: boolean;
   /** For a leg seen end on: the air comes at the viewer. */
@@ -88,9 +91,11 @@ function legOf(segment: RouteSegment, route: Route, view: View): SheetLeg {
   const toNode = route.nodes.get(segment.to);
   const from: Vec3 = fromNode?.at ?? [0, 0, 0];
   const to: Vec3 = toNode?.at ?? add(from, scale(segment.direction, segment.length));
-  const cutFrom = taken(fromNode, segment.id) + cone(fromNode, segment.id);
+  const cutFrom = taken(fromNode, segment.id) + cone(fromNode, segment.id) + stub(fromNode, segment.id);
   const cutTo = taken(toNode, segment.id);
   const share = Math.min(1, segment.length / Math.max(cutFrom + cutTo, 1e-9));
+  const start = add(from, scale(segment.direction, cutFrom * share));
+  const end = subtract(to, scale(segment.direction, cutTo * share));
   const neighbours = [fromNode, toNode].flatMap((node) => neighbourDirections(node, segment.id, route));
   const width = widthAxis(segment.direction, neighbours);
   const normal = grazing(segment.direction, view);
@@ -99,8 +104,10 @@ function legOf(segment: RouteSegment, route: Route, view: View): SheetLeg {
     segment,
     from: seen(from, view),
     to: seen(to, view),
-    start: add(from, scale(segment.direction, cutFrom * share)),
-    end: subtract(to, scale(segment.direction, cutTo * share)),
+    start,
+    end,
+    straightFrom: seen(start, view),
+    straightTo: seen(end, view),
     endOn,
     toward: dot(segment.direction, view.toward) > 0,
     half: reach(segment.section, width, normal ?? view.right),
@@ -118,6 +125,18 @@ function cone(node: RouteNode | undefined, segment: string): number {
   return node?.transition?.downstream === segment ? node.transition.length : 0;
 }
 
+/**
+ * How far the leg downstream of a mitre still has the size upstream, where the size also changes: past
+ * the inner corner of the mitre, so that the cone begins on a square end, m.
+ */
+export function stub(node: RouteNode | undefined, segment: string): number {
+  const { bend, transition: change } = node ?? {};
+  if (!bend || bend.tangent > 0 || change?.downstream !== segment) return 0;
+  const { from } = change;
+  const across = bend.inPlane ?? (from.shape === 'round' ? from.diameter : Math.max(from.width, from.height));
+  return (across / 2) * Math.tan((Math.min(bend.angle, 150) * Math.PI) / 360);
+}
+
 function neighbourDirections(node: RouteNode | undefined, segment: string, route: Route): Vec3[] {
   return (node?.segments ?? []).flatMap((id) => {
     const next = id === segment ? undefined : route.segments.get(id);
@@ -127,15 +146,15 @@ function neighbourDirections(node: RouteNode | undefined, segment: string, route
 
 /** The direction of the one other leg at a node, for a mitre; null where legs do not meet in a point. */
 function mitred(node: RouteNode | undefined, segment: string, route: Route): Vec3 | null {
-  if (node?.segments.length !== 2 || (node.bend?.tangent ?? 0) > 0) return null;
+  if (node?.segments.length !== 2 || (node.bend?.tangent ?? 0) > 0 || stub(node, segment) > 0) return null;
   return neighbourDirections(node, segment, route)[0] ?? null;
 }
 
 function legDrawables(leg: SheetLeg, route: Route, view: View): Drawable[] {
   const { segment, start, end } = leg;
-  const near = Math.max(dot(start, view.toward), dot(end, view.toward));
   const base = { id: segment.id, of: 'segment', colourOf: segment.id } as const;
-  if (leg.endOn) return [riser(leg, near, view)];
+  if (leg.endOn)
+    return [riser(leg, Math.max(...nodesOf(segment, route).map((at) => dot(at, view.toward))), view)];
   if (distance(start, end) < 1e-6) return [];
   const piece: Piece = {
     from: start,
@@ -167,6 +186,13 @@ function legDrawables(leg: SheetLeg, route: Route, view: View): Drawable[] {
       fine: [...outlines.fine, ...joints.filter((joint) => joint !== null)],
     }),
   ];
+}
+
+function nodesOf(segment: RouteSegment, route: Route): Vec3[] {
+  return [segment.from, segment.to].flatMap((id) => {
+    const node = route.nodes.get(id);
+    return node ? [node.at] : [];
+  });
 }
 
 /** Flexible duct: walls that wave by its corrugation, and a line across at every fourth of its diameter. */
@@ -262,7 +288,7 @@ function transitionDrawables(node: RouteNode, legs: ReadonlyMap<string, SheetLeg
   const direction = down.segment.direction;
   const normal = grazing(direction, view);
   if (!normal) return [];
-  const from = add(node.at, scale(direction, taken(node, down.segment.id)));
+  const from = add(node.at, scale(direction, taken(node, t.downstream) + stub(node, t.downstream)));
   const to = add(from, scale(direction, t.length));
   const rim = (at: Vec3, half: number): [SheetPoint, SheetPoint] => [
     seen(add(at, scale(normal, half)), view),

@@ -3,21 +3,21 @@ import { memoise } from '../graph/memo.ts';
 import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 import type { SpeedResult } from '../graph/solution.ts';
 import type { BoardState, ColourBy } from './board.ts';
-import { colourAt, colourScale, valuesOf } from './colour.ts';
+import { type ColourScale, colourAt, colourScale, valuesOf } from './colour.ts';
 import { drawActive } from './draw-active.ts';
 import { drawBackground } from './draw-background.ts';
-import { drawDucts, inView } from './draw-ducts.ts';
+import { arrowOf, drawDucts, inView } from './draw-ducts.ts';
 import { drawFrame, frameBoxes } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
 import { RULER } from './grid.ts';
 import { type Box, placeLabels } from './label-place.ts';
-import { labelsOf, type Measure } from './labels.ts';
+import { labelsOf, type Measure, type Name } from './labels.ts';
 import { type Outline, outlineOf } from './outline.ts';
-import { usualDepth } from './outline-hood.ts';
 import { FONT, MIN_TEXT, palettes } from './palette.ts';
 import { type Pen, setText } from './pen.ts';
 import type { ActiveShape } from './sheet-handle.ts';
+import type { Drawable } from './stroke.ts';
 import { type Bounds, boundsOf, type Size, toScreen, type Viewport } from './viewport.ts';
 
 export const layerNames = ['background', 'ducts', 'overlay', 'active'] as const;
@@ -62,7 +62,6 @@ export function createPainter(sheet: SheetId): Painter {
         view,
       );
     drawSelection(pen, inView(drawables, view, size), state.selection, state.hover, palette, view);
-    const flags = flagsOf(state.solution.findings, route, sheet, view, size);
     const wanted = labelsOf({
       sheet,
       route,
@@ -71,12 +70,21 @@ export function createPainter(sheet: SheetId): Painter {
       by: state.colourBy,
       units: state.units,
       selection: state.selection,
-      names: namesOf(state, sheet),
+      names: namesOf(state, sheet, drawables),
       view,
       measure: measureWith(pen),
     });
     const area: Box = { minX: RULER + 4, minY: RULER + 4, maxX: size.width - 4, maxY: size.height - 4 };
-    const kept = [...frameBoxes(size), ...handleBoxes(route, sheet, view), ...flags.map((f) => f.box)];
+    const inline = drawables.filter(({ kind }) => kind === 'in-line');
+    const bodies = inline.map(({ bounds }) => screenBox(bounds, view));
+    const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
+    const kept = [
+      ...frameBoxes(size),
+      ...handleBoxes(route, sheet, view),
+      ...flags.map((flag) => flag.box),
+      ...bodies,
+      ...legs.flatMap((leg) => arrowOf(leg, view)?.box ?? []),
+    ];
     const busy = drawables.map(({ bounds }) => screenBox(bounds, view));
     drawLabels(pen, placeLabels(wanted, area, kept, busy), palette, fills);
     drawHandles(pen, route, sheet, state.selection, state.hover, palette, view);
@@ -89,7 +97,7 @@ export function createPainter(sheet: SheetId): Painter {
       const palette = palettes[state.theme];
       if (layer === 'background') drawBackground(pen, state.live, state.schemeId, sheet, palette, view, size);
       else if (layer === 'overlay') paintOverlay(pen, state, view, size);
-      else if (layer === 'active') drawActive(pen, active, palette, view);
+      else if (layer === 'active') drawActive(pen, active, palette, view, size);
       else {
         const { drawables, legs } = outline(state);
         drawDucts(pen, drawables, legs, { palette, colours: coloursOf(state).fills }, view, size);
@@ -159,25 +167,31 @@ function coloursOf({ solution, speed, colourBy, units }: BoardState): Coloured {
 
 const coloursFor = memoise((speed: SpeedResult, by: ColourBy, units: UnitSystem): Coloured => {
   const values = valuesOf(speed, by);
-  const scale = colourScale(values.values(), by, units);
+  const scale = scaleFor(speed, by, units);
   return { values, fills: new Map([...values].map(([id, value]) => [id, colourAt(scale, value)])) };
 });
 
-function namesOf(state: BoardState, sheet: SheetId) {
-  const { live, solution } = state;
-  const scheme = live.schemes.find((s) => s.id === state.schemeId);
-  const hoods = [...solution.route.nodes.values()].flatMap((node) => {
-    const hood =
-      node.kind === 'hood' &&
-      live.hoods.find((h) => h.id === scheme?.nodes.find((n) => n.id === node.id)?.hood);
-    if (!hood) return [];
-    const below = sheet === 'floor' ? (hood.depth ?? usualDepth) / 2 : 0;
-    return sheet === 'floor' ? [{ id: hood.id, text: hood.name, at: project(node.at, sheet), below }] : [];
+/** The scale that the sheets are coloured by. */
+export function colourScaleOf({ solution, speed, colourBy, units }: BoardState): ColourScale {
+  const shown = solution.speeds[speed];
+  return shown ? scaleFor(shown, colourBy, units) : colourScale([], colourBy, units);
+}
+
+const scaleFor = memoise((speed: SpeedResult, by: ColourBy, units: UnitSystem) =>
+  colourScale(valuesOf(speed, by).values(), by, units),
+);
+
+/** Hoods by their plan, exits and blocks by their boxes. */
+function namesOf({ live, schemeId }: BoardState, sheet: SheetId, drawables: readonly Drawable[]): Name[] {
+  const scheme = live.schemes.find((s) => s.id === schemeId);
+  const hoods = drawables.flatMap(({ kind, id, bounds: box }) => {
+    const node = kind === 'hood' && scheme?.nodes.find((n) => n.id === id);
+    const hood = node && live.hoods.find((h) => h.id === node.hood);
+    return hood ? [{ id, text: hood.name, box, inside: false }] : [];
   });
-  const boxes = [...live.exits, ...live.blocks].map((box) => {
-    const [a, b] = [project(box.min, sheet), project(box.max, sheet)];
-    const at: SheetPoint = { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 };
-    return { id: box.id, text: box.name, at, below: 0 };
+  const boxes = [...live.exits, ...live.blocks].flatMap(({ id, name, min, max }) => {
+    const box = boundsOf([project(min, sheet), project(max, sheet)]);
+    return box ? [{ id, text: name, box, inside: true }] : [];
   });
   return [...hoods, ...boxes];
 }

@@ -61,7 +61,7 @@ export function wallsOf(piece: Piece, view: View): Walls | null {
   const wall = (side: 1 | -1): readonly [SheetPoint, SheetPoint] => {
     const offset = scale(normal, side * half);
     return [
-      seen(add(piece.from, onMitre(offset, piece.before, direction)), view),
+      seen(add(piece.from, onMitre(offset, direction, piece.before)), view),
       seen(add(piece.to, onMitre(offset, direction, piece.after)), view),
     ];
   };
@@ -74,13 +74,13 @@ export function grazing(direction: Vec3, view: View): Vec3 | null {
   return normalize(cross(view.toward, direction));
 }
 
-/** Slides a point of a duct's rim along the duct onto the plane that halves the turn. */
-function onMitre(offset: Vec3, before: Vec3 | null, after: Vec3 | null): Vec3 {
-  if (!before || !after) return offset;
-  const halving = add(before, after);
-  const along = dot(after, halving);
+/** Slides a point of a duct's rim along the duct onto the plane that halves the turn to its neighbour. */
+function onMitre(offset: Vec3, own: Vec3, neighbour: Vec3 | null): Vec3 {
+  if (!neighbour) return offset;
+  const halving = add(own, neighbour);
+  const along = dot(own, halving);
   if (along < 1e-6) return offset;
-  return subtract(offset, scale(after, dot(offset, halving) / along));
+  return subtract(offset, scale(own, dot(offset, halving) / along));
 }
 
 /** A piece of a chain: straight runs through points in space, cut to each other by mitres. */
@@ -123,7 +123,7 @@ export function seam(
   const points = Array.from({ length: steps + 1 }, (_, i) => {
     const angle = (Math.PI * i) / steps;
     const offset = add(scale(normal, half * Math.cos(angle)), scale(front, half * Math.sin(angle)));
-    return seen(add(at, onMitre(offset, before, after)), view);
+    return seen(add(at, onMitre(offset, along, before)), view);
   });
   return line(...points);
 }
