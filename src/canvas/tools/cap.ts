@@ -1,11 +1,11 @@
 import type { Node } from '../../graph/document.ts';
 import { setCap } from '../../graph/edits/index.ts';
+import { schemeOf } from '../../graph/infer.ts';
 import { project } from '../../graph/sheet.ts';
 import { nothing } from '../board.ts';
 import { onwardFrom } from './draw/run.ts';
 import { capForDirection, exitAt, usualCap } from './exits.ts';
 import { placing } from './placing.ts';
-import { schemeOf } from './scheme.ts';
 import type { Phase, PointerInput, ToolContext } from './tool.ts';
 
 /** An end closer to an exit face than this, m, goes out through it. */
@@ -46,11 +46,10 @@ export function capReady(context: ToolContext): Phase {
       const exit = exitAt(job, end.at, AT_EXIT);
       const onward = onwardFrom({ kind: 'node', id: end.id }, scheme());
       const cap = exit ? usualCap[exit.kind] : capForDirection(onward);
-      if (end.role !== 'cap') {
+      if (end.role !== 'cap')
         board.dispatch('place cap', (draft) => void setCap(draft, schemeId, end.id, cap));
-        context.announce('Cap placed.');
-      }
       board.set({ tool: 'select', selection: { nodes: [end.id], segments: [] } });
+      context.announce(end.role === 'cap' ? 'This end has a cap.' : 'Cap placed.');
     },
   });
 }

@@ -1,3 +1,4 @@
+import { schemeOf } from '../../graph/infer.ts';
 import { depthOf, type SheetId, unproject } from '../../graph/sheet.ts';
 import { snap } from '../../graph/snap.ts';
 import { spatialIndex } from '../../graph/spatial.ts';
@@ -5,7 +6,6 @@ import type { Board } from '../board.ts';
 import { gridStep } from '../grid.ts';
 import { restingDepth } from './depth.ts';
 import { pick } from './pick.ts';
-import { schemeOf } from './scheme.ts';
 import type { PointerInput, PointerKind, Surface, ToolContext } from './tool.ts';
 
 /** Pixels within which things attract: a finger is wider than a point. */

@@ -48,7 +48,8 @@ const ZOOM_STEP = 1.25;
 export function createToolController(board: Board, options: ControllerOptions = {}): ToolController {
   const surfaces = new Map<SheetId, Surface>();
   const listeners = new Set<(cursor: Cursor) => void>();
-  const context = createContext(board, surfaces, options.announce ?? (() => {}));
+  const announce = options.announce ?? (() => {});
+  const context = createContext(board, surfaces, announce);
   let phase: Phase = readyPhase(context, board.getState().tool);
   /** Panning with the middle button or the space bar leaves the phase below as it is. */
   let overlay: Phase | null = null;
@@ -96,6 +97,7 @@ export function createToolController(board: Board, options: ControllerOptions = 
   const unsubscribe = board.subscribe((state, previous) => {
     if (state.tool !== previous.tool || state.schemeId !== previous.schemeId) {
       go(readyPhase(context, state.tool));
+      announce('');
       showCursor();
     } else if (state.job !== previous.job && !busy) {
       run((now) => now.changed?.());
@@ -167,6 +169,10 @@ export function createToolController(board: Board, options: ControllerOptions = 
         return typeof next === 'boolean' ? undefined : next;
       });
       if (used) return true;
+      if (input.key === 'Escape' && phase.pressed) {
+        run((now) => now.cancel());
+        return true;
+      }
       switch (actionOf(input, 'sheets')) {
         case 'pan':
           spaceHeld = true;

@@ -1,6 +1,6 @@
+import { schemeOf } from '../../graph/infer.ts';
 import { depthOf, type SheetId } from '../../graph/sheet.ts';
 import type { BoardState } from '../board.ts';
-import { schemeOf } from './scheme.ts';
 
 /**
  * The coordinate that a sheet does not show, m, for a place that no node gives one: on the floor the

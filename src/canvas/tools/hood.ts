@@ -1,11 +1,11 @@
 import type { Hood, Job } from '../../graph/document.ts';
 import { addHood, freshId } from '../../graph/edits/index.ts';
+import { schemeOf } from '../../graph/infer.ts';
 import { unproject } from '../../graph/sheet.ts';
 import { genericHood } from '../../graph/templates.ts';
 import { INCH } from '../../units/index.ts';
 import { restingDepth } from './depth.ts';
 import { placing } from './placing.ts';
-import { schemeOf } from './scheme.ts';
 import { snapShapes } from './show.ts';
 import type { Phase, PointerInput, ToolContext } from './tool.ts';
 
@@ -13,10 +13,12 @@ import type { Phase, PointerInput, ToolContext } from './tool.ts';
 const COOKTOP_HEIGHT = 36 * INCH;
 /** Cooktop to hood where the job does not say, m: common practice for a gas range. */
 const USUAL_MOUNTING = 30 * INCH;
+/** Underside of a hood to its collar, m: common practice. */
+const HOOD_BODY = 9 * INCH;
 
 /** Height of a hood's collar where the sheet does not show it, m above the floor. */
 export function collarHeight(job: Job): number {
-  return COOKTOP_HEIGHT + (job.kitchen.mountingHeight ?? USUAL_MOUNTING);
+  return COOKTOP_HEIGHT + (job.kitchen.mountingHeight ?? USUAL_MOUNTING) + HOOD_BODY;
 }
 
 /** The hood tool: a click places a hood, its collar there and facing up. */
@@ -49,8 +51,8 @@ export function hoodReady(context: ToolContext): Phase {
         node = addHood(draft, schemeId, collar, hood);
       });
       if (node === null) return;
-      context.announce('Hood placed.');
       board.set({ tool: 'select', selection: { nodes: [node], segments: [] } });
+      context.announce('Hood placed.');
     },
   });
 }

@@ -27,7 +27,7 @@ const browserFrames: FrameSource = {
 /** Longest pause, ms, and widest step, px, between the clicks of a double click: common practice. */
 const DOUBLE_CLICK = { pause: 400, step: 6 };
 
-type RawMove = { readonly handle: SheetHandle; readonly event: PointerEvent; readonly clicks: number };
+type RawMove = { readonly handle: SheetHandle; readonly event: MouseEvent; readonly clicks: number };
 
 /** Carries the DOM's pointer, wheel and key events of all sheets to one controller. */
 export function createWiring(controller: ToolController, source: FrameSource = browserFrames): Wiring {
@@ -152,6 +152,7 @@ export function createWiring(controller: ToolController, source: FrameSource = b
           controller.zoom(handle.sheet, screenOf(handle, event), wheelFactor(dy));
         else if (event.shiftKey && dx === 0) controller.scroll(handle.sheet, -dy, 0);
         else controller.scroll(handle.sheet, -dx, -dy);
+        frames.push({ handle: active?.handle ?? handle, event, clicks: active?.clicks ?? 0 });
       },
       false,
     );
@@ -227,7 +228,7 @@ function modifiersOf(event: MouseEvent | KeyboardEvent): Modifiers {
   return { shift: event.shiftKey, alt: event.altKey, mod: event.ctrlKey || event.metaKey };
 }
 
-function inputOf(handle: SheetHandle, event: PointerEvent, button: number, clicks: number): PointerInput {
+function inputOf(handle: SheetHandle, event: MouseEvent, button: number, clicks: number): PointerInput {
   const screen = screenOf(handle, event);
   return {
     sheet: handle.sheet,
@@ -235,7 +236,7 @@ function inputOf(handle: SheetHandle, event: PointerEvent, button: number, click
     point: toSheet(screen, handle.viewport()),
     modifiers: modifiersOf(event),
     button,
-    pointerType: event.pointerType as PointerKind,
+    pointerType: 'pointerType' in event ? (event.pointerType as PointerKind) : 'mouse',
     clicks,
   };
 }
@@ -249,7 +250,7 @@ const ownsKeys = '[role="dialog"], [role="alertdialog"], [role="menu"], [role="l
 const controlKeys = /^(Enter| |Tab|Arrow\w+|Home|End|Page\w+)$/;
 
 /** A text field, a dialog or a menu keeps its keys; a button keeps those that work it. */
-function hearsKeys(target: EventTarget | null, key: string): boolean {
+export function hearsKeys(target: EventTarget | null, key: string): boolean {
   const closest = (target as Partial<Element> | null)?.closest;
   if (!closest) return true;
   const within = (selector: string) => closest.call(target, selector) !== null;

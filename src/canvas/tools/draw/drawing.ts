@@ -1,4 +1,5 @@
 import { setCap } from '../../../graph/edits/index.ts';
+import { schemeOf } from '../../../graph/infer.ts';
 import type { SheetId } from '../../../graph/sheet.ts';
 import type { Snap } from '../../../graph/snap.ts';
 import { distance, lerp, subtract } from '../../../graph/vector.ts';
@@ -6,7 +7,6 @@ import { formatLength } from '../../../units/index.ts';
 import { nothing } from '../../board.ts';
 import { capForDirection, exitAt, usualCap } from '../exits.ts';
 import { actionOf } from '../keys.ts';
-import { schemeOf } from '../scheme.ts';
 import { dragged, type KeyInput, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { drawLeg } from './commit.ts';
 import { type Leg, type LegResult, legOf } from './leg.ts';

@@ -1,8 +1,8 @@
+import { schemeOf } from '../../../graph/infer.ts';
 import { project, unproject } from '../../../graph/sheet.ts';
 import { nothing } from '../../board.ts';
 import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
-import { schemeOf } from '../scheme.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { drawing } from './drawing.ts';
 import { type Anchor, startRun } from './run.ts';

@@ -1,6 +1,6 @@
+import { schemeOf } from '../../../graph/infer.ts';
 import { boxSelect, spatialIndex } from '../../../graph/spatial.ts';
 import { nothing } from '../../board.ts';
-import { schemeOf } from '../scheme.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { joined } from './choice.ts';
 import { selectIdle } from './idle.ts';

@@ -1,9 +1,9 @@
 import { deleteSelection, moveNodes } from '../../../graph/edits/index.ts';
+import { schemeOf } from '../../../graph/infer.ts';
 import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { INCH } from '../../../units/index.ts';
 import { nothing } from '../../board.ts';
 import { type Action, actionOf } from '../keys.ts';
-import { schemeOf } from '../scheme.ts';
 import type { KeyInput, ToolContext } from '../tool.ts';
 import { isEmpty, movingNodes, nameOf } from './choice.ts';
 

@@ -1,13 +1,13 @@
 import type { Vec3 } from '../../../graph/document.ts';
 import { mergeNodes, moveNodes } from '../../../graph/edits/index.ts';
+import { schemeOf } from '../../../graph/infer.ts';
 import { depthOf, project, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import type { Snap } from '../../../graph/snap.ts';
 import { add, distance, norm } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
-import { nothing, type Recipe } from '../../board.ts';
+import { nothing, type Recipe, type Selection } from '../../board.ts';
 import type { ActiveShape } from '../../sheet-handle.ts';
 import type { Pick } from '../pick.ts';
-import { schemeOf } from '../scheme.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { movingNodes, nameOf } from './choice.ts';
@@ -18,9 +18,16 @@ const SAME_END = 1e-3;
 
 /**
  * What is selected follows the pointer in the plane of the sheet. Every step is worked out anew from
- * the document as it was at the press; letting go commits the last one.
+ * the document as it was at the press; letting go commits the last one, and cancelling gives back the
+ * selection of `before` the press too.
  */
-export function moving(context: ToolContext, press: PointerInput, picked: Pick, first: PointerInput): Phase {
+export function moving(
+  context: ToolContext,
+  press: PointerInput,
+  picked: Pick,
+  before: Selection,
+  first: PointerInput,
+): Phase {
   const { board } = context;
   const { job, schemeId, selection, units } = board.getState();
   const scheme = schemeOf(job, schemeId);
@@ -97,7 +104,10 @@ export function moving(context: ToolContext, press: PointerInput, picked: Pick, 
       return selectIdle(context);
     },
     changed: () => selectIdle(context),
-    cancel: () => selectIdle(context),
+    cancel() {
+      board.set({ selection: before });
+      return selectIdle(context);
+    },
   };
 }
 

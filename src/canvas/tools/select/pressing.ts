@@ -19,7 +19,7 @@ export function pressing(context: ToolContext, press: PointerInput, picked: Pick
     move(at) {
       if (!dragged(press, at)) return undefined;
       if (adds) board.set({ selection: joined(before, only(picked)) });
-      return moving(context, press, picked, at);
+      return moving(context, press, picked, before, at);
     },
     up() {
       board.set({ selection: adds ? toggled(before, picked) : only(picked) });
