@@ -6,9 +6,10 @@ import { junctionAt } from './inference/junction.ts';
 import { bendOf, materialOf, sectionOf } from './inference/laid.ts';
 import { deflection, isVertical, turnSides, widthAxis } from './inference/orientation.ts';
 import { legsOf, type Topology, topologyOf } from './inference/topology.ts';
-import { bendAt, roomIn, sameSection, transitionAt, turns } from './inference/turns.ts';
+import { bendAt, roomIn, transitionAt, turns } from './inference/turns.ts';
 import { memoise } from './memo.ts';
 import type { Route, RouteNode, RouteNodeKind, RouteSegment } from './route.ts';
+import { sameSection } from './sections.ts';
 import { norm, normalize, subtract } from './vector.ts';
 
 /**

@@ -6,7 +6,7 @@ import { roughnessOf } from '../hydraulics/losses/materials.ts';
 import { transitionLoss } from '../hydraulics/losses/transitions.ts';
 import { area, hydraulicDiameter } from '../hydraulics/section.ts';
 import type { LocalLoss, LossPart, Provenance, Section } from '../hydraulics/types.ts';
-import type { Job, Node, Scheme, Segment } from './document.ts';
+import type { Node, Scheme, Segment } from './document.ts';
 import { memoise } from './memo.ts';
 import type { Route, RouteNode, RouteSegment } from './route.ts';
 import type { FittingKind } from './solution.ts';
@@ -56,11 +56,6 @@ export const planOf = memoise((route: Route, scheme: Scheme): Plan => {
     ),
   };
 });
-
-/** The plan of a scheme of a job by its route. */
-export function planFor(job: Job, route: Route): Plan {
-  return planOf(route, job.schemes.find((scheme) => scheme.id === route.schemeId) as Scheme);
-}
 
 function planLeg(
   route: Route,

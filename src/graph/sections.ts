@@ -8,3 +8,15 @@ export function sectionWords(section: Section, units: System): string {
   const words = sides.map((side) => formatDiameter(side, units)).join(' x ');
   return section.shape === 'oval' ? `${words} oval` : words;
 }
+
+/** True where two sections are the same to a thousandth of a millimetre. */
+export function sameSection(a: Section, b: Section): boolean {
+  if (a.shape === 'round' || b.shape === 'round') {
+    return a.shape === 'round' && b.shape === 'round' && near(a.diameter, b.diameter);
+  }
+  return a.shape === b.shape && near(a.width, b.width) && near(a.height, b.height);
+}
+
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) < 1e-6;
+}

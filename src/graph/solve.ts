@@ -4,6 +4,7 @@ import { solveNetwork } from '../hydraulics/network.ts';
 import { area } from '../hydraulics/section.ts';
 import type { Air, FanCurve, NetworkSolution } from '../hydraulics/types.ts';
 import type { Hood, Job, Scheme } from './document.ts';
+import { solvedFindings } from './findings/solved.ts';
 import { inferRoute, schemeOf } from './infer.ts';
 import { memoise } from './memo.ts';
 import { isEnd, named, reachedFrom, toNetwork } from './network.ts';
@@ -31,15 +32,16 @@ const solved = memoise(
     const scene: Scene = { route, plan: planOf(route, scheme), placed, air };
     const settings = Math.max(0, ...placed.map(({ hood }) => hood.speeds.length));
     const solutions = Array.from({ length: settings }, (_, k) => solveSetting(scene, k));
-    const speeds = placed.flatMap((place) =>
-      place.hood.speeds.map((_, k) => speedResult(scene, place, k, solutions[k] as SettingSolution)),
-    );
+    const ran = placed.map((place) => ({
+      ...place,
+      speeds: place.hood.speeds.map((_, k) => speedResult(scene, place, k, solutions[k] as SettingSolution)),
+    }));
     return {
       schemeId: scheme.id,
       route,
       air,
-      speeds: placed.length > 0 ? speeds : hoods.flatMap(unplaced),
-      findings: route.findings,
+      speeds: ran.length > 0 ? ran.flatMap(({ speeds }) => speeds) : hoods.flatMap(unplaced),
+      findings: [...route.findings, ...ran.flatMap(solvedFindings)],
     };
   },
 );

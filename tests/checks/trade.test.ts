@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Job, Vec3 } from '../../src/graph/document.ts';
-import { planFor } from '../../src/graph/plan.ts';
+import { schemeOf } from '../../src/graph/infer.ts';
+import { planOf } from '../../src/graph/plan.ts';
 import type { FittingResult, Solved } from '../../src/graph/solution.ts';
 import { solveScheme } from '../../src/graph/solve.ts';
 import { partDrop } from '../../src/hydraulics/element.ts';
@@ -45,7 +46,7 @@ describe('a run squeezed from 8 in to 6 in, friction only, at the same pressure'
       { duct },
     );
     const solution = solveScheme(job, 'scheme-1');
-    const part = planFor(job, solution.route).legs[0]?.duct;
+    const part = planOf(solution.route, schemeOf(job, 'scheme-1')).legs[0]?.duct;
     if (!part) throw new Error('no duct');
     let [low, high] = [0, 2];
     for (let i = 0; i < 80; i++) {

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Job, Scheme, Vec3 } from '../../src/graph/document.ts';
-import { inferRoute } from '../../src/graph/infer.ts';
-import { planFor } from '../../src/graph/plan.ts';
+import { inferRoute, schemeOf } from '../../src/graph/infer.ts';
+import { planOf } from '../../src/graph/plan.ts';
 import type { Solved } from '../../src/graph/solution.ts';
 import { solveScheme } from '../../src/graph/solve.ts';
 import { partDrop } from '../../src/hydraulics/element.ts';
@@ -124,7 +124,7 @@ describe('friction', () => {
           );
           const fitted = { ...job, hoods: job.hoods.map((hood) => ({ ...hood, collar: duct })) };
           const { route, air } = solveScheme(fitted, 'scheme-1');
-          const [leg] = planFor(fitted, route).legs;
+          const [leg] = planOf(route, schemeOf(fitted, 'scheme-1')).legs;
           return leg ? partDrop(leg.duct, q, air) : Number.NaN;
         };
         expect(of(2 * metres) / of(metres)).toBeCloseTo(2, 9);

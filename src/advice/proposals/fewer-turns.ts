@@ -39,7 +39,7 @@ function canCut(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegm
 }
 
 /** True where a duct of a radius along a straight line meets a block: the line against the block grown by it. */
-export function runsThrough(from: Vec3, to: Vec3, { min, max }: Block, radius: number): boolean {
+function runsThrough(from: Vec3, to: Vec3, { min, max }: Block, radius: number): boolean {
   let enter = 0;
   let leave = 1;
   for (const axis of [0, 1, 2] as const) {

@@ -5,12 +5,12 @@ import type { TransitionChoice } from '../document.ts';
 import type { RouteBend, RouteNode, RouteSegment, RouteTransition } from '../route.ts';
 
 /** Below this a turn is a crooked joint, not a bend, degrees. */
-export const leastBend = 2;
+const leastBend = 2;
 /** A duct that folds back on itself has no tangent length; its bend is drawn and counted as this, degrees. */
 const sharpest = 175;
 
 /** Centre-line radius and tangent length of a bend, m: `r·tan(θ/2)`, 0 for a mitre. */
-export function bendSize(
+function bendSize(
   across: number,
   radiusRatio: number,
   angle: number,
@@ -35,17 +35,6 @@ export function bendAt(
   const across = sides?.inPlane ?? hydraulicDiameter(section);
   const size = bendSize(across, ratio, angle);
   return { angle, kind, radiusRatio: ratio, ...size, upstream, downstream, ...sides };
-}
-
-export function sameSection(a: Section, b: Section): boolean {
-  if (a.shape === 'round' || b.shape === 'round') {
-    return a.shape === 'round' && b.shape === 'round' && near(a.diameter, b.diameter);
-  }
-  return a.shape === b.shape && near(a.width, b.width) && near(a.height, b.height);
-}
-
-function near(a: number, b: number): boolean {
-  return Math.abs(a - b) < 1e-6;
 }
 
 /**

@@ -133,6 +133,38 @@ describe('the fan', () => {
   });
 });
 
+describe('a hood of which less than a curve is known', () => {
+  const base = runThrough(riserAndRun);
+  const hood = base.hoods[0] as Hood;
+  const basis = { pressureBasis: 'static', density: 1.2 } as const;
+  const speeds: FanSpeed[] = [
+    {
+      ...basis,
+      name: 'two points',
+      certified: [
+        [0.1, 200],
+        [0.2, 62],
+      ],
+    },
+    { ...basis, name: 'free air', freeAir: { flow: 0.28, shutOffPressure: 280 } },
+    { ...basis, name: 'label', single: { flow: 0.28 } },
+  ];
+  const solution = solve({ ...base, hoods: [{ ...hood, speeds }] });
+
+  it('is solved on what is known', () => {
+    expect(reasons(solution)).toEqual([null, null, null]);
+  });
+
+  it('carries a finding for every assumption that its numbers rest on', () => {
+    const assumed = solution.findings.filter((finding) => finding.rule === 'fan-assumed');
+    expect(assumed.map((finding) => finding.id)).toEqual([
+      'fan-assumed:n0/hood-1/two points',
+      'fan-assumed:n0/hood-1/free air',
+      'fan-assumed:n0/hood-1/label',
+    ]);
+  });
+});
+
 describe('no number without an answer', () => {
   it('says that nothing is attached to the hood', () => {
     const job = jobOf([{ id: 'h', at: [0, 0, 0], role: 'hood', hood: 'hood-1' }], []);
