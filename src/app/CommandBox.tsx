@@ -39,7 +39,7 @@ function Search() {
   const app = useApp();
   const { contains } = useFilter({ sensitivity: 'base' });
   const state = app.board.getState();
-  const ready = commands.filter((command) => command.enabled(state));
+  const ready = commands.filter((command) => command.id !== 'view.find' && command.enabled(state));
   return (
     <Autocomplete filter={contains}>
       <TextField aria-label="Find a command" autoFocus>

@@ -10,23 +10,35 @@ import { percent } from './wording.ts';
 export function ResultsStrip() {
   const speeds = useBoard((state) => state.solution.speeds);
   const hoods = new Set(speeds.map((speed) => speed.hood)).size;
+  const reason = commonReason(speeds);
   return (
     <section className="strip" aria-label="Results at each fan speed">
-      {speeds.length === 0 ? (
-        <p className="strip-empty">
-          <strong>No fan yet, so no air.</strong> Pick the hood tool and click on the floor sheet; then draw
-          the duct from the hood to a cap outdoors.
-        </p>
-      ) : (
+      {reason === null ? (
         <div className="speed-cards">
           {speeds.map((speed, index) => (
             <SpeedCard key={`${speed.hood}/${speed.speed}`} speed={speed} index={index} named={hoods > 1} />
           ))}
         </div>
+      ) : (
+        <div className="strip-empty">
+          <p>{reason}</p>
+          <p className="remedy">
+            Run the duct from a hood to a cap outdoors: pick the hood, duct and cap tools on the left in turn.
+          </p>
+        </div>
       )}
       <Estimate />
     </section>
   );
+}
+
+/** Why no speed has a number, where the reason is the same for all; `null` where some have one. */
+function commonReason(speeds: readonly SpeedResult[]): string | null {
+  const [first] = speeds;
+  if (!first) return 'There is no fan yet, so no air.';
+  if (first.outcome.solved) return null;
+  const { reason } = first.outcome;
+  return speeds.every(({ outcome }) => !outcome.solved && outcome.reason === reason) ? reason : null;
 }
 
 function SpeedCard({ speed, index, named }: { speed: SpeedResult; index: number; named: boolean }) {

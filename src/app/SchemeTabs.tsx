@@ -54,8 +54,8 @@ function Delivered({ id }: { id: string }) {
   const text = useBoard((state) => {
     const solution = id === state.schemeId ? state.solution : board.solutionOf(id);
     const speed = solution.speeds[state.speed] ?? solution.speeds.at(-1);
-    if (!speed) return 'no fan';
-    return speed.outcome.solved ? formatFlow(speed.outcome.flow, state.units) : 'no result';
+    if (!speed) return '–';
+    return speed.outcome.solved ? formatFlow(speed.outcome.flow, state.units) : '–';
   });
   return <span className="scheme-flow">{text}</span>;
 }

@@ -18,13 +18,13 @@ import {
 import type { UnitSystem } from '../graph/document.ts';
 import { type Command, commandById } from './commands.ts';
 import { useApp, useBoard, useFiles } from './context.ts';
-import { CommandButton, IconButton, onMac } from './controls.tsx';
+import { CommandButton, onMac } from './controls.tsx';
 import { Icon } from './icons.tsx';
 import { SchemeTabs } from './SchemeTabs.tsx';
 import { printed } from './shortcut.ts';
 
+/** The job, its schemes, and what acts on the whole of it. */
 export function TopBar() {
-  const { ui } = useApp();
   return (
     <header className="top-bar">
       <JobTitle />
@@ -37,12 +37,7 @@ export function TopBar() {
       <div className="bar-group bar-end">
         <UnitsSwitch />
         <ThemeButton />
-        <IconButton
-          icon="search"
-          label="Find a command"
-          shortcut="Mod+K"
-          onPress={() => ui.setState({ commandBox: true })}
-        />
+        <CommandButton id="view.find" icon="search" />
       </div>
     </header>
   );

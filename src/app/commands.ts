@@ -140,6 +140,10 @@ export const commands: readonly Command[] = [
   tool('draw'),
   tool('cap'),
   tool('insert'),
+  command('view.find', 'view', 'Find a command', ({ ui }) => ui.setState({ commandBox: true }), {
+    shortcuts: ['Mod+k'],
+    also: 'search help',
+  }),
   command('view.fit', 'view', 'Fit the drawing', ({ sheets }) => sheets.fit(), {
     shortcuts: keysOf('zoom.fit'),
     also: 'zoom whole',

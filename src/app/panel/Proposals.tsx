@@ -9,11 +9,11 @@ import { gained } from '../wording.ts';
 export function Proposals() {
   const { board } = useApp();
   const advice = useAdvice();
-  const hasHood = useBoard((state) => state.solution.speeds.length > 0);
+  const begun = useBoard((state) => state.solution.route.segments.size > 0);
   const solved = useBoard((state) => state.solution.speeds.some((speed) => speed.outcome.solved));
   useEffect(() => () => board.set({ ghost: null }), [board]);
 
-  if (!hasHood || !solved) return <HowToStart hasHood={hasHood} />;
+  if (!solved) return <HowToStart begun={begun} />;
   return (
     <div className="proposals" aria-busy={advice.computing}>
       <p className="lead">
@@ -78,15 +78,15 @@ function Row({ proposal, best, first }: { proposal: Proposal; best: Proposal | u
   );
 }
 
-function HowToStart({ hasHood }: { hasHood: boolean }) {
+function HowToStart({ begun }: { begun: boolean }) {
   const reason = useBoard((state) => {
     const outcome = state.solution.speeds[state.speed]?.outcome;
     return outcome && !outcome.solved ? outcome.reason : null;
   });
   return (
     <div className="empty-state">
-      <h2>{hasHood ? 'Finish the route' : 'Draw a route'}</h2>
-      {reason && <p>{reason}</p>}
+      <h2>{begun ? 'Finish the route' : 'Draw a route'}</h2>
+      {begun && reason && <p>{reason}</p>}
       <ol>
         <li>
           Pick the <strong>hood</strong> tool (H) and click on the floor sheet.

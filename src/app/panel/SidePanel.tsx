@@ -54,14 +54,16 @@ function Badge({ count }: { count: number }) {
   return count > 0 ? <span className="badge">{count}</span> : null;
 }
 
-/** Selecting something on a sheet opens what is known about it. */
+/** Selecting one thing on a sheet opens what is known about it, in the place of the proposals. */
 function useFollowSelection() {
-  const { ui } = useApp();
+  const { board, ui } = useApp();
   const selection = useBoard((state) => state.selection);
   const previous = useRef(selection);
   useEffect(() => {
     if (selection === previous.current) return;
     previous.current = selection;
-    if (selection.nodes.length + selection.segments.length === 1) ui.setState({ panel: 'selected' });
-  }, [selection, ui]);
+    const one = selection.nodes.length + selection.segments.length === 1;
+    if (one && board.getState().tool === 'select' && ui.getState().panel === 'proposals')
+      ui.setState({ panel: 'selected' });
+  }, [selection, board, ui]);
 }

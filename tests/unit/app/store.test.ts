@@ -24,7 +24,8 @@ describe('an edit', () => {
     const board = createBoard(job);
     const before = topFlow(board);
     board.dispatch('use small duct', (draft) => {
-      for (const segment of draft.schemes[0]?.segments ?? []) segment.duct = { shape: 'round', diameter: 0.1 };
+      for (const segment of draft.schemes[0]?.segments ?? [])
+        segment.duct = { shape: 'round', diameter: 0.1 };
     });
     expect(topFlow(board)).toBeLessThan(before);
   });
@@ -211,7 +212,9 @@ describe('another job', () => {
   it('is never seen half opened', () => {
     const board = createBoard(exampleJob());
     const seen: boolean[] = [];
-    board.subscribe((state) => seen.push(state.solution.schemeId === state.schemeId && state.live === state.job));
+    board.subscribe((state) =>
+      seen.push(state.solution.schemeId === state.schemeId && state.live === state.job),
+    );
     const other = exampleJob();
     const renamed = other.schemes[0];
     if (renamed) renamed.id = 'elsewhere';
