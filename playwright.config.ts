@@ -31,7 +31,7 @@ export default defineConfig({
     launchOptions: { args, ...(executablePath === null ? {} : { executablePath }) },
   },
   webServer: {
-    command: `node scripts/start.mjs --no-open --strict-port --port ${port}`,
+    command: `node --no-warnings scripts/start.mjs --no-open --strict-port --port ${port}`,
     url: `http://127.0.0.1:${port}/`,
     reuseExistingServer: false,
     timeout: 120_000,
