@@ -2,7 +2,6 @@ import type { Draft } from 'immer';
 import type { Hood, Node, Segment, Vec3 } from '../document.ts';
 import { distance, nearestOnSegment } from '../vector.ts';
 import {
-  between,
   copyOf,
   type DraftJob,
   type DraftScheme,
@@ -11,8 +10,10 @@ import {
   findScheme,
   findSegment,
   freshId,
+  joined,
   otherEnd,
   plainCopy,
+  read,
   SAME_PLACE,
   segmentsAt,
   setFittings,
@@ -29,7 +30,7 @@ export function addHood(job: DraftJob, schemeId: string, at: Vec3, hood?: Hood):
   const shown = new Set(scheme.nodes.map((node) => node.hood));
   const chosen = hood ?? job.hoods.find((each) => !shown.has(each.id)) ?? job.hoods[0];
   if (!chosen) return null;
-  const id = freshId('n', scheme.nodes);
+  const id = freshId('n', read(scheme.nodes));
   scheme.nodes.push({ id, at: copyOf(at), role: 'hood', hood: chosen.id });
   return id;
 }
@@ -65,7 +66,7 @@ export function extendRun(
 export function closeToNode(job: DraftJob, schemeId: string, fromId: string, toId: string): string | null {
   const scheme = findScheme(job, schemeId);
   const ends = [findNode(scheme, fromId), findNode(scheme, toId)];
-  if (fromId === toId || between(scheme, fromId, toId)) return null;
+  if (fromId === toId || joined(scheme, fromId, toId)) return null;
   for (const end of ends) if (segmentsAt(scheme, end.id).length > 0) takeCapOff(end);
   return pushSegment(scheme, fromId, toId);
 }
@@ -89,9 +90,9 @@ export function insertNode(
 
   const cut = nearestOnSegment(at, from.at, to.at).t * distance(from.at, to.at);
   const fittings = plainCopy(segment).fittings ?? [];
-  const node = freshId('n', scheme.nodes);
+  const node = freshId('n', read(scheme.nodes));
   scheme.nodes.push({ id: node, at: copyOf(at), role: 'turn' });
-  const after = freshId('d', scheme.segments);
+  const after = freshId('d', read(scheme.segments));
   const half: Draft<Segment> = { ...ductFields(segment), id: after, from: node, to: segment.to };
   setFittings(
     half,
@@ -118,7 +119,7 @@ export function mergeNodes(job: DraftJob, schemeId: string, goneId: string, kept
   const legs = segmentsAt(scheme, goneId);
   for (const leg of legs) {
     const end = otherEnd(leg, goneId);
-    if (end === keptId || between(scheme, end, keptId)) remove(scheme.segments, leg.id);
+    if (end === keptId || joined(scheme, end, keptId)) remove(scheme.segments, leg.id);
     else if (leg.from === goneId) leg.from = keptId;
     else leg.to = keptId;
   }
@@ -148,7 +149,7 @@ export function reverseSegment(job: DraftJob, schemeId: string, segmentId: strin
 }
 
 function pushNode(scheme: DraftScheme, at: Vec3): string {
-  const id = freshId('n', scheme.nodes);
+  const id = freshId('n', read(scheme.nodes));
   scheme.nodes.push({ id, at: copyOf(at), role: 'turn' });
   return id;
 }
@@ -156,7 +157,7 @@ function pushNode(scheme: DraftScheme, at: Vec3): string {
 function pushSegment(scheme: DraftScheme, from: string, to: string): string {
   const before = segmentsAt(scheme, from);
   const like = before.length === 1 ? before[0] : undefined;
-  const id = freshId('d', scheme.segments);
+  const id = freshId('d', read(scheme.segments));
   scheme.segments.push({ ...(like ? ductFields(like) : {}), id, from, to });
   return id;
 }

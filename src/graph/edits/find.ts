@@ -21,10 +21,18 @@ export function findSegment(scheme: DraftScheme, id: string): Draft<Segment> {
   return found(scheme.segments, id, 'segment');
 }
 
-function found<T extends { id: string }>(rows: readonly T[], id: string, what: string): T {
-  const row = rows.find((each) => each.id === id);
+function found<T extends { id: string }>(rows: T[], id: string, what: string): T {
+  const row = rows[read(rows).findIndex((each) => each.id === id)];
   if (!row) throw new Error(`no ${what} "${id}"`);
   return row;
+}
+
+/**
+ * What a draft holds now, as plain data to look through: reading a draft's rows one by one would make
+ * a draft of each of them.
+ */
+export function read<T extends object>(value: T): T {
+  return isDraft(value) ? (current(value as Draft<T>) as T) : value;
 }
 
 /** The first of `n1`, `n2`, … after every number that the prefix already carries in `taken`. */
@@ -39,18 +47,21 @@ export function freshId(prefix: string, taken: Iterable<{ readonly id: string }>
 
 /** Segments that meet at a node. */
 export function segmentsAt(scheme: DraftScheme, nodeId: string): Draft<Segment>[] {
-  return scheme.segments.filter((segment) => segment.from === nodeId || segment.to === nodeId);
+  return chosenFrom(scheme.segments, (segment) => segment.from === nodeId || segment.to === nodeId);
+}
+
+/** The rows that fit, for changing. */
+export function chosenFrom<T extends object>(rows: T[], fits: (row: T) => boolean): T[] {
+  return read(rows).flatMap((row, i) => (fits(row) ? (rows[i] ?? []) : []));
 }
 
 export function otherEnd(segment: Segment, nodeId: string): string {
   return segment.from === nodeId ? segment.to : segment.from;
 }
 
-/** The segment that joins two nodes, either way round. */
-export function between(scheme: DraftScheme, a: string, b: string): Draft<Segment> | undefined {
-  return scheme.segments.find(
-    (segment) => (segment.from === a && segment.to === b) || (segment.from === b && segment.to === a),
-  );
+/** True where a segment joins two nodes, either way round. */
+export function joined(scheme: DraftScheme, a: string, b: string): boolean {
+  return read(scheme.segments).some(({ from, to }) => (from === a && to === b) || (from === b && to === a));
 }
 
 /** Node to node, m. */
@@ -66,7 +77,7 @@ export function ductFields(segment: Draft<Segment>): Omit<Segment, 'id' | 'from'
 
 /** A copy that shares nothing that can change with what it was made from. */
 export function plainCopy<T extends object>(value: T): T {
-  return structuredClone(isDraft(value) ? (current(value as Draft<T>) as T) : value);
+  return structuredClone(read(value));
 }
 
 /** Brings fittings back onto a segment that has become shorter. */
@@ -84,8 +95,8 @@ export function setFittings(segment: Draft<Segment>, fittings: readonly InlinePa
 
 /** Removes nodes that no segment meets; a hood stays where it was put. */
 export function dropLoose(scheme: DraftScheme): void {
-  const met = new Set(scheme.segments.flatMap((segment) => [segment.from, segment.to]));
-  if (scheme.nodes.every((node) => node.role === 'hood' || met.has(node.id))) return;
+  const met = new Set(read(scheme.segments).flatMap((segment) => [segment.from, segment.to]));
+  if (read(scheme.nodes).every((node) => node.role === 'hood' || met.has(node.id))) return;
   scheme.nodes = scheme.nodes.filter((node) => node.role === 'hood' || met.has(node.id));
 }
 

@@ -1,6 +1,7 @@
-import type { Vec3 } from '../document.ts';
+import type { Segment, Vec3 } from '../document.ts';
 import { add, distance, scale, subtract } from '../vector.ts';
 import {
+  chosenFrom,
   copyOf,
   type DraftJob,
   type DraftScheme,
@@ -9,6 +10,7 @@ import {
   findSegment,
   keepFittingsOn,
   otherEnd,
+  read,
   SAME_PLACE,
 } from './find.ts';
 
@@ -48,7 +50,11 @@ export function setLength(job: DraftJob, schemeId: string, segmentId: string, le
 function downstreamEnd(scheme: DraftScheme, segmentId: string): string {
   const segment = findSegment(scheme, segmentId);
   const legs = legsByNode(scheme);
-  const seen = new Set(scheme.nodes.filter((node) => node.role === 'hood').map((node) => node.id));
+  const seen = new Set(
+    read(scheme.nodes)
+      .filter((node) => node.role === 'hood')
+      .map((node) => node.id),
+  );
   for (const id of seen)
     for (const leg of legs.get(id) ?? []) {
       const next = otherEnd(leg, id);
@@ -67,9 +73,9 @@ function reach(scheme: DraftScheme, start: string, without: string): Set<string>
   return seen;
 }
 
-function legsByNode(scheme: DraftScheme): Map<string, DraftScheme['segments']> {
-  const legs = new Map<string, DraftScheme['segments']>();
-  for (const segment of scheme.segments)
+function legsByNode(scheme: DraftScheme): Map<string, Segment[]> {
+  const legs = new Map<string, Segment[]>();
+  for (const segment of read(scheme.segments))
     for (const end of [segment.from, segment.to]) {
       const met = legs.get(end);
       if (met) met.push(segment);
@@ -79,14 +85,16 @@ function legsByNode(scheme: DraftScheme): Map<string, DraftScheme['segments']> {
 }
 
 function shift(scheme: DraftScheme, ids: ReadonlySet<string>, delta: Vec3): void {
-  for (const id of ids) {
-    const node = findNode(scheme, id);
-    node.at = add(node.at, delta);
-  }
+  const nodes = chosenFrom(scheme.nodes, (node) => ids.has(node.id));
+  if (nodes.length < ids.size) for (const id of ids) findNode(scheme, id);
+  for (const node of nodes) node.at = add(node.at, delta);
   keepFittings(scheme, ids);
 }
 
 function keepFittings(scheme: DraftScheme, moved: ReadonlySet<string>): void {
-  for (const segment of scheme.segments)
-    if (moved.has(segment.from) !== moved.has(segment.to)) keepFittingsOn(scheme, segment);
+  const stretched = chosenFrom(
+    scheme.segments,
+    ({ from, to, fittings }) => fittings !== undefined && moved.has(from) !== moved.has(to),
+  );
+  for (const segment of stretched) keepFittingsOn(scheme, segment);
 }

@@ -1,7 +1,6 @@
 import type { Draft } from 'immer';
 import type { Segment } from '../document.ts';
 import {
-  between,
   type DraftJob,
   type DraftScheme,
   dropLoose,
@@ -9,6 +8,7 @@ import {
   findNode,
   findScheme,
   findSegment,
+  joined,
   lengthOf,
   otherEnd,
   plainCopy,
@@ -41,11 +41,11 @@ function deleteNode(scheme: DraftScheme, id: string): void {
   const [a, b] = legs;
   const role = findNode(scheme, id).role;
   const heals = legs.length === 2 && a && b && (role === 'turn' || role === 'fan');
-  const joined = heals ? join(scheme, id, a, b) : null;
+  const healed = heals ? join(scheme, id, a, b) : null;
   const place = a ? scheme.segments.indexOf(a) : 0;
   const before = scheme.segments.slice(0, place).filter((segment) => !legs.includes(segment));
   const after = scheme.segments.slice(place).filter((segment) => !legs.includes(segment));
-  if (legs.length > 0) scheme.segments = [...before, ...(joined ? [joined] : []), ...after];
+  if (legs.length > 0) scheme.segments = [...before, ...(healed ? [healed] : []), ...after];
   scheme.nodes = scheme.nodes.filter((node) => node.id !== id);
 }
 
@@ -54,7 +54,7 @@ function join(scheme: DraftScheme, id: string, a: Draft<Segment>, b: Draft<Segme
   const [first, second] = b.to === id && a.to !== id ? [b, a] : [a, b];
   const from = otherEnd(first, id);
   const to = otherEnd(second, id);
-  if (from === to || between(scheme, from, to)) return null;
+  if (from === to || joined(scheme, from, to)) return null;
   const firstLength = lengthOf(scheme, first);
   const secondLength = lengthOf(scheme, second);
   const leg: Draft<Segment> = { ...ductFields(first), id: first.id, from, to };
