@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from './paths.mjs';
 
+const builds = join(root, 'dist', 'built');
 const appSources = [
   'index.html',
   'public',
@@ -13,41 +14,60 @@ const appSources = [
   'vite.config.ts',
 ];
 const commandSources = ['src', 'shared', 'package-lock.json'];
-const stampFile = '.built-from';
 
 /**
- * Builds the program into dist/app unless that already comes from these very sources. Vite's own lines
- * go to standard error. Resolves to the folder.
+ * The folder of the built program, made from these very sources. Vite's own lines go to standard error.
  */
 export async function buildApp() {
-  return await buildWhenChanged(join(root, 'dist/app'), appSources, 'Building the program.', (outDir) => ({
+  return await builtFrom('app', appSources, 'Building the program.', (outDir) => ({
     configFile: join(root, 'vite.config.ts'),
     logLevel: 'warn',
     build: { outDir, emptyOutDir: true },
   }));
 }
 
-/** Builds the command line into dist/command unless that is up to date; silent. Resolves to its module. */
+/** The module of the built command line, made from these very sources; silent. */
 export async function buildCommand() {
-  const outDir = await buildWhenChanged(join(root, 'dist/command'), commandSources, null, (outDir) => ({
+  const folder = await builtFrom('command', commandSources, null, (outDir) => ({
     configFile: false,
     logLevel: 'silent',
     build: { ssr: join(root, 'src/command/main.ts'), outDir, emptyOutDir: true, target: 'node20' },
   }));
-  return join(outDir, 'main.js');
+  return join(folder, 'main.js');
 }
 
-async function buildWhenChanged(outDir, sources, message, config) {
-  const stamp = fingerprint(sources);
-  const stampPath = join(outDir, stampFile);
-  if (existsSync(stampPath) && readFileSync(stampPath, 'utf8') === stamp) return outDir;
+/**
+ * A build has a folder of its own, named after its sources, and appears there in one step: several runs
+ * at once do not meet half a build, nor does one take away what another serves.
+ */
+async function builtFrom(name, sources, message, config) {
+  const folder = join(builds, `${name}-${fingerprint(sources)}`);
+  if (existsSync(folder)) return folder;
   if (message !== null) console.error(message);
   const { build, createLogger } = await import('vite');
-  const settings = config(outDir);
-  await build({ root, ...settings, customLogger: onStandardError(createLogger(settings.logLevel)) });
-  mkdirSync(outDir, { recursive: true });
-  writeFileSync(stampPath, stamp);
-  return outDir;
+  const unfinished = join(builds, `.${name}-${process.pid}`);
+  const settings = config(unfinished);
+  try {
+    await build({ root, ...settings, customLogger: onStandardError(createLogger(settings.logLevel)) });
+    renameSync(unfinished, folder);
+  } catch (error) {
+    if (!existsSync(folder)) throw error;
+  } finally {
+    rmSync(unfinished, { recursive: true, force: true });
+  }
+  forgetOld(name, folder);
+  return folder;
+}
+
+const day = 24 * 60 * 60 * 1000;
+
+/** Removes builds of earlier sources once nobody can still be using them. */
+function forgetOld(name, current) {
+  for (const entry of readdirSync(builds)) {
+    const path = join(builds, entry);
+    if (!entry.replace(/^\./, '').startsWith(`${name}-`) || path === current) continue;
+    if (Date.now() - statSync(path).mtimeMs > day) rmSync(path, { recursive: true, force: true });
+  }
 }
 
 function onStandardError(logger) {
@@ -65,7 +85,7 @@ function fingerprint(sources) {
   for (const path of sources.flatMap((source) => filesUnder(join(root, source)))) {
     hash.update(path.slice(root.length)).update('\0').update(readFileSync(path)).update('\0');
   }
-  return hash.digest('hex');
+  return hash.digest('hex').slice(0, 16);
 }
 
 function filesUnder(path) {
