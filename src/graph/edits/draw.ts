@@ -109,7 +109,7 @@ export function insertNode(
 
 /**
  * Makes one node of two: what met `goneId` meets `keptId`. A leg between the two disappears, and a
- * leg that would lie beside another one does too. `false` where both are the same node or both hoods.
+ * leg that would lie beside another one does too; a cap stays where the run still ends. `false` where both are the same node or both hoods.
  */
 export function mergeNodes(job: DraftJob, schemeId: string, goneId: string, keptId: string): boolean {
   const scheme = findScheme(job, schemeId);
@@ -129,6 +129,7 @@ export function mergeNodes(job: DraftJob, schemeId: string, goneId: string, kept
     delete kept.cap;
     delete kept.capOpening;
   } else if (segmentsAt(scheme, keptId).length > 1) takeCapOff(kept);
+  else if (kept.role === 'turn') passCapOn(gone, kept);
   remove(scheme.nodes, goneId);
   return true;
 }

@@ -248,6 +248,11 @@ describe('moving', () => {
     expect(unsound(job)).toEqual([]);
   });
 
+  test('a cap that is merged into the end of its run stays a cap', () => {
+    const { scheme } = edited((job) => edits.mergeNodes(job, 's1', 'n4', 'n3'));
+    expect(nodeOf(scheme, 'n3')).toEqual({ id: 'n3', at: places.n3, role: 'cap', cap: 'wall-flap' });
+  });
+
   test('a turned segment keeps its fitting in place', () => {
     const { scheme } = edited((job) => edits.reverseSegment(job, 's1', 'd2'));
     expect(segmentOf(scheme, 'd2')).toMatchObject({ from: 'n3', to: 'n2', fittings: [{ at: 1.5 }] });
