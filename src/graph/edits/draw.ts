@@ -11,6 +11,7 @@ import {
   findSegment,
   freshId,
   joined,
+  keepFittingsOn,
   otherEnd,
   plainCopy,
   read,
@@ -119,9 +120,13 @@ export function mergeNodes(job: DraftJob, schemeId: string, goneId: string, kept
   const legs = segmentsAt(scheme, goneId);
   for (const leg of legs) {
     const end = otherEnd(leg, goneId);
-    if (end === keptId || joined(scheme, end, keptId)) remove(scheme.segments, leg.id);
-    else if (leg.from === goneId) leg.from = keptId;
+    if (end === keptId || joined(scheme, end, keptId)) {
+      remove(scheme.segments, leg.id);
+      continue;
+    }
+    if (leg.from === goneId) leg.from = keptId;
     else leg.to = keptId;
+    keepFittingsOn(scheme, leg);
   }
   if (gone.role === 'hood') {
     kept.role = 'hood';

@@ -248,6 +248,16 @@ describe('moving', () => {
     expect(unsound(job)).toEqual([]);
   });
 
+  test('merging keeps a fitting on a leg that becomes shorter', () => {
+    const { job, scheme } = edited((draft) => {
+      const near = edits.addNode(draft, 's1', [1, 0.2, 2.35]);
+      edits.extendRun(draft, 's1', near, [5, 5, 2.35]);
+      edits.mergeNodes(draft, 's1', 'n3', near);
+    });
+    expect(segmentOf(scheme, 'd2')?.fittings?.[0]?.at).toBeCloseTo(0.2, 12);
+    expect(unsound(job)).toEqual([]);
+  });
+
   test('a cap that is merged into the end of its run stays a cap', () => {
     const { scheme } = edited((job) => edits.mergeNodes(job, 's1', 'n4', 'n3'));
     expect(nodeOf(scheme, 'n3')).toEqual({ id: 'n3', at: places.n3, role: 'cap', cap: 'wall-flap' });
