@@ -32,7 +32,7 @@ export function capReady(context: ToolContext): Phase {
     name: 'cap/ready',
     show(at) {
       const end = endAt(at);
-      board.set({ hover: end ? { nodes: [end.id], segments: [] } : nothing });
+      context.hover(end ? { nodes: [end.id], segments: [] } : nothing);
       const reason = end?.role === 'cap' ? 'has a cap' : 'cap here';
       context.draw(at.sheet, end ? [{ kind: 'snap', at: project(end.at, at.sheet), reason }] : []);
     },

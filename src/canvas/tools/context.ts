@@ -6,6 +6,7 @@ import type { Board } from '../board.ts';
 import { gridStep } from '../grid.ts';
 import { restingDepth } from './depth.ts';
 import { pick } from './pick.ts';
+import { sameSelection } from './select/choice.ts';
 import type { PointerInput, PointerKind, Surface, ToolContext } from './tool.ts';
 
 /** Pixels within which things attract: a finger is wider than a point. */
@@ -52,6 +53,9 @@ export function createContext(
         exits: job.exits,
         units,
       });
+    },
+    hover(over) {
+      if (!sameSelection(board.getState().hover, over)) board.set({ hover: over });
     },
     draw(sheet, shapes) {
       if (shown !== null && shown !== sheet) surfaces.get(shown)?.drawActive([]);

@@ -138,6 +138,7 @@ export function createToolController(board: Board, options: ControllerOptions = 
     down(at) {
       see(at);
       if (overlay) return;
+      announce('');
       if (at.button === 1 || (at.button === 0 && spaceHeld)) {
         overlay = panning(context, at, phase);
         showCursor();

@@ -22,7 +22,7 @@ export function insertReady(context: ToolContext): Phase {
     name: 'insert/ready',
     show(at) {
       const place = placeAt(at);
-      board.set({ hover: place ? { nodes: [], segments: [place.segment] } : nothing });
+      context.hover(place ? { nodes: [], segments: [place.segment] } : nothing);
       const shapes = place ? [{ kind: 'node', at: project(place.at, at.sheet) } as const] : [];
       context.draw(at.sheet, [...shapes, ...(place?.snapped ? snapShapes(place.snapped) : [])]);
     },

@@ -11,11 +11,11 @@ export interface Placing {
 }
 
 /** The one phase of a tool that acts on a click; Escape leaves the tool. */
-export function placing({ board, draw }: ToolContext, { name, show, place }: Placing): Phase {
+export function placing({ board, draw, hover }: ToolContext, { name, show, place }: Placing): Phase {
   let pressed = false;
   const clear = () => {
     draw(null, []);
-    board.set({ hover: nothing });
+    hover(nothing);
   };
   const self: Phase = {
     name,

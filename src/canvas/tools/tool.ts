@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../graph/document.ts';
 import type { ScreenPoint, SheetId, SheetPoint } from '../../graph/sheet.ts';
 import type { Snap } from '../../graph/snap.ts';
-import type { Board } from '../board.ts';
+import type { Board, Selection } from '../board.ts';
 import type { ActiveShape, SheetHandle } from '../sheet-handle.ts';
 import type { Pick, PickOptions } from './pick.ts';
 
@@ -77,6 +77,8 @@ export interface ToolContext {
   snapAt(at: PointerInput, options?: SnapAsk): Snap;
   /** Shows `shapes` on one sheet and clears the other; no sheet clears both. */
   draw(sheet: SheetId | null, shapes: readonly ActiveShape[]): void;
+  /** Marks what the pointer is on, on all sheets; `nothing` unmarks it. */
+  hover(over: Selection): void;
   /** A sentence for the status line and the screen reader. */
   announce(text: string): void;
 }

@@ -1,6 +1,13 @@
 import type { Draft } from 'immer';
 import type { Job } from '../../../graph/document.ts';
-import { addNode, closeToNode, extendRun, insertNode, setCap } from '../../../graph/edits/index.ts';
+import {
+  addNode,
+  closeToNode,
+  extendRun,
+  findScheme,
+  insertNode,
+  setCap,
+} from '../../../graph/edits/index.ts';
 import type { Anchor, Target } from './run.ts';
 
 /**
@@ -15,8 +22,13 @@ export function drawLeg(job: Draft<Job>, schemeId: string, anchor: Anchor, targe
     return closeToNode(job, schemeId, from, to) === null ? null : to;
   }
   const leg = extendRun(job, schemeId, from, target.at);
-  if (leg && target.cap) setCap(job, schemeId, leg.node, target.cap);
+  if (leg && target.cap && !capped(job, schemeId, leg.node)) setCap(job, schemeId, leg.node, target.cap);
   return leg?.node ?? null;
+}
+
+/** A cap that ended the run before has moved on to its new end and stays what it is. */
+function capped(job: Draft<Job>, schemeId: string, id: string): boolean {
+  return findScheme(job, schemeId).nodes.some((node) => node.id === id && node.role === 'cap');
 }
 
 function nodeOf(job: Draft<Job>, schemeId: string, end: Anchor | Exclude<Target, { kind: 'place' }>): string {

@@ -194,7 +194,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       return pressedAt !== null;
     },
     enter() {
-      board.set({ hover: nothing });
+      context.hover(nothing);
       show();
     },
     leave() {
@@ -230,6 +230,8 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       return commit('open');
     },
     key(input) {
+      if (input.sheet !== on) pointer = null;
+      on = input.sheet;
       if (!input.modifiers.mod && !input.modifiers.alt && type(typeKey(typing, input.key))) return true;
       return act(input);
     },

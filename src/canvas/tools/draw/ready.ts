@@ -31,7 +31,7 @@ export function drawReady(context: ToolContext): Phase {
     const place = anchor.kind === 'node' ? node?.at : anchor.at;
     const nodes = anchor.kind === 'node' ? [anchor.id] : [];
     const segments = anchor.kind === 'segment' ? [anchor.id] : [];
-    board.set({ hover: nodes.length + segments.length > 0 ? { nodes, segments } : nothing });
+    context.hover({ nodes, segments });
     if (place) context.draw(at.sheet, [{ kind: 'snap', at: project(place, at.sheet), reason: words }]);
   };
 
@@ -50,7 +50,7 @@ export function drawReady(context: ToolContext): Phase {
     cursor: 'crosshair',
     leave() {
       context.draw(null, []);
-      board.set({ hover: nothing });
+      context.hover(nothing);
     },
     move(at) {
       show(at);
@@ -58,7 +58,7 @@ export function drawReady(context: ToolContext): Phase {
     },
     out() {
       context.draw(null, []);
-      board.set({ hover: nothing });
+      context.hover(nothing);
     },
     down(at) {
       if (at.button !== 0 || at.clicks === 2) return undefined;

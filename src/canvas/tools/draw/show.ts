@@ -24,7 +24,7 @@ export interface LegView {
 /** Turns smaller than this, degrees, are not worth a word. */
 const STRAIGHT = 0.05;
 
-/** What the leg in hand shows: its length on a dimension line, its angles, what is typed, and the snap. */
+/** What the leg in hand shows: its length, its angles, what is typed, and the snap. */
 export function legShapes(view: LegView): ActiveShape[] {
   const { from, sheet, result, snapped } = view;
   const start = project(from, sheet);
@@ -32,18 +32,12 @@ export function legShapes(view: LegView): ActiveShape[] {
   if (result.ok) {
     const end = project(result.leg.to, sheet);
     shapes.push({ kind: 'node', at: end });
-    if (result.leg.angle !== null)
-      shapes.push({
-        kind: 'measure',
-        from: start,
-        to: end,
-        text: formatLength(result.leg.length, view.units),
-      });
     if (snapped && samePoint(snapped.point, end)) shapes.push(...snapShapes(snapped));
-  } else if (snapped) {
+  } else if (snapped && !isTyped(view.typing)) {
     shapes.push(...snapShapes(snapped));
   }
-  const at = result.ok ? project(result.leg.to, sheet) : (snapped?.point ?? start);
+  const pointer = view.typing.rise === 0 ? snapped?.point : undefined;
+  const at = result.ok ? project(result.leg.to, sheet) : (pointer ?? start);
   shapes.push({ kind: 'note', at, text: legText(view), strong: isTyped(view.typing) });
   return shapes;
 }

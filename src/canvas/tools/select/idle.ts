@@ -2,7 +2,7 @@ import { insertNode } from '../../../graph/edits/index.ts';
 import { nothing } from '../../board.ts';
 import type { Cursor, Phase, PointerInput, ToolContext } from '../tool.ts';
 import { boxing } from './boxing.ts';
-import { only, sameSelection } from './choice.ts';
+import { only } from './choice.ts';
 import { editByKey } from './keyboard.ts';
 import { pressing } from './pressing.ts';
 
@@ -13,9 +13,8 @@ export function selectIdle(context: ToolContext): Phase {
 
   const hover = (at: PointerInput) => {
     const picked = context.pickAt(at);
-    const under = picked ? only(picked) : nothing;
     cursor = picked ? 'pointer' : 'default';
-    if (!sameSelection(board.getState().hover, under)) board.set({ hover: under });
+    context.hover(picked ? only(picked) : nothing);
   };
 
   const self: Phase = {
@@ -29,7 +28,7 @@ export function selectIdle(context: ToolContext): Phase {
     },
     out() {
       cursor = 'default';
-      if (!sameSelection(board.getState().hover, nothing)) board.set({ hover: nothing });
+      context.hover(nothing);
     },
     down(at) {
       if (at.button !== 0) return undefined;

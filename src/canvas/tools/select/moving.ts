@@ -6,7 +6,6 @@ import type { Snap } from '../../../graph/snap.ts';
 import { add, distance, norm } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
 import { nothing, type Recipe, type Selection } from '../../board.ts';
-import type { ActiveShape } from '../../sheet-handle.ts';
 import type { Pick } from '../pick.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
@@ -37,18 +36,17 @@ export function moving(
   const exclude = new Set(ids);
   const grabbed = project(picked.at, sheet);
   const lone = ids.length === 1 ? scheme.nodes.find(({ id }) => id === ids[0]) : undefined;
-  const neighbours = scheme.segments
-    .filter(({ from, to }) => lone && (from === lone.id || to === lone.id))
-    .flatMap(({ from, to }) =>
-      scheme.nodes.filter(({ id }) => (id === from || id === to) && id !== lone?.id),
-    );
+  const leg = scheme.segments.find(({ from, to }) => lone && (from === lone.id || to === lone.id));
+  const neighbour = scheme.nodes.find(
+    ({ id }) => leg && id !== lone?.id && (id === leg.from || id === leg.to),
+  );
   let step: { readonly delta: Vec3; readonly recipe: Recipe } | null = null;
 
   const follow = (at: PointerInput) => {
     const point = held(grabbed, press.point, at);
     const snapped = context.snapAt(
       { ...at, sheet, point },
-      { exclude, from: neighbours[0]?.at ?? picked.at, depth: depthOf(picked.at, sheet) },
+      { exclude, from: neighbour?.at ?? picked.at, depth: depthOf(picked.at, sheet) },
     );
     const end = at.modifiers.shift ? onAxis(grabbed, snapped.point) : snapped.point;
     const delta = unproject({ u: end.u - grabbed.u, v: end.v - grabbed.v }, sheet, 0);
@@ -61,7 +59,8 @@ export function moving(
       },
     };
     board.preview(norm(delta) === 0 ? null : step.recipe);
-    context.draw(sheet, shapesAt(end, snapped, joins !== undefined));
+    const shown = joins ? { ...snapped, reason: 'joins' } : snapped;
+    context.draw(sheet, snapped.point === end ? snapShapes(shown) : []);
   };
 
   const joinOf = (snapped: Snap, at: Vec3): string | undefined =>
@@ -69,22 +68,12 @@ export function moving(
       (node) => node.id === snapped.node && !exclude.has(node.id) && distance(node.at, at) < SAME_END,
     )?.id;
 
-  const shapesAt = (end: SheetPoint, snapped: Snap, joins: boolean): ActiveShape[] => {
-    const shapes: ActiveShape[] = neighbours.map((neighbour) => {
-      const from = project(neighbour.at, sheet);
-      const reach = lone && step ? distance(add(lone.at, step.delta), neighbour.at) : 0;
-      return { kind: 'measure', from, to: end, text: formatLength(reach, units) };
-    });
-    if (snapped.point === end) shapes.push(...snapShapes(joins ? { ...snapped, reason: 'joins' } : snapped));
-    return shapes;
-  };
-
   return {
     name: 'select/moving',
     cursor: 'move',
     pressed: true,
     enter() {
-      board.set({ hover: nothing });
+      context.hover(nothing);
       follow(first);
     },
     leave() {

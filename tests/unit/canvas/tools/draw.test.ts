@@ -199,6 +199,17 @@ describe('the draw tool', () => {
     expect(driver.node('n5')).toMatchObject({ role: 'cap', cap: 'roof-cap', at: [3, 3, 4.4] });
   });
 
+  it('moves a cap on to the new end of the run, and keeps its kind on an exit face', () => {
+    const job = bentJob();
+    job.exits.push({ id: 'x1', name: 'north wall', kind: 'wall', min: [0, 5, 0], max: [6, 5.1, 2.6] });
+    Object.assign(job.schemes[0]?.nodes[3] ?? {}, { role: 'cap', cap: 'wall-hooded' });
+    const driver = drive(job, drawingTool);
+    driver.click('floor', 3, 3);
+    driver.click('floor', 3, 5.1);
+    expect(driver.node('n4').role).toBe('turn');
+    expect(driver.node('n5')).toMatchObject({ role: 'cap', cap: 'wall-hooded' });
+  });
+
   it('refuses a leg without length and says why', () => {
     const driver = drive(bentJob(), drawingTool);
     const { job } = driver.board.getState();
