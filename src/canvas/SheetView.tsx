@@ -1,5 +1,13 @@
 import type Konva from 'konva/lib/Core.js';
-import { useEffect, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import {
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Board, BoardState } from './board.ts';
@@ -59,35 +67,25 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
     }
   }, [place]);
 
-  useLayoutEffect(() => {
-    const element = inner.current;
-    if (!ready || !element) return;
-    const redraw = (names: readonly LayerName[]) => {
-      for (const name of names) layers.current.get(name)?.batchDraw();
-    };
-    const fitTo = (points?: readonly SheetPoint[]) => {
+  const redraw = useCallback((names: readonly LayerName[]) => {
+    for (const name of names) layers.current.get(name)?.batchDraw();
+  }, []);
+  const show = useCallback(
+    (points?: readonly SheetPoint[]) => {
       const bounds = (points && boundsOf(points, 0.1)) ?? painter.extent(board.getState());
       view.current = wholePan(fitted(bounds, size.current, marginFor(size.current)));
       redraw(layerNames);
-    };
-    fitTo();
-    const handle: SheetHandle = {
-      sheet,
-      element,
-      size: () => size.current,
-      viewport: () => view.current as Viewport,
-      setViewport(next) {
-        view.current = wholePan(next);
-        redraw(layerNames);
-      },
-      fit: fitTo,
-      drawActive(shapes) {
-        painter.setActive(shapes);
-        redraw(['active']);
-      },
-    };
-    const unsubscribe = board.subscribe((state, before) => redraw(touched(state, before)));
-    const mounted = onMount?.(handle);
+    },
+    [board, painter, redraw],
+  );
+
+  useLayoutEffect(() => {
+    if (ready) show();
+  }, [ready, show]);
+
+  useEffect(() => board.subscribe((state, before) => redraw(touched(state, before))), [board, redraw]);
+
+  useEffect(() => {
     let gone = false;
     void document.fonts.load(`500 ${MIN_TEXT}px ${FONT}`).then(() => {
       if (gone) return;
@@ -96,10 +94,28 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
     });
     return () => {
       gone = true;
-      unsubscribe();
-      mounted?.();
     };
-  }, [board, sheet, painter, onMount, ready]);
+  }, [painter, redraw]);
+
+  useEffect(() => {
+    const element = inner.current;
+    if (!ready || !element || !onMount) return;
+    return onMount({
+      sheet,
+      element,
+      size: () => size.current,
+      viewport: () => view.current as Viewport,
+      setViewport(next) {
+        view.current = wholePan(next);
+        redraw(layerNames);
+      },
+      fit: show,
+      drawActive(shapes) {
+        painter.setActive(shapes);
+        redraw(['active']);
+      },
+    });
+  }, [ready, sheet, painter, onMount, show, redraw]);
 
   return (
     <div className="sheet" ref={frame}>

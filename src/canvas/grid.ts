@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../graph/document.ts';
 import { FOOT, INCH } from '../units/index.ts';
-import type { Size, Viewport } from './viewport.ts';
+import type { Viewport } from './viewport.ts';
 
 export interface GridStep {
   /** m between faint lines, and between stronger ones. */
@@ -82,13 +82,3 @@ export function scaleBar(view: Viewport, units: UnitSystem, most = 140): ScaleBa
 
 /** Width of the rulers, px. */
 export const RULER = 22;
-
-/** What of an element the rulers leave free, px. */
-export function freeOfRulers(size: Size): { x: number; y: number; width: number; height: number } {
-  return {
-    x: RULER,
-    y: RULER,
-    width: Math.max(0, size.width - RULER),
-    height: Math.max(0, size.height - RULER),
-  };
-}

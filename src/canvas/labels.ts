@@ -45,7 +45,6 @@ const chosen = 50;
 /** Every label that a sheet would like to show, each with the places where it may stand. */
 export function labelsOf(input: LabelInput): Wanted[] {
   const { legs, route, selection } = input;
-  const sized = sizeTags(input);
   const wanted: Wanted[] = [];
   const middle = centreOf(legs, input.view);
   for (const leg of legs) {
@@ -60,7 +59,7 @@ export function labelsOf(input: LabelInput): Wanted[] {
       if (value) wanted.push({ ...value, priority: 70 + more + Math.min(9, length / 100) });
     }
   }
-  for (const leg of sized) wanted.push(sizeLabel(leg, input));
+  wanted.push(...sizeLabels(input));
   for (const node of route.nodes.values()) {
     const turn = turnLabel(node, input);
     if (turn) wanted.push({ ...turn, priority: 60 + (selection.nodes.includes(node.id) ? chosen : 0) });
@@ -121,7 +120,7 @@ function dimensionLabel(
     Math.sign(dot2(normal, { x: (from.x + to.x) / 2 - middle.x, y: (from.y + to.y) / 2 - middle.y })) || 1;
   const fits = length > extent(text, input.measure, along) * 2 + 12;
   const candidates: Candidate[] = [];
-  const first = Math.max(24, extent(text, input.measure, normal) + 9);
+  const first = Math.max(28, extent(text, input.measure, normal) + 9);
   for (const [row, gap] of [first, first + 20, first + 40].entries())
     for (const side of [outward, -outward]) {
       const away = { x: normal.x * side, y: normal.y * side };
@@ -166,7 +165,7 @@ function alongLeg(leg: SheetLeg, text: string, input: LabelInput, shares: readon
       candidates.push({ box: textBox(at, text, input.measure), text, inside: leg.segment.id, cost: i });
     for (const side of [1, -1])
       candidates.push({
-        box: textBox(off(at, normal, side * (half + across + 3)), text, input.measure),
+        box: textBox(off(at, normal, side * (half + across + 2)), text, input.measure),
         text,
         cost: 4 + i,
       });
@@ -174,31 +173,31 @@ function alongLeg(leg: SheetLeg, text: string, input: LabelInput, shares: readon
   return candidates;
 }
 
-/** One size tag for each stretch of the same size: on the longest leg that shows its side. */
-function sizeTags({ legs, route }: LabelInput): SheetLeg[] {
-  const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
-  const tagged: SheetLeg[] = [];
-  let best: SheetLeg | null = null;
-  let last: Section | null = null;
-  for (const id of route.order) {
+/** One size tag for each stretch of duct of the same size: on its longest leg that has room for it. */
+function sizeLabels(input: LabelInput): Wanted[] {
+  const byId = new Map(input.legs.map((leg) => [leg.segment.id, leg]));
+  const stretches: SheetLeg[][] = [];
+  let last: string | null = null;
+  for (const id of input.route.order) {
     const leg = byId.get(id);
     if (!leg) continue;
-    const { section } = leg.segment;
-    if (last && JSON.stringify(last) !== JSON.stringify(section)) {
-      if (best) tagged.push(best);
-      best = null;
-    }
-    last = section;
-    const shown = (l: SheetLeg) => Math.hypot(l.to.u - l.from.u, l.to.v - l.from.v);
-    if (!best || shown(leg) > shown(best)) best = leg;
+    const text = sectionText(leg.segment.section, input.units);
+    if (text === last) stretches[stretches.length - 1]?.push(leg);
+    else stretches.push([leg]);
+    last = text;
   }
-  return best ? [...tagged, best] : tagged;
-}
-
-function sizeLabel(leg: SheetLeg, input: LabelInput): Wanted {
-  const text = sectionText(leg.segment.section, input.units);
-  const candidates = leg.endOn ? around(leg, text, input) : alongLeg(leg, text, input, [0.8, 0.34, 0.7, 0.9]);
-  return { kind: 'size', id: leg.segment.id, priority: 50, candidates };
+  return stretches.flatMap((legs) => {
+    const [longest, ...others] = legs.sort(
+      (a, b) => screenLength(b, input.view) - screenLength(a, input.view),
+    );
+    if (!longest) return [];
+    const text = sectionText(longest.segment.section, input.units);
+    const candidates = [longest, ...others.slice(0, 3)].flatMap((leg, i) => {
+      const places = leg.endOn ? around(leg, text, input) : alongLeg(leg, text, input, [0.8, 0.34, 0.7, 0.9]);
+      return places.map((place) => ({ ...place, cost: place.cost + i * 6 }));
+    });
+    return [{ kind: 'size', id: longest.segment.id, priority: 50, candidates }];
+  });
 }
 
 function riserLabel(leg: SheetLeg, input: LabelInput, more: number): Wanted {

@@ -283,8 +283,8 @@ function halfOf(
 
 function transitionDrawables(node: RouteNode, legs: ReadonlyMap<string, SheetLeg>, view: View): Drawable[] {
   const t = node.transition;
-  const [up, down] = [legs.get(t?.upstream ?? ''), legs.get(t?.downstream ?? '')];
-  if (!t || !up || !down || down.endOn) return [];
+  const down = legs.get(t?.downstream ?? '');
+  if (!t || !down) return [];
   const direction = down.segment.direction;
   const normal = grazing(direction, view);
   if (!normal) return [];

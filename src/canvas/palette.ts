@@ -13,9 +13,8 @@ export interface Palette {
   readonly gridMajor: string;
   /** Rulers along the edges of a sheet. */
   readonly ruler: string;
-  /** Walls of duct, and the finer lines inside them. */
+  /** Walls of duct. */
   readonly wall: string;
-  readonly fine: string;
   /** Fill of duct that has no number yet. */
   readonly unsolved: string;
   /** Hatch and fill of blocks and exits. */
@@ -40,7 +39,6 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     gridMajor: '#e6dfcf',
     ruler: '#f4f0e6',
     wall: '#24211b',
-    fine: 'rgb(36 33 27 / 55%)',
     unsolved: '#e4ddce',
     hatch: 'rgb(101 95 82 / 34%)',
     block: 'rgb(101 95 82 / 7%)',
@@ -59,7 +57,6 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     gridMajor: '#2a2f36',
     ruler: '#191c20',
     wall: '#f2ecdf',
-    fine: 'rgb(242 236 223 / 60%)',
     unsolved: '#3a3f47',
     hatch: 'rgb(163 156 142 / 32%)',
     block: 'rgb(163 156 142 / 8%)',
@@ -78,7 +75,6 @@ export const palettes: Readonly<Record<Theme, Palette>> = {
     gridMajor: '#e6e6e6',
     ruler: '#ffffff',
     wall: '#000000',
-    fine: 'rgb(0 0 0 / 55%)',
     unsolved: '#e8e8e8',
     hatch: 'rgb(68 68 68 / 36%)',
     block: 'rgb(68 68 68 / 6%)',
