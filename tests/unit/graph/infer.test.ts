@@ -201,7 +201,7 @@ describe('findings', () => {
     const findings = inferRoute(exampleJob(), 'roof').findings;
     expect(findings.map((finding) => finding.rule)).toEqual(['flexible-duct', 'smaller-than-collar']);
     expect(findings[1]?.message).toBe(
-      'From turn 2 of 5 on, the duct is 6" round, smaller than the hood\'s 8" round collar.',
+      'From turn 1 of 5 on, the duct is 6" round, smaller than the hood\'s 8" round collar.',
     );
   });
 
@@ -349,7 +349,7 @@ describe('findings', () => {
   test('ids are stable for the same rule at the same place', () => {
     expect(inferRoute(exampleJob(), 'roof').findings.map((finding) => finding.id)).toEqual([
       'flexible-duct:rd5',
-      'smaller-than-collar:r1+rd3+rd4+rd5+rd6',
+      'smaller-than-collar:r1+rd2+rd3+rd4+rd5+rd6',
     ]);
   });
 });

@@ -80,7 +80,7 @@ describe('where the pressure goes', () => {
 
   it('names the fastest leg, where the duct is smallest', () => {
     const solved = solvedAtFull(solveScheme(exampleJob(), 'roof'));
-    expect(solved.fastest?.segment).toBe('rd3');
+    expect(solved.fastest?.segment).toBe('rd2');
     expect(solved.fastest?.velocity).toBeCloseTo(solved.flow / ((Math.PI / 4) * 0.1524 ** 2), 12);
   });
 });
