@@ -27,6 +27,7 @@ import { printed } from './shortcut.ts';
 export function TopBar() {
   return (
     <header className="top-bar">
+      <h1 className="unseen">Gentlebend</h1>
       <JobTitle />
       <FileMenu />
       <Toolbar className="bar-group" aria-label="Undo and redo">

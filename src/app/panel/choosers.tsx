@@ -10,7 +10,6 @@ import {
   Popover,
   Select,
   SelectValue,
-  Text,
 } from 'react-aria-components';
 import type { CatalogueRow } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
@@ -44,8 +43,8 @@ export function RowChooser({ label, rows, value, onChoose }: RowChooserProps) {
         <ListBox className="menu list-box">
           {rows.map((row) => (
             <ListBoxItem key={row.id} id={row.id} textValue={row.name}>
-              <Text slot="label">{row.name}</Text>
-              <Text slot="description">{row.what}</Text>
+              {row.name}
+              <small>{row.what}</small>
             </ListBoxItem>
           ))}
         </ListBox>
