@@ -120,3 +120,54 @@ test('the route is kept a second after the last edit, without the page being tol
   await page.waitForFunction(() => globalThis.gentlebend !== undefined);
   expect(await page.evaluate(() => globalThis.gentlebend.state().job)).toEqual(job);
 });
+
+test('a typed length is the length of the leg, wherever the pointer is', async ({ board }) => {
+  await board.open('?new');
+  await board.tool('Place hood');
+  await board.click('floor', [2 * foot, 2 * foot, 0]);
+  const [hood] = (await board.seen()).job.schemes[0]?.nodes ?? [];
+  if (!hood) throw new Error('no hood was placed');
+  await board.tool('Draw duct');
+  await board.click('section-x', hood.at);
+  await board.pointAt('section-x', from(hood.at, 0, 0, 2));
+  await board.page.keyboard.type(`3' 4 1/2"`);
+  await board.page.keyboard.press('Enter');
+  await board.page.keyboard.press('Escape');
+  const { segments } = await board.seen();
+  expect(segments.map((segment) => segment.length)).toEqual([expect.closeTo(40.5 * 0.0254, 9)]);
+});
+
+test('every frame of a drag on the example job is solved once and coloured anew, and the drag is one step', async ({
+  board,
+}) => {
+  await board.open('?example');
+  const { bends, job } = await board.seen();
+  const node = job.schemes[0]?.nodes.find(({ id }) => id === bends.at(-1)?.node);
+  if (!node) throw new Error('the example has a turn');
+  const start = await board.screenOf('section-x', node.at);
+  const stats = () => board.page.evaluate(() => globalThis.gentlebend.stats());
+  const flow = () =>
+    board.page.evaluate(() => {
+      const outcome = globalThis.gentlebend.state().solution.speeds.at(-1)?.outcome;
+      return outcome?.solved ? outcome.flow : null;
+    });
+
+  await board.page.mouse.move(start.x, start.y);
+  await board.page.mouse.down();
+  await board.page.mouse.move(start.x + 20, start.y);
+  await board.frame();
+  const before = await stats();
+  const flows = new Set<number | null>();
+  const frames = 8;
+  for (let i = 1; i <= frames; i += 1) {
+    await board.page.mouse.move(start.x + 20 + 25 * i, start.y);
+    await board.frame();
+    flows.add(await flow());
+  }
+  const during = await stats();
+  await board.page.mouse.up();
+  const after = await stats();
+  expect(during.solves - before.solves).toBe(frames);
+  expect(flows.size).toBeGreaterThan(frames / 2);
+  expect([during.commits - before.commits, after.commits - before.commits]).toEqual([0, 1]);
+});

@@ -22,11 +22,15 @@ for (const colorScheme of themes) {
         await board.page.setViewportSize(size);
         await board.open('?example');
         await expect(board.page.locator('[data-proposal]').first()).toBeVisible();
-        const name = `example-${colorScheme}-${size.width}.png`;
-        const body = await board.page.screenshot({ path: info.outputPath(name) });
-        await info.attach(name, { body, contentType: 'image/png' });
         expect(await board.page.evaluate(() => globalThis.gentlebend.state().theme)).toBe(colorScheme);
-        expect(await board.layoutFaults()).toEqual([]);
+        for (const scheme of (await board.seen()).job.schemes) {
+          await board.page.getByText(scheme.name).first().click();
+          await expect(board.page.locator('[data-proposal]:not([disabled])').first()).toBeVisible();
+          const name = `${scheme.id}-${colorScheme}-${size.width}.png`;
+          const body = await board.page.screenshot({ path: info.outputPath(name) });
+          await info.attach(name, { body, contentType: 'image/png' });
+          expect(await board.layoutFaults()).toEqual([]);
+        }
       });
     }
   });

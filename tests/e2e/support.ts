@@ -180,6 +180,11 @@ export class BoardPage {
         if (wide || tall) faults.push(`cut off: ${nameOf(element)}`);
       }
 
+      for (const field of document.querySelectorAll('input')) {
+        if (field.scrollWidth > field.clientWidth + 1)
+          faults.push(`cut off: ${field.ariaLabel} "${field.value}"`);
+      }
+
       const scrolledAway = (element: Element): boolean => {
         const rect = element.getBoundingClientRect();
         for (let box = element.parentElement; box; box = box.parentElement) {
