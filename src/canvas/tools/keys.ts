@@ -1,11 +1,10 @@
-import type { ToolId } from '../board.ts';
 import type { KeyInput } from './tool.ts';
 
 /** Where a shortcut counts: with the sheets in view, in the select tool, or with a leg in hand. */
 export type KeyScope = 'sheets' | 'select' | 'draw';
 
-export interface Shortcut {
-  readonly action: Action;
+interface Row {
+  readonly action: string;
   /** Combinations such as `Shift+ArrowUp`; `Mod` is Control, or Command where there is one. */
   readonly keys: readonly string[];
   readonly title: string;
@@ -48,13 +47,7 @@ export const shortcuts = [
   { action: 'aim.left', keys: ['ArrowLeft'], title: 'Aim left', scope: 'draw' },
   { action: 'aim.up', keys: ['ArrowUp'], title: 'Aim up the sheet', scope: 'draw' },
   { action: 'aim.down', keys: ['ArrowDown'], title: 'Aim down the sheet', scope: 'draw' },
-] as const satisfies readonly {
-  action: string;
-  keys: readonly string[];
-  title: string;
-  scope: KeyScope;
-  hold?: true;
-}[];
+] as const satisfies readonly Row[];
 
 export type Action = (typeof shortcuts)[number]['action'];
 
@@ -75,9 +68,4 @@ export function comboOf({ key, modifiers }: Pick<KeyInput, 'key' | 'modifiers'>)
 /** What a key means in a scope, or `undefined`. */
 export function actionOf(input: Pick<KeyInput, 'key' | 'modifiers'>, scope: KeyScope): Action | undefined {
   return byScope.get(`${scope} ${comboOf(input)}`);
-}
-
-/** The tool that an action picks. */
-export function toolOf(action: Action): ToolId | undefined {
-  return action.startsWith('tool.') ? (action.slice('tool.'.length) as ToolId) : undefined;
 }
