@@ -189,7 +189,6 @@ function byId<Row extends CatalogueRow>(rows: readonly Row[]): (id: string) => R
 
 /** The row with this id, or undefined where the catalogue has none. */
 export const findMaterial = byId(materials);
-export const findDuctSize = byId(ductSizes);
 export const findBend = byId(bends);
 export const findTransition = byId(transitions);
 export const findCap = byId(caps);
