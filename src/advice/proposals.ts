@@ -17,6 +17,7 @@ import { betterCaps } from './proposals/cap.ts';
 import { largerDiameter, noReducer } from './proposals/diameter.ts';
 import { fewerTurns } from './proposals/fewer-turns.ts';
 import { gentlerBends } from './proposals/gentler-bend.ts';
+import { lossesWithTheAirOf } from './proposals/same-air.ts';
 import { smoothDuct, stretchedDuct } from './proposals/smooth-duct.ts';
 
 export type { ProposalKind } from './proposals/candidate.ts';
@@ -92,9 +93,7 @@ const ranked = memoise((job: Job, schemeId: string, asked: number | undefined): 
   const tried = kinds
     .flatMap((kind) => kind(scene))
     .filter((candidate) => scene.sound(candidate.recipe))
-    .flatMap((candidate) =>
-      attempt(candidate, solution, solveScheme(after(candidate.recipe), schemeId), judged),
-    );
+    .flatMap((candidate) => attempt(candidate, solution, after(candidate.recipe), judged));
   return withoutTwins(tried).sort((a, b) => b.gain - a.gain || (a.id < b.id ? -1 : 1));
 });
 
@@ -115,30 +114,19 @@ function isSubset(some: ReadonlySet<string>, all: ReadonlySet<string>): boolean 
   return [...some].every((id) => all.has(id));
 }
 
-function attempt(
-  candidate: Candidate,
-  before: SchemeSolution,
-  after: SchemeSolution,
-  judged: number,
-): Proposal[] {
+function attempt(candidate: Candidate, before: SchemeSolution, changed: Job, judged: number): Proposal[] {
+  const solution = solveScheme(changed, before.schemeId);
   const now = outcomeAt(before, judged);
-  const then = outcomeAt(after, judged);
+  const then = outcomeAt(solution, judged);
   if (!now || !then || then.flow - now.flow < leastGain * now.flow) return [];
   const { reason, ...change } = candidate;
   const gains = before.speeds.map(({ name }, i) => ({
     speed: name,
     before: outcomeAt(before, i)?.flow ?? 0,
-    after: outcomeAt(after, i)?.flow ?? 0,
+    after: outcomeAt(solution, i)?.flow ?? 0,
   }));
-  return [
-    {
-      ...change,
-      reason: fullStop(reason(then, after.route)),
-      gain: then.flow - now.flow,
-      gains,
-      solution: after,
-    },
-  ];
+  const words = fullStop(reason(lossesWithTheAirOf(now, changed, solution)));
+  return [{ ...change, reason: words, gain: then.flow - now.flow, gains, solution }];
 }
 
 /** One full stop at the end, also after an abbreviation that has its own. */

@@ -27,9 +27,15 @@ export interface Candidate {
   readonly recipe: Recipe;
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
-  /** One sentence with numbers, without its full stop, from the air before and after at the judged speed. */
-  readonly reason: (after: Solved, route: Route) => string;
+  /**
+   * One sentence with numbers, without its full stop, from what the changed run costs with the air of
+   * before still in it: like is compared with like, and more air is the gain.
+   */
+  readonly reason: (sameAir: Losses) => string;
 }
+
+/** What is lost where. */
+export type Losses = Pick<Solved, 'segments' | 'fittings'>;
 
 /** What the kinds of proposal look at. */
 export interface Scene {
@@ -50,15 +56,15 @@ export type Kind = (scene: Scene) => readonly Candidate[];
 
 /** The first of several fittings of a kind at a place. */
 export function fittingAt(
-  solved: Solved,
+  { fittings }: Pick<Losses, 'fittings'>,
   at: string,
   kinds: readonly FittingResult['kind'][],
 ): FittingResult | undefined {
-  return solved.fittings.find((fitting) => fitting.at === at && kinds.includes(fitting.kind));
+  return fittings.find((fitting) => fitting.at === at && kinds.includes(fitting.kind));
 }
 
 /** Pa lost in legs and in the fittings that are charged to them or stand at the given nodes. */
-export function lossOf(solved: Solved, segments: readonly string[], nodes: readonly string[]): number {
+export function lossOf(solved: Losses, segments: readonly string[], nodes: readonly string[]): number {
   const friction = segments.reduce((sum, id) => sum + (solved.segments.get(id)?.frictionLoss ?? 0), 0);
   const places = new Set([...segments, ...nodes]);
   return solved.fittings

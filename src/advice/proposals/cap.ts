@@ -62,9 +62,9 @@ function replace(scene: Scene, node: string, row: CapRow, same: boolean): Candid
     recipe: fitted(scene, node, row),
     nodes: [node],
     segments: [],
-    reason: (after) => {
+    reason: (sameAir) => {
       const now = fittingAt(before, node, ['cap', 'exit']);
-      const then = fittingAt(after, node, ['cap', 'exit'])?.loss ?? 0;
+      const then = fittingAt(sameAir, node, ['cap', 'exit'])?.loss ?? 0;
       return `${sentence(places.node(node))} costs ${lossWords(now?.loss ?? 0, before, units)}; ${withArticle(words)} costs ${formatPressure(then, units)}`;
     },
   };

@@ -1,12 +1,11 @@
 import { setDuct } from '../../graph/edits/index.ts';
 import type { RouteSegment } from '../../graph/route.ts';
 import { sectionWords } from '../../graph/sections.ts';
-import type { Solved } from '../../graph/solution.ts';
 import { ductSizes } from '../../hydraulics/catalogue.ts';
 import { area } from '../../hydraulics/section.ts';
 import type { Section } from '../../hydraulics/types.ts';
 import { formatPressure, formatVelocity } from '../../units/index.ts';
-import { type Candidate, type Kind, lossOf, lossWords, type Scene } from './candidate.ts';
+import { type Candidate, type Kind, type Losses, lossOf, lossWords, type Scene } from './candidate.ts';
 
 /** The next sizes of the trade for the whole run: one step up and two. */
 export const largerDiameter: Kind = (scene) => {
@@ -44,10 +43,8 @@ function wholeRun(
     recipe: (job) => setDuct(job, scheme.id, 'all', section),
     nodes: [],
     segments,
-    reason: (after) => {
-      const then = `at ${words} it moves ${formatVelocity(fastest(after), units)} at most and costs ${formatPressure(costOf(after), units)}`;
-      return `The air moves at up to ${formatVelocity(fastest(before), units)} and the run costs ${formatPressure(costOf(before), units)}; ${then}`;
-    },
+    reason: (sameAir) =>
+      `The air moves at up to ${fastest(before, units)} and the run costs ${cost(before, units)}; at ${words} the same air moves at up to ${fastest(sameAir, units)} and costs ${cost(sameAir, units)}`,
   };
 }
 
@@ -56,16 +53,13 @@ function sizeId(section: Section): string {
   return `${section.shape}-${sides.map((side) => Math.round(side * 1000)).join('x')}`;
 }
 
-function fastest(solved: Solved): number {
-  return solved.fastest?.velocity ?? 0;
+function fastest({ segments }: Losses, units: Scene['units']): string {
+  return formatVelocity(Math.max(...[...segments.values()].map(({ velocity }) => velocity)), units);
 }
 
-function costOf(solved: Solved): number {
-  return lossOf(
-    solved,
-    [...solved.segments.keys()],
-    solved.fittings.map((fitting) => fitting.at),
-  );
+function cost(losses: Losses, units: Scene['units']): string {
+  const places = losses.fittings.map((fitting) => fitting.at);
+  return formatPressure(lossOf(losses, [...losses.segments.keys()], places), units);
 }
 
 /** Wherever the run is squeezed: the larger size carried on to the end. */
@@ -83,7 +77,7 @@ function carryOn(scene: Scene, node: string, large: Section, small: Section, fir
     return leg !== undefined && area(leg.section) < area(large);
   });
   const ends = segments.flatMap((id) => scene.route.segments.get(id)?.to ?? []);
-  const cost = (solved: Solved) => lossOf(solved, segments, ends);
+  const costOf = (losses: Losses) => lossOf(losses, segments, ends);
   const words = sectionWords(large, units);
   return [
     {
@@ -94,8 +88,8 @@ function carryOn(scene: Scene, node: string, large: Section, small: Section, fir
       recipe: (job) => setDuct(job, scheme.id, segments, large),
       nodes: [node],
       segments,
-      reason: (after) =>
-        `From ${places.node(node)} on, the ${sectionWords(small, units)} duct with its fittings costs ${lossWords(cost(before), before, units)}; at ${words} it costs ${formatPressure(cost(after), units)}`,
+      reason: (sameAir) =>
+        `From ${places.node(node)} on, the ${sectionWords(small, units)} duct with its fittings costs ${lossWords(costOf(before), before, units)}; at ${words} the same air costs ${formatPressure(costOf(sameAir), units)}`,
     },
   ];
 }

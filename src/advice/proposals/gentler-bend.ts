@@ -9,7 +9,7 @@ import {
   type Candidate,
   fittingAt,
   type Kind,
-  lossOf,
+  type Losses,
   lossWords,
   lowerFirst,
   type Scene,
@@ -76,9 +76,9 @@ function oneTurn({ scheme, before, places, units }: Scene, { node, choice }: Cha
     recipe: (job) => setBend(job, scheme.id, node.id, choice),
     nodes: [node.id],
     segments: [],
-    reason: (after) => {
+    reason: (sameAir) => {
       const now = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
-      const then = fittingAt(after, node.id, ['bend'])?.loss ?? 0;
+      const then = fittingAt(sameAir, node.id, ['bend'])?.loss ?? 0;
       const where = places.turn(node.id);
       return `${sentence(where)}, costs ${lossWords(now, before, units)}; ${withArticle(words)} costs ${formatPressure(then, units)}`;
     },
@@ -97,13 +97,10 @@ function everyTurn({ scheme, before, units }: Scene, changes: readonly Change[])
     },
     nodes,
     segments: [],
-    reason: (after) => {
-      const bends = (fittings: typeof before.fittings) => ({
-        ...before,
-        fittings: fittings.filter((f) => f.kind === 'bend'),
-      });
-      const now = lossOf(bends(before.fittings), [], nodes);
-      const then = lossOf(bends(after.fittings), [], nodes);
+    reason: (sameAir) => {
+      const bends = ({ fittings }: Losses) =>
+        nodes.reduce((sum, id) => sum + (fittingAt({ fittings }, id, ['bend'])?.loss ?? 0), 0);
+      const [now, then] = [bends(before), bends(sameAir)];
       return `The bends at ${changes.length} turns cost ${lossWords(now, before, units)}; the gentlest that fit cost ${formatPressure(then, units)}`;
     },
   };

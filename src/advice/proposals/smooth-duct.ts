@@ -2,7 +2,7 @@ import { setBend, setMaterial, setStretch } from '../../graph/edits/index.ts';
 import { sentence } from '../../graph/places.ts';
 import { findMaterial } from '../../hydraulics/catalogue.ts';
 import { formatLossRate } from '../../units/index.ts';
-import { type Candidate, type Kind, lowerFirst, type Scene } from './candidate.ts';
+import { type Candidate, type Kind, type Losses, lowerFirst, type Scene } from './candidate.ts';
 
 const usualMetal = 'galvanized';
 /** Duct rougher than this has corrugations that a smooth one would do away with, m. */
@@ -73,6 +73,6 @@ export const stretchedDuct: Kind = (scene) => {
 };
 
 function rates({ before, units }: Scene, leg: string, subject: string, then: string): Candidate['reason'] {
-  const rate = (solved: typeof before) => formatLossRate(solved.segments.get(leg)?.lossPerMetre ?? 0, units);
-  return (after) => `${subject} loses ${rate(before)}; ${then} ${rate(after)}`;
+  const rate = (losses: Losses) => formatLossRate(losses.segments.get(leg)?.lossPerMetre ?? 0, units);
+  return (sameAir) => `${subject} loses ${rate(before)}; ${then} ${rate(sameAir)}`;
 }
