@@ -1,4 +1,6 @@
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { lineOf } from '../files/problem.ts';
 import { type ReadResult, readJob } from '../files/read.ts';
@@ -6,10 +8,12 @@ import { solutionJson } from './json.ts';
 import { solveJob } from './solve.ts';
 import { solutionText } from './text.ts';
 
-/** What the command line writes to; a Node process fits. */
-export interface Streams {
+/** What the command line has around it; a Node process fits. */
+export interface Surroundings {
   readonly stdout: { write(text: string): unknown };
   readonly stderr: { write(text: string): unknown };
+  /** `INIT_CWD`: the folder that npm was started in, before it went to the project's own. */
+  readonly env: { readonly INIT_CWD?: string | undefined };
 }
 
 const usage = `Usage: solve FILE.gentlebend.json [--json] [--losses]
@@ -28,7 +32,7 @@ const badInput = 2;
  * The command line over the rooms before it: `solve FILE [--json] [--losses]`. Resolves to the exit
  * code. On bad input it says what is wrong on standard error, writes nothing else and gives 2.
  */
-export async function main(args: readonly string[], { stdout, stderr }: Streams): Promise<number> {
+export async function main(args: readonly string[], { stdout, stderr, env }: Surroundings): Promise<number> {
   const refuse = (message: string): number => {
     stderr.write(`${message}\n`);
     return badInput;
@@ -43,7 +47,7 @@ export async function main(args: readonly string[], { stdout, stderr }: Streams)
 
   let text: string;
   try {
-    text = await readFile(asked.file, 'utf8');
+    text = await readFrom(asked.file, env.INIT_CWD);
   } catch (error) {
     return refuse(`${asked.file}: ${whyUnreadable(error)}`);
   }
@@ -85,6 +89,12 @@ function understand(args: readonly string[]): Asked | string {
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
+}
+
+/** Reads a file that is named from the working folder or, failing that, from the folder `elsewhere`. */
+async function readFrom(file: string, elsewhere: string | undefined): Promise<string> {
+  const path = elsewhere === undefined || existsSync(file) ? file : resolve(elsewhere, file);
+  return await readFile(path, 'utf8');
 }
 
 function whyUnreadable(error: unknown): string {

@@ -26,7 +26,8 @@ async function run(...args: string[]) {
       written[key] += text;
     },
   });
-  const code = await main(args, { stdout: into('stdout'), stderr: into('stderr') });
+  const env = { INIT_CWD: folder };
+  const code = await main(args, { stdout: into('stdout'), stderr: into('stderr'), env });
   return { code, ...written };
 }
 
@@ -193,6 +194,11 @@ test('two hoods have a row each, named', async () => {
   const { stdout } = await run('solve', file(JSON.stringify(job)));
   expect(stdout.match(/^ +Wall hood +(low|high) /gm)).toHaveLength(2);
   expect(stdout.match(/^ +Second hood +(low|high) /gm)).toHaveLength(2);
+});
+
+test('a file may be named from the folder that npm was started in', async () => {
+  file(JSON.stringify(sampleJob()));
+  expect((await run('solve', 'job.gentlebend.json')).code).toBe(0);
 });
 
 test('--help says how to use it', async () => {
