@@ -3,10 +3,10 @@ import { depthOf, type SheetId, unproject } from '../../graph/sheet.ts';
 import { snap } from '../../graph/snap.ts';
 import { spatialIndex } from '../../graph/spatial.ts';
 import type { Board } from '../board.ts';
-import { gridStep } from '../grid.ts';
 import { restingDepth } from './depth.ts';
 import { pick } from './pick.ts';
 import { sameSelection } from './select/choice.ts';
+import { snapStep } from './snap-step.ts';
 import type { PointerInput, PointerKind, Surface, ToolContext } from './tool.ts';
 
 /** Pixels within which things attract: a finger is wider than a point. */
@@ -48,7 +48,7 @@ export function createContext(
         from,
         previous,
         exclude,
-        gridStep: gridStep(scaleOf(at.sheet), units).minor,
+        gridStep: snapStep(scaleOf(at.sheet), units),
         blocks: job.blocks,
         exits: job.exits,
         units,
