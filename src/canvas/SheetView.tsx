@@ -159,7 +159,7 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
 }
 
 function marginFor(size: Size): number {
-  return Math.min(MARGIN, Math.min(size.width, size.height) / 5);
+  return Math.min(MARGIN, Math.min(size.width, size.height) / 4);
 }
 
 /** Whole pixels of pan keep lines crisp while the sheet is moved. */

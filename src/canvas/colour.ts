@@ -25,10 +25,13 @@ export interface ColourTick {
 
 export const kindOf = { velocity: 'velocity', loss: 'lossRate' } as const satisfies Record<ColourBy, string>;
 
-/** Where nothing is solved the legend still has an end, in the user's unit. */
+/**
+ * The end that a scale has at least, in the user's unit: past the advised velocities, and past the loss
+ * of a well-sized run. So most jobs, and one job before and after a change, wear the same colours.
+ */
 const usual = {
-  velocity: { imperial: 1500, metric: 8 },
-  loss: { imperial: 0.3, metric: 2.5 },
+  velocity: { imperial: 2000, metric: 10 },
+  loss: { imperial: 0.5, metric: 4 },
 } as const;
 
 const roundEnds = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
@@ -40,13 +43,13 @@ export function roundEnd(value: number): number {
   return Number((end * power).toPrecision(12));
 }
 
-/** The scale for a set of SI values; those that are no positive number are passed over. */
+/** The scale for a set of SI values: from 0 to its usual end, or to the round number that covers them all. */
 export function colourScale(values: Iterable<number>, by: ColourBy, units: UnitSystem): ColourScale {
   const kind = kindOf[by];
   const perSi = quantity(kind, 1, units).value;
   let top = 0;
   for (const value of values) if (Number.isFinite(value)) top = Math.max(top, Math.abs(value) * perSi);
-  const end = top > 0 ? roundEnd(top) : usual[by][units];
+  const end = Math.max(usual[by][units], top > 0 ? roundEnd(top) : 0);
   const ticks = scaleLinear([0, end], [0, 1]).ticks(4);
   const decimals = Math.max(0, ...ticks.map((t) => (String(t).split('.')[1] ?? '').length));
   return {

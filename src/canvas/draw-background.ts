@@ -29,7 +29,8 @@ export function drawBackground(
   for (const face of job.exits)
     drawBox(pen, face, sheet, { fill: palette.exit, edge: palette.ok, hatch: 7 }, palette, view);
   for (const block of job.blocks) {
-    const look = { fill: palette.block, edge: palette.muted, hatch: spacing[block.kind] };
+    const edge = block.kind === 'joist' ? palette.hatch : palette.muted;
+    const look = { fill: palette.block, edge, hatch: spacing[block.kind] };
     drawBox(pen, block, sheet, look, palette, view);
   }
   if (sheet !== 'floor') drawLevels(pen, job, palette, view, size);

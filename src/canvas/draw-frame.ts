@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
+import { plate } from './draw-labels.ts';
 import { gridStep, multiples, RULER, rulerText, scaleBar } from './grid.ts';
 import type { Box } from './label-place.ts';
 import type { Palette } from './palette.ts';
@@ -21,9 +22,11 @@ export function drawFrame(
   drawScaleBar(pen, units, palette, view, size);
 }
 
-/** Where title and scale bar stand, which labels keep clear of, px. */
-export function frameBoxes(size: Size): Box[] {
+/** Where title, scale bar and the switch of the sections stand, which labels keep clear of, px. */
+export function frameBoxes(sheet: SheetId, size: Size): Box[] {
+  const controls = { minX: size.width - 100, minY: RULER, maxX: size.width, maxY: RULER + 36 };
   return [
+    ...(sheet === 'floor' ? [] : [controls]),
     { minX: RULER, minY: RULER, maxX: RULER + 190, maxY: RULER + 26 },
     { minX: RULER, minY: size.height - 34, maxX: RULER + 170, maxY: size.height },
   ];
@@ -94,11 +97,16 @@ function drawTitle(pen: Pen, sheet: SheetId, palette: Palette): void {
   pen.textAlign = 'left';
   pen.textBaseline = 'middle';
   setText(pen, 12, 650);
-  const y = RULER + 16.5;
-  halo(pen, name, RULER + 12, y, palette.ink, palette);
-  const width = pen.measureText(name).width;
+  const [x, y] = [RULER + 12, RULER + 16.5];
+  const width = Math.ceil(pen.measureText(name).width) + 7;
   setText(pen, 12, 400);
-  halo(pen, looking, RULER + 12 + Math.ceil(width) + 7, y, palette.muted, palette);
+  const whole = width + Math.ceil(pen.measureText(looking).width);
+  plate(pen, { minX: x - 6, minY: y - 10.5, maxX: x + whole + 6, maxY: y + 9.5 }, palette);
+  pen.fillStyle = palette.muted;
+  pen.fillText(looking, x + width, y);
+  setText(pen, 12, 650);
+  pen.fillStyle = palette.ink;
+  pen.fillText(name, x, y);
 }
 
 function drawScaleBar(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
@@ -118,13 +126,4 @@ function drawScaleBar(pen: Pen, units: UnitSystem, palette: Palette, view: Viewp
   setText(pen, 11, 400);
   pen.fillStyle = palette.ink;
   pen.fillText(bar.text, x + width + 7, y + 2);
-}
-
-export function halo(pen: Pen, text: string, x: number, y: number, colour: string, palette: Palette): void {
-  pen.strokeStyle = palette.sheet;
-  pen.lineWidth = 4;
-  pen.lineJoin = 'round';
-  pen.strokeText(text, x, y);
-  pen.fillStyle = colour;
-  pen.fillText(text, x, y);
 }

@@ -1,5 +1,5 @@
 import { textOn } from './colour.ts';
-import type { DimensionLines, Placed } from './label-place.ts';
+import type { Box, DimensionLines, Placed } from './label-place.ts';
 import { MIN_TEXT, type Palette } from './palette.ts';
 import { type Pen, setText } from './pen.ts';
 
@@ -27,10 +27,19 @@ export function drawLabels(
     pen.strokeStyle = fill ?? palette.sheet;
     pen.lineWidth = 3.5;
     pen.lineJoin = 'round';
-    pen.strokeText(label.text, x, y);
+    if (label.kind === 'name') plate(pen, label.box, palette);
+    else pen.strokeText(label.text, x, y);
     pen.fillStyle = fill ? inkOnFill[textOn(fill)] : ink;
     pen.fillText(label.text, x, y);
   }
+}
+
+/** Paper behind a text, so that hatching and edges do not run through it. */
+export function plate(pen: Pen, box: Box, palette: Palette): void {
+  pen.globalAlpha = 0.86;
+  pen.fillStyle = palette.sheet;
+  pen.fillRect(box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY);
+  pen.globalAlpha = 1;
 }
 
 /** Dimension and extension lines with architects' slashes; the line leaves a gap where the text stands. */

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../graph/document.ts';
+import type { UnitSystem, Vec3 } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
 import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 import type { SpeedResult } from '../graph/solution.ts';
@@ -11,7 +11,7 @@ import { drawFrame, frameBoxes } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
 import { RULER } from './grid.ts';
-import { type Box, placeLabels } from './label-place.ts';
+import { type Box, boxAround, placeLabels } from './label-place.ts';
 import { labelsOf, type Measure, type Name } from './labels.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { FONT, MIN_TEXT, palettes } from './palette.ts';
@@ -79,13 +79,19 @@ export function createPainter(sheet: SheetId): Painter {
     const bodies = inline.map(({ bounds }) => screenBox(bounds, view));
     const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
     const kept = [
-      ...frameBoxes(size),
+      ...frameBoxes(sheet, size),
       ...handleBoxes(route, sheet, view),
       ...flags.map((flag) => flag.box),
       ...bodies,
       ...legs.flatMap((leg) => arrowOf(leg, view)?.box ?? []),
     ];
-    const busy = drawables.map(({ bounds }) => screenBox(bounds, view));
+    const busy = [
+      ...drawables.flatMap(({ kind, bounds }) => {
+        const box = screenBox(bounds, view);
+        return kind === 'hood' ? edgesOf(box) : [box];
+      }),
+      ...[...state.live.exits, ...state.live.blocks].flatMap((box) => edgesOf(blockBox(box, sheet, view))),
+    ];
     drawLabels(pen, placeLabels(wanted, area, kept, busy), palette, fills);
     drawHandles(pen, route, sheet, state.selection, state.hover, palette, view);
     drawFlags(pen, flags, palette, `700 11px ${FONT}`);
@@ -200,6 +206,20 @@ function screenBox(bounds: Bounds, view: Viewport): Box {
   const a = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
   const b = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
   return { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
+}
+
+function blockBox({ min, max }: { min: Vec3; max: Vec3 }, sheet: SheetId, view: Viewport): Box {
+  return boxAround(toScreen(project(min, sheet), view), toScreen(project(max, sheet), view));
+}
+
+/** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */
+function edgesOf({ minX, minY, maxX, maxY }: Box): Box[] {
+  return [
+    { minX, minY, maxX, maxY: minY + 3 },
+    { minX, minY: maxY - 3, maxX, maxY },
+    { minX, minY, maxX: minX + 3, maxY },
+    { minX: maxX - 3, minY, maxX, maxY },
+  ];
 }
 
 function extentOf(outline: Outline, state: BoardState, sheet: SheetId): Bounds {
