@@ -58,13 +58,13 @@ function fittingResult(
   const total = drops.reduce((sum, drop) => sum + drop, 0);
   const velocity = Math.abs(q) / area(loss.section);
   const pressure = (air.density * velocity * velocity) / 2;
-  const coefficient = (drop: number) => (pressure > 0 ? Math.abs(drop) / pressure : 0);
+  const coefficient = (drop: number) => (pressure > 0 ? drop / pressure : 0);
   return {
     id,
     at,
     kind,
     label: loss.label,
-    c: loss.c,
+    c: pressure > 0 ? total / pressure : loss.c,
     section: loss.section,
     velocity,
     flow: q,

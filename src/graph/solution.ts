@@ -85,7 +85,7 @@ export interface FittingResult {
   readonly kind: FittingKind;
   /** Trade words: "90° three-piece bend, r/D 1.5". */
   readonly label: string;
-  /** Loss coefficient, referred to `section`. */
+  /** Loss coefficient at the flow that is there, referred to `section`: a mitre's falls with Reynolds number, a flap's with flow. */
   readonly c: number;
   readonly section: Section;
   readonly velocity: number;

@@ -1,0 +1,56 @@
+import { type Derivation, type DerivationInput, formulaSource } from './derivation.ts';
+import type { Scene } from './scene.ts';
+
+const idealGas = formulaSource('moist-air', 'Mixture of ideal gases; Magnus form of the saturation pressure');
+
+/** Density of the air in the duct, kg/m3. */
+export function density({ solution, speed }: Scene): Derivation {
+  const { air } = solution;
+  return {
+    ref: { figure: 'density', speed },
+    title: 'Air density',
+    symbol: 'ρ',
+    value: air.density,
+    unit: 'kg/m³',
+    kind: 'density',
+    formula:
+      'ρ = (p − p_v) / (287.05 T) + p_v / (461.5 T), p_v = φ · 611.2 exp(17.62 t / (243.12 + t)), T = t + 273.15',
+    inputs: [
+      { symbol: 'p', name: 'barometric pressure at the elevation', value: air.pressure, unit: 'Pa' },
+      { symbol: 't', name: 'air temperature', value: air.temperature, unit: '°C', kind: 'temperature' },
+      { symbol: 'φ', name: 'relative humidity', value: air.humidity, unit: '' },
+    ],
+    sources: [idealGas],
+    notes: [],
+  };
+}
+
+/** Dynamic viscosity of the air in the duct, Pa·s. */
+export function viscosity({ solution, speed }: Scene): Derivation {
+  const { air } = solution;
+  return {
+    ref: { figure: 'viscosity', speed },
+    title: 'Air viscosity',
+    symbol: 'μ',
+    value: air.viscosity,
+    unit: 'Pa·s',
+    formula: 'μ = 1.458e-6 T^1.5 / (T + 110.4), T = t + 273.15',
+    inputs: [
+      { symbol: 't', name: 'air temperature', value: air.temperature, unit: '°C', kind: 'temperature' },
+    ],
+    sources: [formulaSource('sutherland', "Sutherland's law, US Standard Atmosphere 1976 (from memory)")],
+    notes: [],
+  };
+}
+
+/** The density as an input of another figure. */
+export function densityInput(scene: Scene): DerivationInput {
+  return {
+    symbol: 'ρ',
+    name: 'air density',
+    value: scene.solution.air.density,
+    unit: 'kg/m³',
+    kind: 'density',
+    ref: { figure: 'density', speed: scene.speed },
+  };
+}

@@ -1,0 +1,77 @@
+import type { Job } from '../document.ts';
+import type { SchemeSolution } from '../solution.ts';
+import { density, viscosity } from './air.ts';
+import type { Derivation, FigureRef } from './derivation.ts';
+import { fittingFigures } from './fitting.ts';
+import { hoodFigures, totalPressureInput } from './hood.ts';
+import { legFigures } from './leg.ts';
+import { type Scene, sceneOf } from './scene.ts';
+
+/**
+ * How a figure came about: formula, inputs (each with a reference to its own derivation where it has
+ * one) and sources. `undefined` where that speed has no numbers or the place is not there.
+ *
+ * @param ref `at` is a segment id for a leg's figures and a fitting's id for a fitting's
+ */
+export function derive(job: Job, solution: SchemeSolution, ref: FigureRef): Derivation | undefined {
+  const scene = sceneOf(job, solution, ref.speed);
+  if (!scene) return undefined;
+  const { figure, at } = ref;
+  if (figure === 'density') return density(scene);
+  if (figure === 'viscosity') return viscosity(scene);
+  if (figure === 'share of pressure') return share(scene, at);
+  if (figure in hoodFigures && at === undefined)
+    return hoodFigures[figure as keyof typeof hoodFigures](scene);
+  if (at === undefined) return undefined;
+  const leg = scene.leg(at);
+  if (leg && figure in legFigures) return legFigures[figure as keyof typeof legFigures](scene, leg);
+  const fitting = scene.fitting(at);
+  if (fitting && figure in fittingFigures)
+    return fittingFigures[figure as keyof typeof fittingFigures](scene, fitting);
+  return undefined;
+}
+
+/** Every figure of a solved speed, hood first, then leg by leg and fitting by fitting in flow order. */
+export function figuresOf(solution: SchemeSolution, speed: number): FigureRef[] {
+  const outcome = solution.speeds[speed]?.outcome;
+  if (!outcome?.solved) return [];
+  const over = (figures: object, at?: string) =>
+    Object.keys(figures).map(
+      (figure) => ({ figure, speed, ...(at === undefined ? {} : { at }) }) as FigureRef,
+    );
+  return [
+    ...over({ ...hoodFigures, density, viscosity }),
+    ...[...outcome.segments.keys()].flatMap((id) => over({ ...legFigures, 'share of pressure': share }, id)),
+    ...outcome.fittings.flatMap(({ id }) => over({ ...fittingFigures, 'share of pressure': share }, id)),
+  ];
+}
+
+function share(scene: Scene, at: string | undefined): Derivation | undefined {
+  if (at === undefined) return undefined;
+  const leg = scene.leg(at);
+  const fitting = scene.fitting(at);
+  const value = leg?.result.share ?? fitting?.result.share;
+  if (value === undefined) return undefined;
+  const loss = leg?.result.frictionLoss ?? fitting?.result.loss ?? 0;
+  return {
+    ref: { figure: 'share of pressure', speed: scene.speed, at },
+    title: `Share of the fan's pressure, ${leg ? scene.places.leg(at) : (fitting?.result.label ?? at)}`,
+    symbol: 's',
+    value,
+    unit: '',
+    formula: 's = Δp / p_t',
+    inputs: [
+      {
+        symbol: 'Δp',
+        name: leg ? 'friction loss of the leg' : 'loss of the fitting',
+        value: loss,
+        unit: 'Pa',
+        kind: 'pressure',
+        ref: { figure: leg ? 'friction loss' : 'fitting loss', speed: scene.speed, at },
+      },
+      totalPressureInput(scene),
+    ],
+    sources: [],
+    notes: [],
+  };
+}

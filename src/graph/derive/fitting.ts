@@ -1,0 +1,92 @@
+import { densityInput } from './air.ts';
+import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
+import { lossPerMetreInput } from './leg.ts';
+import type { Scene } from './scene.ts';
+
+const localLoss = formulaSource('local-loss', 'Loss coefficient method of the handbooks');
+
+type Fitting = NonNullable<ReturnType<Scene['fitting']>>;
+
+/** How each figure of a fitting comes about. */
+export const fittingFigures = {
+  'fitting loss': (scene, fitting) => ({
+    ref: { figure: 'fitting loss', speed: scene.speed, at: fitting.result.id },
+    title: `Loss, ${place(scene, fitting)}`,
+    symbol: 'Δp',
+    value: fitting.result.loss,
+    unit: 'Pa',
+    kind: 'pressure',
+    formula: 'Δp = C · ρ V² / 2',
+    inputs: [coefficientInput(scene, fitting), densityInput(scene), velocityInput(fitting)],
+    sources: [localLoss, fitting.result.provenance],
+    notes: (fitting.result.buildUp ?? []).map(
+      (part) => `Of which ${part.label}: C ${part.c.toFixed(3)}, ${part.loss.toFixed(2)} Pa.`,
+    ),
+  }),
+  coefficient: (scene, fitting) => ({
+    ref: { figure: 'coefficient', speed: scene.speed, at: fitting.result.id },
+    title: `Loss coefficient, ${place(scene, fitting)}`,
+    symbol: 'C',
+    value: fitting.result.c,
+    unit: '',
+    formula: `C of ${fitting.result.label}: the catalogue row's C, with its correction for the flow where it has one`,
+    inputs: [
+      { symbol: 'C_row', name: "the row's C at full turbulence", value: fitting.plan.loss.c, unit: '' },
+      velocityInput(fitting),
+    ],
+    sources: [fitting.result.provenance],
+    notes: fitting.result.provenance.notes,
+  }),
+  'equivalent length': (scene, fitting) => {
+    const leg = scene.leg(fitting.leg.id);
+    return {
+      ref: { figure: 'equivalent length', speed: scene.speed, at: fitting.result.id },
+      title: `Equivalent length, ${place(scene, fitting)}`,
+      symbol: 'L_e',
+      value: fitting.result.equivalentLength,
+      unit: 'm',
+      kind: 'run',
+      formula: 'L_e = Δp / R, which is C D / f where the duct has the size that C refers to',
+      inputs: [
+        {
+          symbol: 'Δp',
+          name: 'loss of the fitting',
+          value: fitting.result.loss,
+          unit: 'Pa',
+          kind: 'pressure',
+          ref: { figure: 'fitting loss', speed: scene.speed, at: fitting.result.id },
+        },
+        ...(leg ? [lossPerMetreInput(scene, leg)] : []),
+      ],
+      sources: [localLoss],
+      notes: [],
+    };
+  },
+} as const satisfies Partial<Record<Figure, (scene: Scene, fitting: Fitting) => Derivation>>;
+
+function place(scene: Scene, { result }: Fitting): string {
+  const where = scene.solution.route.nodes.has(result.at)
+    ? scene.places.node(result.at)
+    : scene.places.leg(result.at);
+  return `${result.label} at ${where}`;
+}
+
+function coefficientInput(scene: Scene, { result }: Fitting): DerivationInput {
+  return {
+    symbol: 'C',
+    name: 'loss coefficient',
+    value: result.c,
+    unit: '',
+    ref: { figure: 'coefficient', speed: scene.speed, at: result.id },
+  };
+}
+
+function velocityInput({ result }: Fitting): DerivationInput {
+  return {
+    symbol: 'V',
+    name: 'velocity in the section that C refers to',
+    value: result.velocity,
+    unit: 'm/s',
+    kind: 'velocity',
+  };
+}

@@ -1,0 +1,177 @@
+import { fanTotalPressure } from '../../hydraulics/fan.ts';
+import { area } from '../../hydraulics/section.ts';
+import type { Hood } from '../document.ts';
+import { speedCurve } from '../speeds.ts';
+import { densityInput } from './air.ts';
+import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
+import type { Scene } from './scene.ts';
+
+const operatingPoint = formulaSource(
+  'operating-point',
+  'Intersection of the fan curve with the system curve',
+);
+const airflowTest = formulaSource(
+  'static-basis',
+  'Standard airflow test: static pressure is total pressure less the velocity pressure at the outlet',
+);
+
+/** How each figure of a hood at one speed comes about. */
+export const hoodFigures = {
+  flow: (scene) => {
+    const friction = [...scene.solved.segments.values()].reduce((sum, leg) => sum + leg.frictionLoss, 0);
+    const fittings = scene.solved.fittings.reduce((sum, fitting) => sum + fitting.loss, 0);
+    return {
+      ref: { figure: 'flow', speed: scene.speed },
+      title: `Air delivered by ${scene.result.hoodName} at ${scene.result.name}`,
+      symbol: 'Q',
+      value: scene.solved.flow,
+      unit: 'm³/s',
+      kind: 'flow',
+      formula: 'the flow at which p_t(Q) of the fan equals the losses of its run, Σ Δp_f(Q) + Σ Δp(Q)',
+      inputs: [
+        totalPressureInput(scene),
+        { symbol: 'Σ Δp_f', name: 'friction of all legs', value: friction, unit: 'Pa', kind: 'pressure' },
+        { symbol: 'Σ Δp', name: 'losses of all fittings', value: fittings, unit: 'Pa', kind: 'pressure' },
+      ],
+      sources: [operatingPoint],
+      notes: [
+        `Solved in ${scene.solved.iterations} iterations; largest unbalanced pressure ${scene.solved.residual.toExponential(1)} Pa.`,
+        ...scene.solved.stall.map((note) => note.message),
+        ...curveNotes(scene),
+      ],
+    };
+  },
+  'rated flow': (scene) => ({
+    ref: { figure: 'rated flow', speed: scene.speed },
+    title: `Rated flow of ${scene.result.hoodName} at ${scene.result.name}`,
+    symbol: 'Q_r',
+    value: scene.result.ratedFlow,
+    unit: 'm³/s',
+    kind: 'flow',
+    formula: "what the label says, else the flow at which the curve's own pressure is zero",
+    inputs: [],
+    sources: [],
+    notes: curveNotes(scene),
+  }),
+  'share of rated': (scene) => ({
+    ref: { figure: 'share of rated', speed: scene.speed },
+    title: `Share of the rated flow at ${scene.result.name}`,
+    symbol: 's',
+    value: scene.solved.flow / scene.result.ratedFlow,
+    unit: '',
+    formula: 's = Q / Q_r',
+    inputs: [
+      flowInput(scene),
+      {
+        symbol: 'Q_r',
+        name: 'rated flow',
+        value: scene.result.ratedFlow,
+        unit: 'm³/s',
+        kind: 'flow',
+        ref: { figure: 'rated flow', speed: scene.speed },
+      },
+    ],
+    sources: [],
+    notes: [],
+  }),
+  'total pressure': (scene) => {
+    const speed = speedCurve(hoodOf(scene), scene.result.speed);
+    const curve = speed.known ? speed.curve : undefined;
+    const { air } = scene.solution;
+    const velocityPart =
+      curve?.basis === 'static' ? (air.density * (scene.solved.flow / curve.collarArea) ** 2) / 2 : 0;
+    const curvePart = curve ? fanTotalPressure(curve, scene.solved.flow, air) - velocityPart : 0;
+    return {
+      ref: { figure: 'total pressure', speed: scene.speed },
+      title: `Total pressure of ${scene.result.hoodName} at ${scene.result.name}`,
+      symbol: 'p_t',
+      value: scene.solved.totalPressure,
+      unit: 'Pa',
+      kind: 'pressure',
+      formula: curve?.basis === 'static' ? 'p_t = p_s(Q) · ρ/ρ_r + ρ (Q/A_c)² / 2' : 'p_t = p(Q) · ρ/ρ_r',
+      inputs: [
+        {
+          symbol: curve?.basis === 'static' ? 'p_s(Q) · ρ/ρ_r' : 'p(Q) · ρ/ρ_r',
+          name: 'pressure read from the curve, corrected to the air',
+          value: curvePart,
+          unit: 'Pa',
+          kind: 'pressure',
+        },
+        { symbol: 'ρ_r', name: 'density the curve was rated at', value: curve?.density ?? 0, unit: 'kg/m³' },
+        densityInput(scene),
+        flowInput(scene),
+        {
+          symbol: 'A_c',
+          name: 'area of the collar',
+          value: area(hoodOf(scene).collar),
+          unit: 'm²',
+          kind: 'area',
+        },
+      ],
+      sources: curve?.basis === 'static' ? [airflowTest] : [],
+      notes: curveNotes(scene),
+    };
+  },
+  'static pressure': (scene) => ({
+    ref: { figure: 'static pressure', speed: scene.speed },
+    title: `Static pressure at the collar of ${scene.result.hoodName} at ${scene.result.name}`,
+    symbol: 'p_s',
+    value: scene.solved.staticPressure,
+    unit: 'Pa',
+    kind: 'pressure',
+    formula: 'p_s = p_t − ρ (Q/A_c)² / 2',
+    inputs: [
+      totalPressureInput(scene),
+      densityInput(scene),
+      flowInput(scene),
+      {
+        symbol: 'A_c',
+        name: 'area of the collar',
+        value: area(hoodOf(scene).collar),
+        unit: 'm²',
+        kind: 'area',
+      },
+    ],
+    sources: [airflowTest],
+    notes: [],
+  }),
+} as const satisfies Partial<Record<Figure, (scene: Scene) => Derivation>>;
+
+/** The total pressure of the hood's fan as an input of another figure. */
+export function totalPressureInput(scene: Scene): DerivationInput {
+  return {
+    symbol: 'p_t',
+    name: "total pressure of the hood's fan",
+    value: scene.solved.totalPressure,
+    unit: 'Pa',
+    kind: 'pressure',
+    ref: { figure: 'total pressure', speed: scene.speed },
+  };
+}
+
+function flowInput(scene: Scene): DerivationInput {
+  return {
+    symbol: 'Q',
+    name: 'air delivered',
+    value: scene.solved.flow,
+    unit: 'm³/s',
+    kind: 'flow',
+    ref: { figure: 'flow', speed: scene.speed },
+  };
+}
+
+function hoodOf({ job, result }: Scene): Hood {
+  return job.hoods.find((hood) => hood.id === result.hood) as Hood;
+}
+
+/** What had to be assumed for the curve, and how it is read between its points. */
+function curveNotes(scene: Scene): string[] {
+  const speed = speedCurve(hoodOf(scene), scene.result.speed);
+  if (!speed.known) return [speed.reason];
+  const { points } = speed.curve;
+  const printed = points.map(([q, p]) => `${q.toFixed(4)} m³/s at ${p.toFixed(1)} Pa`).join('; ');
+  return [
+    ...speed.assumptions,
+    `The curve is a monotone cubic (Fritsch-Carlson) through ${points.length} points: ${printed}.`,
+  ];
+}

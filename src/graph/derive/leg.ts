@@ -1,0 +1,211 @@
+import { densityInput } from './air.ts';
+import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
+import type { Scene } from './scene.ts';
+
+const darcy = formulaSource('darcy-weisbach', 'Darcy-Weisbach equation');
+const colebrook = formulaSource('colebrook', 'Colebrook-White equation, constants 3.7 and 2.51');
+
+type Leg = NonNullable<ReturnType<Scene['leg']>>;
+
+const symbols = {
+  flow: 'Q',
+  velocity: 'V',
+  'velocity pressure': 'p_v',
+  'Reynolds number': 'Re',
+  'friction factor': 'f',
+  'friction length': 'L',
+  'friction loss': 'Δp_f',
+  'loss per metre': 'R',
+} as const satisfies Partial<Record<Figure, string>>;
+
+/** How each figure of a leg comes about. */
+export const legFigures = {
+  velocity: (scene, leg) => ({
+    ...head(scene, leg, 'velocity', leg.result.velocity, 'm/s'),
+    kind: 'velocity',
+    formula: 'V = Q / A',
+    inputs: [flowInput(leg), areaInput(leg)],
+  }),
+  'velocity pressure': (scene, leg) => ({
+    ...head(scene, leg, 'velocity pressure', leg.result.velocityPressure, 'Pa'),
+    kind: 'pressure',
+    formula: 'p_v = ρ V² / 2',
+    inputs: [densityInput(scene), velocityInput(scene, leg)],
+  }),
+  'Reynolds number': (scene, leg) => ({
+    ...head(scene, leg, 'Reynolds number', leg.result.reynolds, ''),
+    formula: 'Re = ρ V D / μ',
+    inputs: [
+      densityInput(scene),
+      velocityInput(scene, leg),
+      diameterInput(leg),
+      {
+        symbol: 'μ',
+        name: 'air viscosity',
+        value: scene.solution.air.viscosity,
+        unit: 'Pa·s',
+        ref: { figure: 'viscosity', speed: scene.speed },
+      },
+    ],
+  }),
+  'friction factor': (scene, leg) => ({
+    ...head(scene, leg, 'friction factor', leg.result.frictionFactor, ''),
+    formula:
+      'turbulent (Re ≥ 4000): 1/√f = −2 log10(ε/(3.7 D) + 2.51/(Re √f)); laminar (Re ≤ 2000): f = 64/Re; smooth between',
+    inputs: [
+      {
+        symbol: 'Re',
+        name: 'Reynolds number',
+        value: leg.result.reynolds,
+        unit: '',
+        ref: { figure: 'Reynolds number', speed: scene.speed, at: leg.plan.id },
+      },
+      { symbol: 'ε', name: 'roughness of the wall', value: leg.plan.duct.roughness, unit: 'm' },
+      diameterInput(leg),
+    ],
+    sources: [colebrook, leg.plan.provenance],
+  }),
+  'friction length': (scene, leg) => {
+    const own = scene.solution.route.segments.get(leg.plan.id);
+    return {
+      ...head(scene, leg, 'friction length', leg.plan.duct.length, 'm'),
+      kind: 'run',
+      formula:
+        "L = s + a: straight duct left between the bends' tangents r·tan(θ/2), and the arc r·θ of the bend at its end",
+      inputs: [
+        { symbol: 's', name: 'straight duct', value: own?.straight ?? 0, unit: 'm', kind: 'run' },
+        {
+          symbol: 'a',
+          name: 'arc of the bend downstream',
+          value: leg.plan.duct.length - (own?.straight ?? 0),
+          unit: 'm',
+          kind: 'run',
+        },
+      ],
+      notes: [
+        'A bend whose coefficient already holds the friction of its arc is not charged for the arc again.',
+      ],
+    };
+  },
+  'friction loss': (scene, leg) => ({
+    ...head(scene, leg, 'friction loss', leg.result.frictionLoss, 'Pa'),
+    kind: 'pressure',
+    formula: 'Δp_f = m · f · (L / D) · p_v',
+    inputs: [
+      multiplierInput(leg),
+      frictionFactorInput(scene, leg),
+      {
+        symbol: 'L',
+        name: 'length charged with friction',
+        value: leg.plan.duct.length,
+        unit: 'm',
+        kind: 'run',
+        ref: { figure: 'friction length', speed: scene.speed, at: leg.plan.id },
+      },
+      diameterInput(leg),
+      velocityPressureInput(scene, leg),
+    ],
+    sources: [darcy, leg.plan.provenance],
+  }),
+  'loss per metre': (scene, leg) => ({
+    ...head(scene, leg, 'loss per metre', leg.result.lossPerMetre, 'Pa/m'),
+    kind: 'lossRate',
+    formula: 'R = m · f · p_v / D',
+    inputs: [
+      multiplierInput(leg),
+      frictionFactorInput(scene, leg),
+      velocityPressureInput(scene, leg),
+      diameterInput(leg),
+    ],
+    sources: [darcy, leg.plan.provenance],
+  }),
+} as const satisfies Partial<Record<Figure, (scene: Scene, leg: Leg) => Derivation>>;
+
+function head(scene: Scene, leg: Leg, figure: keyof typeof symbols, value: number, unit: string) {
+  return {
+    ref: { figure, speed: scene.speed, at: leg.plan.id },
+    title: `${figure.charAt(0).toUpperCase()}${figure.slice(1)}, ${scene.places.leg(leg.plan.id)}`,
+    symbol: symbols[figure],
+    value,
+    unit,
+    sources: [],
+    notes: [],
+  };
+}
+
+/** The loss per metre of a leg as an input of another figure. */
+export function lossPerMetreInput(scene: Scene, leg: Leg): DerivationInput {
+  return {
+    symbol: 'R',
+    name: 'friction loss per metre of the adjoining duct',
+    value: leg.result.lossPerMetre,
+    unit: 'Pa/m',
+    kind: 'lossRate',
+    ref: { figure: 'loss per metre', speed: scene.speed, at: leg.plan.id },
+  };
+}
+
+function flowInput(leg: Leg): DerivationInput {
+  return {
+    symbol: 'Q',
+    name: 'air in the leg',
+    value: Math.abs(leg.result.flow),
+    unit: 'm³/s',
+    kind: 'flow',
+  };
+}
+
+function areaInput(leg: Leg): DerivationInput {
+  return { symbol: 'A', name: 'inside area', value: leg.plan.area, unit: 'm²', kind: 'area' };
+}
+
+function velocityInput(scene: Scene, leg: Leg): DerivationInput {
+  return {
+    symbol: 'V',
+    name: 'mean velocity',
+    value: leg.result.velocity,
+    unit: 'm/s',
+    kind: 'velocity',
+    ref: { figure: 'velocity', speed: scene.speed, at: leg.plan.id },
+  };
+}
+
+function velocityPressureInput(scene: Scene, leg: Leg): DerivationInput {
+  return {
+    symbol: 'p_v',
+    name: 'velocity pressure',
+    value: leg.result.velocityPressure,
+    unit: 'Pa',
+    kind: 'pressure',
+    ref: { figure: 'velocity pressure', speed: scene.speed, at: leg.plan.id },
+  };
+}
+
+function frictionFactorInput(scene: Scene, leg: Leg): DerivationInput {
+  return {
+    symbol: 'f',
+    name: 'friction factor',
+    value: leg.result.frictionFactor,
+    unit: '',
+    ref: { figure: 'friction factor', speed: scene.speed, at: leg.plan.id },
+  };
+}
+
+function diameterInput(leg: Leg): DerivationInput {
+  return {
+    symbol: 'D',
+    name: leg.plan.section.shape === 'round' ? 'inside diameter' : 'hydraulic diameter 4A/P',
+    value: leg.plan.hydraulicDiameter,
+    unit: 'm',
+    kind: 'run',
+  };
+}
+
+function multiplierInput(leg: Leg): DerivationInput {
+  return {
+    symbol: 'm',
+    name: 'multiplier for slack flexible duct',
+    value: leg.plan.duct.multiplier,
+    unit: '',
+  };
+}

@@ -1,0 +1,47 @@
+import type { Job } from '../document.ts';
+import { schemeOf } from '../infer.ts';
+import { type Places, placesOf } from '../places.ts';
+import { type PlannedFitting, type PlannedLeg, planOf } from '../plan.ts';
+import type { FittingResult, SchemeSolution, SegmentResult, Solved, SpeedResult } from '../solution.ts';
+
+/** What a derivation draws on: one speed of one solved scheme. */
+export interface Scene {
+  readonly job: Job;
+  readonly solution: SchemeSolution;
+  /** Index into the solution's speeds. */
+  readonly speed: number;
+  readonly result: SpeedResult;
+  readonly solved: Solved;
+  readonly places: Places;
+  leg(id: string): { readonly plan: PlannedLeg; readonly result: SegmentResult } | undefined;
+  fitting(
+    id: string,
+  ): { readonly leg: PlannedLeg; readonly plan: PlannedFitting; readonly result: FittingResult } | undefined;
+}
+
+/** The scene of a speed, or undefined where that speed has no numbers. */
+export function sceneOf(job: Job, solution: SchemeSolution, speed: number): Scene | undefined {
+  const result = solution.speeds[speed];
+  if (!result?.outcome.solved) return undefined;
+  const solved = result.outcome;
+  const plan = planOf(solution.route, schemeOf(job, solution.schemeId));
+  return {
+    job,
+    solution,
+    speed,
+    result,
+    solved,
+    places: placesOf(solution.route, job.blocks),
+    leg(id) {
+      const planned = plan.legs.find((leg) => leg.id === id);
+      const segment = solved.segments.get(id);
+      return planned && segment && { plan: planned, result: segment };
+    },
+    fitting(id) {
+      const leg = plan.legs.find((candidate) => candidate.fittings.some((fitting) => fitting.id === id));
+      const planned = leg?.fittings.find((fitting) => fitting.id === id);
+      const fitting = solved.fittings.find((candidate) => candidate.id === id);
+      return leg && planned && fitting && { leg, plan: planned, result: fitting };
+    },
+  };
+}
