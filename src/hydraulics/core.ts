@@ -1,10 +1,14 @@
 import { type Chains, evaluateChain } from './chains.ts';
-import { analyse, factorize, solveFactored } from './sparse.ts';
+import type { Layout } from './layout.ts';
+import type { Indexed } from './network-index.ts';
+import { analyse, type Factor, factorize, solveFactored } from './sparse.ts';
 
 /** Most Newton steps before the solve is given up. */
 const MOST_STEPS = 200;
-/** A step under this share of the largest flow ends the solve. */
+/** A step under this share of the largest flow ends the solve, ... */
 const FLOW_TOLERANCE = 1e-10;
+/** ... or one after which the next, foreseen from how the last two shrank, would be under this. */
+const FORESEEN_TOLERANCE = 1e-12;
 /** Under this share of the largest flow a step is taken whole, without asking the line search. */
 const SURE_STEP = 1e-6;
 /**
@@ -20,7 +24,7 @@ const LEAST_SLOPE = 1e-6;
 const LEAST_START = 1e-3;
 
 /** The part of a network that has to be solved at once: chains between free and fixed nodes. */
-export interface Core {
+export interface CorePlan {
   readonly chains: Chains;
   /** Chains that take part. */
   readonly members: Int32Array;
@@ -30,11 +34,62 @@ export interface Core {
   /** Given pressure at each member's ends; 0 where it is unknown. */
   readonly fromPressure: Float64Array;
   readonly toPressure: Float64Array;
-  readonly unknowns: number;
+  /** Node of each unknown. */
+  readonly nodes: Int32Array;
+  /** Where the matrix has each member's entry off the diagonal; -1 for those that reach a given pressure. */
+  readonly entry: Int32Array;
+  readonly factor: Factor;
   /** Pa; the size of what drives the network. */
   readonly pressureScale: number;
-  /** Flows to start from by member, or null to start from the guesses. */
-  readonly start: Float64Array | null;
+}
+
+/** Numbers the unknowns of the member chains and plans their elimination. */
+export function planCore(chains: Chains, members: Int32Array, layout: Layout, indexed: Indexed): CorePlan {
+  const { fixed, pressure, pressureScale } = indexed;
+  const count = members.length;
+  const unknownOf = new Int32Array(fixed.length).fill(-1);
+  const nodes: number[] = [];
+  const linkFrom: number[] = [];
+  const linkTo: number[] = [];
+  const from = new Int32Array(count);
+  const to = new Int32Array(count);
+  const fromPressure = new Float64Array(count);
+  const toPressure = new Float64Array(count);
+  const entry = new Int32Array(count).fill(-1);
+  function unknownAt(v: number): number {
+    if (fixed[v] === 1) return -1;
+    if (unknownOf[v] === -1) unknownOf[v] = nodes.push(v) - 1;
+    return unknownOf[v] as number;
+  }
+  for (let m = 0; m < count; m++) {
+    const c = members[m] as number;
+    const a = layout.from[c] as number;
+    const b = layout.to[c] as number;
+    const u = unknownAt(a);
+    const v = unknownAt(b);
+    from[m] = u;
+    to[m] = v;
+    if (u < 0) fromPressure[m] = pressure[a] as number;
+    if (v < 0) toPressure[m] = pressure[b] as number;
+    if (u < 0 || v < 0) continue;
+    entry[m] = linkFrom.push(u) - 1;
+    linkTo.push(v);
+  }
+  const factor = analyse(nodes.length, new Int32Array(linkFrom), new Int32Array(linkTo));
+  for (let m = 0; m < count; m++)
+    if ((entry[m] as number) >= 0) entry[m] = factor.slot[entry[m] as number] as number;
+  return {
+    chains,
+    members,
+    from,
+    to,
+    fromPressure,
+    toPressure,
+    nodes: new Int32Array(nodes),
+    entry,
+    factor,
+    pressureScale,
+  };
 }
 
 export interface CoreSolution {
@@ -54,10 +109,11 @@ export interface CoreSolution {
  * Laplacian for the free pressures.
  *
  * Source: E. Todini and S. Pilati, A gradient algorithm for the analysis of pipe networks, 1988,
- * from memory; the line search is ours.
+ * from memory; the line search is ours. `start` holds flows by member, or null for the guesses.
  */
-export function solveCore(core: Core): CoreSolution {
-  const { chains, members, from, to, fromPressure, toPressure, unknowns, pressureScale } = core;
+export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolution {
+  const { chains, members, from, to, fromPressure, toPressure, entry, factor, pressureScale } = core;
+  const unknowns = core.nodes.length;
   const count = members.length;
   const flow = new Float64Array(count);
   const trial = new Float64Array(count);
@@ -68,8 +124,6 @@ export function solveCore(core: Core): CoreSolution {
   const right = new Float64Array(unknowns);
   const out = new Float64Array(2);
 
-  const inner = innerLinks(from, to);
-  const factor = analyse(unknowns, inner.from, inner.to);
   const flowScale = startFlows();
   const leastSlope = (LEAST_SLOPE * pressureScale) / flowScale;
 
@@ -82,7 +136,7 @@ export function solveCore(core: Core): CoreSolution {
     if (largest === 0) largest = 1;
     for (let m = 0; m < count; m++) {
       const guess = Number.isFinite(guessOf(m)) ? guessOf(m) : largest;
-      const wish = core.start?.[m];
+      const wish = start?.[m];
       if (wish === undefined) flow[m] = guess;
       else flow[m] = Math.abs(wish) < LEAST_START * Math.abs(guess) ? LEAST_START * guess : wish;
     }
@@ -127,11 +181,8 @@ export function solveCore(core: Core): CoreSolution {
         diagonal[k] = (diagonal[k] as number) + g;
         right[k] = (right[k] as number) - need + (a < 0 ? g * (fromPressure[m] as number) : 0);
       }
-      const link = inner.link[m] as number;
-      if (link >= 0) {
-        const p = factor.slot[link] as number;
-        off[p] = (off[p] as number) - g;
-      }
+      const p = entry[m] as number;
+      if (p >= 0) off[p] = (off[p] as number) - g;
     }
     if (!factorize(factor)) return false;
     solveFactored(factor, right);
@@ -169,12 +220,13 @@ export function solveCore(core: Core): CoreSolution {
   }
 
   evaluateAt(flow);
-  if (core.start === null) {
+  if (start === null) {
     for (let m = 0; m < count; m++) {
       if (chains.fanned[members[m] as number] === 0)
         slope[m] = Math.max(leastSlope, (drop[m] as number) / (flow[m] as number));
     }
   }
+  let previousStep = 0;
   for (let i = 1; i <= MOST_STEPS; i++) {
     if (!newton())
       return { converged: false, flows: flow, pressures: pressure, iterations: i, residual: Number.NaN };
@@ -184,7 +236,10 @@ export function solveCore(core: Core): CoreSolution {
       largestStep = Math.max(largestStep, Math.abs(step[m] as number));
       largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + (step[m] as number)));
     }
-    const settled = largestStep <= FLOW_TOLERANCE * largestFlow;
+    const shrink = largestStep / previousStep;
+    const settled =
+      largestStep <= FLOW_TOLERANCE * largestFlow || largestStep * shrink <= FORESEEN_TOLERANCE * largestFlow;
+    previousStep = largestStep;
     if (i === 1 || largestStep <= SURE_STEP * largestFlow) moveBy(1);
     else lineSearch(i <= LAX_STEPS);
     flow.set(trial);
@@ -192,22 +247,4 @@ export function solveCore(core: Core): CoreSolution {
       return { converged: true, flows: flow, pressures: pressure, iterations: i, residual: residual() };
   }
   return { converged: false, flows: flow, pressures: pressure, iterations: MOST_STEPS, residual: residual() };
-}
-
-/** Members that join two unknowns, as links for the matrix; -1 for those that reach a fixed pressure. */
-function innerLinks(
-  from: Int32Array,
-  to: Int32Array,
-): { link: Int32Array; from: Int32Array; to: Int32Array } {
-  const link = new Int32Array(from.length).fill(-1);
-  let used = 0;
-  const a = new Int32Array(from.length);
-  const b = new Int32Array(from.length);
-  for (let m = 0; m < from.length; m++) {
-    if ((from[m] as number) < 0 || (to[m] as number) < 0) continue;
-    a[used] = from[m] as number;
-    b[used] = to[m] as number;
-    link[m] = used++;
-  }
-  return { link, from: a.subarray(0, used), to: b.subarray(0, used) };
 }

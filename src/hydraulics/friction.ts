@@ -8,7 +8,7 @@ const TWO_LOG = 2 / Math.LN10;
 
 /**
  * Solves `x + 2 log10(ε/3.7 + 2.51 x/Re) = 0` for `x = 1/√f` by Halley's method, which converges
- * cubically here: once a step is under a millionth of x the remaining error is below rounding.
+ * cubically here: once a step is under 2e-5 of x the remaining error is below rounding.
  */
 function colebrookX(re: number, relativeRoughness: number, start: number): number {
   const a = relativeRoughness / 3.7;
@@ -21,7 +21,7 @@ function colebrookX(re: number, relativeRoughness: number, start: number): numbe
     const curvature = (-TWO_LOG * b * b) / (u * u);
     const step = value / (slope - (value * curvature) / (2 * slope));
     x -= step;
-    if (Math.abs(step) <= 1e-6 * x) return x;
+    if (Math.abs(step) <= 2e-5 * x) return x;
   }
   return x;
 }

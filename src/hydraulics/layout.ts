@@ -9,12 +9,17 @@ export interface Layout {
   readonly edges: Int32Array;
   readonly from: Int32Array;
   readonly to: Int32Array;
-  /** 1 for every edge that is in some chain; the others lead nowhere. */
-  readonly carried: Uint8Array;
+  /** Edges that lead nowhere. */
+  readonly blind: Int32Array;
+  /**
+   * One edge to every node without a given pressure, in an order in which the edge's near end is
+   * always known: edge index times 2, plus 1 where it is walked from its `to` to its `from`.
+   */
+  readonly outward: Int32Array;
 }
 
 /** Edges around each node, as offsets into one list. */
-interface Incidence {
+export interface Incidence {
   readonly start: Int32Array;
   readonly edges: Int32Array;
 }
@@ -30,19 +35,59 @@ export function incidence(nodeCount: number, from: Int32Array, to: Int32Array): 
   const next = start.slice();
   const edges = new Int32Array(2 * count);
   for (let e = 0; e < count; e++) {
-    for (const v of [from[e] as number, to[e] as number]) {
-      edges[next[v] as number] = e;
-      (next[v] as number) += 1;
-    }
+    const a = from[e] as number;
+    const b = to[e] as number;
+    edges[next[a] as number] = e;
+    (next[a] as number) += 1;
+    edges[next[b] as number] = e;
+    (next[b] as number) += 1;
   }
   return { start, edges };
+}
+
+/**
+ * Walks outward from the nodes of given pressure: the edges by which each other node is first
+ * reached, and the number of a node that cannot be reached, or -1.
+ */
+export function walkOutward(
+  fixed: Uint8Array,
+  from: Int32Array,
+  to: Int32Array,
+  around: Incidence,
+): { readonly outward: Int32Array; readonly unreached: number } {
+  const nodeCount = fixed.length;
+  const known = fixed.slice();
+  const queue = new Int32Array(nodeCount);
+  const outward = new Int32Array(nodeCount);
+  let queued = 0;
+  let walked = 0;
+  for (let v = 0; v < nodeCount; v++) if (fixed[v] === 1) queue[queued++] = v;
+  for (let i = 0; i < queued; i++) {
+    const v = queue[i] as number;
+    for (let k = around.start[v] as number; k < (around.start[v + 1] as number); k++) {
+      const e = around.edges[k] as number;
+      const against = from[e] === v ? 0 : 1;
+      const w = (against ? from[e] : to[e]) as number;
+      if (known[w] === 1) continue;
+      known[w] = 1;
+      queue[queued++] = w;
+      outward[walked++] = 2 * e + against;
+    }
+  }
+  return { outward: outward.subarray(0, walked), unreached: known.indexOf(0) };
 }
 
 /**
  * Lays a network out as chains between its fixed nodes and its junctions. `fixed[v]` is 1 where the
  * pressure of node v is given. A closed loop that hangs on one node is a chain from it to itself.
  */
-export function layOut(fixed: Uint8Array, from: Int32Array, to: Int32Array, around: Incidence): Layout {
+export function layOut(
+  fixed: Uint8Array,
+  from: Int32Array,
+  to: Int32Array,
+  around: Incidence,
+  outward: Int32Array,
+): Layout {
   const nodeCount = fixed.length;
   const edgeCount = from.length;
   const degree = new Int32Array(nodeCount);
@@ -119,11 +164,12 @@ export function layOut(fixed: Uint8Array, from: Int32Array, to: Int32Array, arou
       start.push(codes.length);
     }
     return {
-      start: Int32Array.from(start),
-      edges: Int32Array.from(codes),
-      from: Int32Array.from(chainFrom),
-      to: Int32Array.from(chainTo),
-      carried: state.map((s) => (s === 0 ? 0 : 1)),
+      start: new Int32Array(start),
+      edges: new Int32Array(codes),
+      from: new Int32Array(chainFrom),
+      to: new Int32Array(chainTo),
+      blind: Int32Array.from(from.keys()).filter((e) => state[e] === 0),
+      outward,
     };
   }
 }

@@ -1,9 +1,10 @@
 import { chainFlow } from './chain-root.ts';
-import { buildChains, type Chains, edgeDrop, evaluateChain } from './chains.ts';
+import { edgeDrop, evaluateChain } from './chains.ts';
 import { solveCore } from './core.ts';
 import { fanTotalPressure } from './fan.ts';
-import { incidence, type Layout, layOut } from './layout.ts';
-import { type Indexed, indexNetwork } from './network-index.ts';
+import type { Layout } from './layout.ts';
+import type { Indexed } from './network-index.ts';
+import { type Prepared, prepareNetwork } from './prepare.ts';
 import type { Network, NetworkEdge, NetworkSolution, StallNote } from './types.ts';
 
 /** Where a solve starts from. */
@@ -14,6 +15,16 @@ export interface SolveOptions {
 
 /** A solved network may be out of balance by this share of what drives it. */
 const RESIDUAL_TOLERANCE = 1e-8;
+
+/** A solved network by number: edges and nodes in the order that the network lists them. */
+export interface Balance {
+  readonly converged: boolean;
+  readonly flows: Float64Array;
+  readonly pressures: Float64Array;
+  readonly iterations: number;
+  readonly residual: number;
+  readonly stall: readonly StallNote[];
+}
 
 /**
  * Flows and total pressures of a network of ducts, fittings, leaks and fans.
@@ -29,147 +40,126 @@ const RESIDUAL_TOLERANCE = 1e-8;
  * and a solve that does not settle. The input is not changed.
  */
 export function solveNetwork(network: Network, options: SolveOptions = {}): NetworkSolution {
-  const indexed = indexNetwork(network);
-  if ('reason' in indexed) return failure(indexed.reason, 0, 0);
+  const prepared = prepareNetwork(network);
+  if ('reason' in prepared) return { converged: false, reason: prepared.reason, iterations: 0, residual: 0 };
+  const { converged, iterations, residual, stall, ...balance } = solvePrepared(prepared, options);
+  if (!converged) {
+    return { converged, reason: 'The flows did not settle to a balance.', iterations, residual };
+  }
+  const flows = new Map<string, number>();
+  let e = 0;
+  for (const edge of network.edges) flows.set(edge.id, balance.flows[e++] as number);
+  if (flows.size < network.edges.length) {
+    return {
+      converged: false,
+      reason: `Edge "${repeated(network.edges)}" is there twice.`,
+      iterations,
+      residual,
+    };
+  }
+  const pressures = new Map<string, number>();
+  let v = 0;
+  for (const node of network.nodes) pressures.set(node.id, balance.pressures[v++] as number);
+  return { converged, flows, pressures, iterations, residual, stall };
+}
 
-  const around = incidence(indexed.fixed.length, indexed.from, indexed.to);
-  const layout = layOut(indexed.fixed, indexed.from, indexed.to, around);
-  const chains = buildChains(network.edges, layout, network.air, indexed.pressureScale);
+/** The first id that is there twice. */
+function repeated(edges: readonly NetworkEdge[]): string | undefined {
+  return edges.find((edge, e) => edges.findIndex((other) => other.id === edge.id) < e)?.id;
+}
+
+/** {@link solveNetwork} for a network that is prepared, with its answer by number. */
+export function solvePrepared(prepared: Prepared, options: SolveOptions = {}): Balance {
+  const { network, indexed, layout, chains, alone, core } = prepared;
   const chainFlows = new Float64Array(chains.count);
+  const pressures = indexed.pressure.slice();
   const stall: StallNote[] = [];
-  const solved = solveChains(network, indexed, layout, chains, chainFlows, stall, options.start);
-  if (!solved.converged) {
-    return failure('The flows did not settle to a balance.', solved.iterations, solved.residual);
+  let iterations = 0;
+  let settled = true;
+  if (indexed.pressureScale > 0) {
+    const startOf = starts(prepared, options.start);
+    for (const c of alone) {
+      const size = startOf(c);
+      const difference =
+        given(pressures, layout.from[c] as number) - given(pressures, layout.to[c] as number);
+      const found = chainFlow(chains, c, difference, size !== 0 && Number.isFinite(size) ? size : 1);
+      chainFlows[c] = found.flow;
+      iterations = Math.max(iterations, found.iterations);
+      noteStall(network, layout, c, found.others, stall);
+    }
+    if (core !== null) {
+      const answer = solveCore(core, options.start ? Float64Array.from(core.members, startOf) : null);
+      iterations += answer.iterations;
+      settled = answer.converged;
+      for (let u = 0; u < core.nodes.length; u++)
+        pressures[core.nodes[u] as number] = answer.pressures[u] as number;
+      for (let m = 0; m < core.members.length; m++)
+        chainFlows[core.members[m] as number] = answer.flows[m] as number;
+      if (settled)
+        for (const c of core.members)
+          if (chains.rises[c] === 0) lookForStall(prepared, c, chainFlows, pressures, stall);
+    }
   }
 
-  const flow = new Float64Array(network.edges.length);
-  const drop = new Float64Array(network.edges.length);
+  const flows = new Float64Array(network.edges.length);
+  const drops = new Float64Array(network.edges.length);
   for (let c = 0; c < chains.count; c++) {
+    const flow = chainFlows[c] as number;
     for (let at = layout.start[c] as number; at < (layout.start[c + 1] as number); at++) {
       const code = layout.edges[at] as number;
       const sign = code & 1 ? -1 : 1;
-      flow[code >> 1] = sign * (chainFlows[c] as number);
-      drop[code >> 1] = sign * edgeDrop(chains, at);
+      flows[code >> 1] = sign * flow + 0;
+      drops[code >> 1] = sign * edgeDrop(chains, at);
     }
   }
-  for (let e = 0; e < network.edges.length; e++) {
+  for (const e of layout.blind) {
     const fan = network.edges[e]?.fan;
-    if (layout.carried[e] === 0 && fan) drop[e] = -fanTotalPressure(fan, 0, network.air);
+    if (fan) drops[e] = -fanTotalPressure(fan, 0, network.air);
   }
-  const pressure = spreadPressures(indexed, around, drop, solved.pressure);
+  spreadPressures(layout, indexed, drops, pressures);
 
   let residual = 0;
-  for (let e = 0; e < drop.length; e++) {
+  for (let e = 0; e < drops.length; e++) {
     const across =
-      (pressure[indexed.from[e] as number] as number) - (pressure[indexed.to[e] as number] as number);
-    residual = Math.max(residual, Math.abs(across - (drop[e] as number)));
+      (pressures[indexed.from[e] as number] as number) - (pressures[indexed.to[e] as number] as number);
+    const unbalanced = Math.abs(across - (drops[e] as number));
+    if (!(unbalanced <= residual)) residual = unbalanced;
   }
-  if (!(residual <= RESIDUAL_TOLERANCE * indexed.pressureScale)) {
-    return failure('The pressures do not balance the flows.', solved.iterations, residual);
-  }
-  const flows = new Map<string, number>();
-  for (const [e, edge] of network.edges.entries()) flows.set(edge.id, (flow[e] as number) + 0);
-  const pressures = new Map<string, number>();
-  for (const [v, node] of network.nodes.entries()) pressures.set(node.id, (pressure[v] as number) + 0);
-  return { converged: true, flows, pressures, iterations: solved.iterations, residual, stall };
+  const converged = settled && residual <= RESIDUAL_TOLERANCE * indexed.pressureScale;
+  return { converged, flows, pressures, iterations, residual, stall };
 }
 
-function failure(reason: string, iterations: number, residual: number): NetworkSolution {
-  return { converged: false, reason, iterations, residual };
+/** A pressure that is known, and 0 at the one node of a hanging loop, where only the difference counts. */
+function given(pressures: Float64Array, v: number): number {
+  const p = pressures[v] as number;
+  return Number.isNaN(p) ? 0 : p;
 }
 
-interface Solved {
-  readonly converged: boolean;
-  readonly iterations: number;
-  readonly residual: number;
-  /** Total pressure by node where it is given or was solved for; NaN elsewhere. */
-  readonly pressure: Float64Array;
-}
-
-/** Fills the flow of every chain: alone where both its ends are given, jointly where they are not. */
-function solveChains(
-  network: Network,
-  indexed: Indexed,
-  layout: Layout,
-  chains: Chains,
-  flows: Float64Array,
-  stall: StallNote[],
-  start: ReadonlyMap<string, number> | undefined,
-): Solved {
-  const { fixed, pressureScale } = indexed;
-  const pressure = indexed.pressure.slice();
-  const startOf = (c: number): number | undefined => {
+/** Where each chain starts from: what was asked for, else its guess. */
+function starts({ network, layout, chains }: Prepared, start: SolveOptions['start']): (c: number) => number {
+  return (c) => {
     const code = layout.edges[layout.start[c] as number] as number;
     const wish = start?.get((network.edges[code >> 1] as NetworkEdge).id);
-    return wish === undefined || !Number.isFinite(wish) ? undefined : code & 1 ? -wish : wish;
+    if (wish === undefined || !Number.isFinite(wish)) return chains.guess[c] as number;
+    return code & 1 ? -wish : wish;
   };
-  const out = new Float64Array(2);
-  let iterations = 0;
-  const joint: number[] = [];
-  const unknownOf = new Int32Array(fixed.length).fill(-1);
-  const unknownNodes: number[] = [];
-  const unknownAt = (v: number): number => {
-    if (fixed[v] === 1) return -1;
-    if (unknownOf[v] === -1) {
-      unknownOf[v] = unknownNodes.length;
-      unknownNodes.push(v);
-    }
-    return unknownOf[v] as number;
-  };
+}
 
-  for (let c = 0; c < chains.count && pressureScale > 0; c++) {
-    const a = layout.from[c] as number;
-    const b = layout.to[c] as number;
-    if (a !== b && (fixed[a] === 0 || fixed[b] === 0)) {
-      joint.push(c);
-      continue;
-    }
-    const difference = a === b ? 0 : (pressure[a] as number) - (pressure[b] as number);
-    const size = startOf(c) || (chains.guess[c] as number);
-    const found = chainFlow(chains, c, difference, Number.isFinite(size) ? size : 1);
-    flows[c] = found.flow;
-    iterations = Math.max(iterations, found.iterations);
-    noteStall(network, layout, c, found.others, stall);
-  }
-
-  let residual = 0;
-  let converged = true;
-  if (joint.length > 0) {
-    const members = Int32Array.from(joint);
-    const from = members.map((c) => unknownAt(layout.from[c] as number));
-    const to = members.map((c) => unknownAt(layout.to[c] as number));
-    const given = (v: number): number => (fixed[v] === 1 ? (pressure[v] as number) : 0);
-    const answer = solveCore({
-      chains,
-      members,
-      from,
-      to,
-      fromPressure: Float64Array.from(members, (c) => given(layout.from[c] as number)),
-      toPressure: Float64Array.from(members, (c) => given(layout.to[c] as number)),
-      unknowns: unknownNodes.length,
-      pressureScale,
-      start: start ? Float64Array.from(members, (c) => startOf(c) ?? (chains.guess[c] as number)) : null,
-    });
-    iterations += answer.iterations;
-    residual = answer.residual;
-    converged = answer.converged;
-    unknownNodes.forEach((v, u) => {
-      pressure[v] = answer.pressures[u] as number;
-    });
-    members.forEach((c, m) => {
-      flows[c] = answer.flows[m] as number;
-      if (!converged || chains.rises[c] === 1) return;
-      const across =
-        (pressure[layout.from[c] as number] as number) - (pressure[layout.to[c] as number] as number);
-      const found = chainFlow(chains, c, across, flows[c] as number);
-      evaluateChain(chains, c, flows[c] as number, out);
-      const others = [found.flow, ...found.others].filter(
-        (q) => Math.abs(q - (flows[c] as number)) > 1e-6 * Math.abs(flows[c] as number),
-      );
-      noteStall(network, layout, c, others, stall);
-    });
-  }
-  return { converged, iterations, residual, pressure };
+/** Other flows at which a chain's fans also meet the pressures that were found at its ends. */
+function lookForStall(
+  { network, layout, chains }: Prepared,
+  c: number,
+  chainFlows: Float64Array,
+  pressures: Float64Array,
+  stall: StallNote[],
+): void {
+  const flow = chainFlows[c] as number;
+  const across =
+    (pressures[layout.from[c] as number] as number) - (pressures[layout.to[c] as number] as number);
+  const found = chainFlow(chains, c, across, flow);
+  const apart = (q: number): boolean => Math.abs(q - flow) > 1e-6 * Math.abs(flow);
+  noteStall(network, layout, c, [found.flow, ...found.others].filter(apart), stall);
+  evaluateChain(chains, c, flow, new Float64Array(2));
 }
 
 /** Says on the chain's first fan that it also meets the system at other flows. */
@@ -196,26 +186,20 @@ function noteStall(
   }
 }
 
-/** Carries pressures from where they are known along the edges' drops to every node. */
+/** Carries pressures from where they are known along the edges' drops to every other node. */
 function spreadPressures(
+  layout: Layout,
   indexed: Indexed,
-  around: ReturnType<typeof incidence>,
-  drop: Float64Array,
-  known: Float64Array,
-): Float64Array {
-  const pressure = known;
-  const queue: number[] = [];
-  for (let v = 0; v < pressure.length; v++) if (!Number.isNaN(pressure[v])) queue.push(v);
-  for (let i = 0; i < queue.length; i++) {
-    const v = queue[i] as number;
-    for (let k = around.start[v] as number; k < (around.start[v + 1] as number); k++) {
-      const e = around.edges[k] as number;
-      const along = indexed.from[e] === v;
-      const w = (along ? indexed.to[e] : indexed.from[e]) as number;
-      if (!Number.isNaN(pressure[w])) continue;
-      pressure[w] = (pressure[v] as number) + (along ? -(drop[e] as number) : (drop[e] as number));
-      queue.push(w);
-    }
+  drops: Float64Array,
+  pressures: Float64Array,
+): void {
+  const { from, to } = indexed;
+  function carry(code: number): void {
+    const e = code >> 1;
+    const a = (code & 1 ? to[e] : from[e]) as number;
+    const b = (code & 1 ? from[e] : to[e]) as number;
+    if (!Number.isNaN(pressures[b])) return;
+    pressures[b] = (pressures[a] as number) + (code & 1 ? (drops[e] as number) : -(drops[e] as number)) + 0;
   }
-  return pressure;
+  for (const code of layout.outward) carry(code);
 }

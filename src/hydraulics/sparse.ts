@@ -36,7 +36,8 @@ export function minimumDegreeOrder(size: number, from: Int32Array, to: Int32Arra
   /** Exclusive or of all neighbours: a leaf's is its one neighbour. */
   const neighbour = new Int32Array(size);
   for (let l = 0; l < from.length; l++) {
-    const [u, v] = [from[l] as number, to[l] as number];
+    const u = from[l] as number;
+    const v = to[l] as number;
     (degree[u] as number) += 1;
     (degree[v] as number) += 1;
     (neighbour[u] as number) ^= v;
