@@ -56,10 +56,11 @@ export interface RouteTransition {
   readonly kind: 'abrupt' | 'conical';
   /** Full included angle, degrees; 180 for an abrupt change. */
   readonly angle: number;
-  /** Length of the cone, m; 0 for an abrupt change. */
+  /** Length of the cone, m, at the start of the leg downstream; 0 for an abrupt change. */
   readonly length: number;
   readonly from: Section;
   readonly to: Section;
+  /** Segment id; at a hood, where the change is from its collar, the hood's node id. */
   readonly upstream: string;
   readonly downstream: string;
 }
