@@ -14,11 +14,14 @@ import { useApp, useBoard } from './context.ts';
 export function Sheets() {
   const { board, sheets } = useApp();
   const section = useBoard((state) => state.section);
-  const [said, setSaid] = useState('');
+  const tool = useBoard((state) => state.tool);
+  const [said, setSaid] = useState<{ readonly by: ToolId; readonly text: string } | null>(null);
   const [mount, setMount] = useState<Mount | null>(null);
 
   useEffect(() => {
-    const controller = createToolController(board, { announce: setSaid });
+    const controller = createToolController(board, {
+      announce: (text) => setSaid({ by: board.getState().tool, text }),
+    });
     const wiring = createWiring(controller);
     const silence = wiring.keyboard(window);
     setMount(() => (handle: SheetHandle) => {
@@ -43,7 +46,7 @@ export function Sheets() {
       <div className="legend-row">
         <Legend board={board} />
       </div>
-      <Hint said={said} />
+      <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
     </main>
   );
 }
@@ -95,8 +98,7 @@ const hints: Record<ToolId, string> = {
 };
 
 /** What the tool in hand does next, and what it has just said. */
-function Hint({ said }: { said: string }) {
-  const tool = useBoard((state) => state.tool);
+function Hint({ tool, said }: { tool: ToolId; said: string }) {
   return (
     <p className="tool-hint">
       <span role="status" aria-live="polite">

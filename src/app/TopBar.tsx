@@ -90,7 +90,9 @@ function CommandItem({ command }: { command: Command }) {
   );
 }
 
-const fileCommands = ['file.new', 'file.open', 'file.save', 'file.saveAs', 'file.example'].map(commandById);
+const fileCommands = ['file.new', 'file.open', 'file.save', 'file.saveAs', 'file.print', 'file.example'].map(
+  commandById,
+);
 
 function FileMenu() {
   const app = useApp();
@@ -105,12 +107,12 @@ function FileMenu() {
         <Menu className="menu" aria-label="File" onAction={(id) => commandById(String(id)).run(app)}>
           <MenuSection>
             <Header>{name ?? 'Not saved to a file yet'}</Header>
-            {fileCommands.slice(0, 4).map((command) => (
+            {fileCommands.slice(0, 5).map((command) => (
               <CommandItem key={command.id} command={command} />
             ))}
           </MenuSection>
           <Separator />
-          {fileCommands.slice(4).map((command) => (
+          {fileCommands.slice(5).map((command) => (
             <CommandItem key={command.id} command={command} />
           ))}
         </Menu>

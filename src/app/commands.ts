@@ -7,6 +7,7 @@ import type { SheetsView } from './sheets-view.ts';
 import type { Shortcut } from './shortcut.ts';
 import { exampleJob, newJob } from './start.ts';
 import type { AppStore } from './store.ts';
+import { printDesk } from './theme.ts';
 import type { Ui } from './ui.ts';
 
 /** What a command may act on. */
@@ -191,6 +192,10 @@ export const commands: readonly Command[] = [
   command('file.saveAs', 'file', 'Save as…', ({ files }) => void files.saveAs(), {
     shortcuts: ['Mod+Shift+s'],
     also: 'copy',
+  }),
+  command('file.print', 'file', 'Print…', ({ board }) => void printDesk(board), {
+    shortcuts: ['Mod+p'],
+    also: 'paper PDF',
   }),
   command('file.example', 'file', 'Open the example', ({ files }) => files.replace(exampleJob), {
     also: 'demo kitchen',

@@ -20,8 +20,14 @@ const MARGIN = 56;
 
 export function createSheetsView(board: Board): SheetsView {
   const mounted = new Map<SheetId, SheetHandle>();
+  /** Scale of each sheet when it was last fitted: while it stands, a sheet that changes size is fitted again. */
+  const fittedScale = new Map<SheetId, number>();
+  const fitOne = (handle: SheetHandle) => {
+    handle.fit();
+    fittedScale.set(handle.sheet, handle.viewport().scale);
+  };
   const fitAll = () => {
-    for (const handle of mounted.values()) handle.fit();
+    for (const handle of mounted.values()) fitOne(handle);
   };
   board.subscribe((state, before) => {
     if (state.schemeId !== before.schemeId) fitAll();
@@ -29,7 +35,13 @@ export function createSheetsView(board: Board): SheetsView {
   return {
     attach(handle) {
       mounted.set(handle.sheet, handle);
+      fitOne(handle);
+      const observer = new ResizeObserver(() => {
+        if (handle.viewport().scale === fittedScale.get(handle.sheet)) fitOne(handle);
+      });
+      observer.observe(handle.element);
       return () => {
+        observer.disconnect();
         if (mounted.get(handle.sheet) === handle) mounted.delete(handle.sheet);
       };
     },

@@ -27,6 +27,20 @@ export function followTheme(board: Board): void {
   });
 }
 
+/** Prints the sheets and the results; a dark desk is light while it is printed. */
+export async function printDesk(board: Board): Promise<void> {
+  const { theme } = board.getState();
+  board.set({ theme: 'light' });
+  await nextFrame();
+  await nextFrame();
+  window.print();
+  board.set({ theme });
+}
+
+function nextFrame(): Promise<number> {
+  return new Promise((resolve) => requestAnimationFrame(resolve));
+}
+
 function read(): Theme | null {
   try {
     const kept = localStorage.getItem(key);

@@ -54,16 +54,19 @@ function Badge({ count }: { count: number }) {
   return count > 0 ? <span className="badge">{count}</span> : null;
 }
 
-/** Selecting one thing on a sheet opens what is known about it, in the place of the proposals. */
+/**
+ * Picking one thing on a sheet opens what is known about it, in the place of the proposals. What a
+ * tool has just made and selected does not: the proposals are what the next look is for.
+ */
 function useFollowSelection() {
-  const { board, ui } = useApp();
+  const { ui } = useApp();
   const selection = useBoard((state) => state.selection);
-  const previous = useRef(selection);
+  const job = useBoard((state) => state.job);
+  const before = useRef({ selection, job });
   useEffect(() => {
-    if (selection === previous.current) return;
-    previous.current = selection;
+    const picked = selection !== before.current.selection && job === before.current.job;
+    before.current = { selection, job };
     const one = selection.nodes.length + selection.segments.length === 1;
-    if (one && board.getState().tool === 'select' && ui.getState().panel === 'proposals')
-      ui.setState({ panel: 'selected' });
-  }, [selection, board, ui]);
+    if (picked && one && ui.getState().panel === 'proposals') ui.setState({ panel: 'selected' });
+  }, [selection, job, ui]);
 }
