@@ -12,6 +12,7 @@ import {
   type Losses,
   lossWords,
   lowerFirst,
+  type Recipe,
   type Scene,
   withArticle,
 } from './candidate.ts';
@@ -37,14 +38,27 @@ interface Change {
   readonly choice: BendChoice;
 }
 
-/** At every turn the gentlest bend that fits its legs, and all of them together. */
+/** At every turn the gentlest bend that fits its legs, and all turns together as gentle as fits side by side. */
 export const gentlerBends: Kind = (scene) => {
-  const changes = [...scene.route.nodes.values()].flatMap((node) => gentlest(scene, node) ?? []);
-  const single = changes.map((change) => oneTurn(scene, change));
-  return changes.length > 1 ? [...single, everyTurn(scene, changes)] : single;
+  const nodes = [...scene.route.nodes.values()];
+  const single = nodes.flatMap((node) => gentlest(scene, node, []) ?? []);
+  const together: Change[] = [];
+  for (const node of nodes) {
+    const change = gentlest(scene, node, together);
+    if (change) together.push(change);
+  }
+  const proposals = single.map((change) => oneTurn(scene, change));
+  return together.length > 1 ? [...proposals, everyTurn(scene, together)] : proposals;
 };
 
-function gentlest(scene: Scene, node: RouteNode): Change | undefined {
+function setBends({ scheme }: Scene, changes: readonly Change[]): Recipe {
+  return (job) => {
+    for (const { node, choice } of changes) setBend(job, scheme.id, node.id, choice);
+  };
+}
+
+/** The gentlest bend that fits at a turn when others have been chosen already. */
+function gentlest(scene: Scene, node: RouteNode, chosen: readonly Change[]): Change | undefined {
   const { bend } = node;
   const section = bend && scene.route.segments.get(bend.upstream)?.section;
   if (!bend || !section) return undefined;
@@ -56,7 +70,7 @@ function gentlest(scene: Scene, node: RouteNode): Change | undefined {
   const choice = (section.shape === 'round' ? round : rectangular)
     .filter((option) => cost(option) < present)
     .sort((a, b) => cost(a) - cost(b))
-    .find((option) => scene.sound((job) => setBend(job, scene.scheme.id, node.id, option)));
+    .find((option) => scene.sound(setBends(scene, [...chosen, { node, choice: option }])));
   return choice && { node, choice };
 }
 
@@ -65,7 +79,9 @@ function bendWords({ kind, radiusRatio }: BendChoice): string {
   return radiusRatio === undefined ? name : `${name} of r/D ${radiusRatio}`;
 }
 
-function oneTurn({ scheme, before, places, units }: Scene, { node, choice }: Change): Candidate {
+function oneTurn(scene: Scene, change: Change): Candidate {
+  const { before, places, units } = scene;
+  const { node, choice } = change;
   const words = bendWords(choice);
   const place = places.node(node.id);
   return {
@@ -73,7 +89,7 @@ function oneTurn({ scheme, before, places, units }: Scene, { node, choice }: Cha
     kind: 'gentler bend',
     title: `${sentence(words)} at ${place.replace(/ of \d+/, '')}`,
     label: `Make ${place.replace(/ of \d+/, '')} gentler`,
-    recipe: (job) => setBend(job, scheme.id, node.id, choice),
+    recipe: setBends(scene, [change]),
     nodes: [node.id],
     segments: [],
     reason: (sameAir) => {
@@ -85,16 +101,15 @@ function oneTurn({ scheme, before, places, units }: Scene, { node, choice }: Cha
   };
 }
 
-function everyTurn({ scheme, before, units }: Scene, changes: readonly Change[]): Candidate {
+function everyTurn(scene: Scene, changes: readonly Change[]): Candidate {
+  const { before, units } = scene;
   const nodes = changes.map(({ node }) => node.id);
   return {
     id: `gentler-bend:${nodes.join('+')}`,
     kind: 'gentler bend',
     title: `The gentlest bend that fits at ${changes.length} turns`,
     label: 'Make every turn gentler',
-    recipe: (job) => {
-      for (const { node, choice } of changes) setBend(job, scheme.id, node.id, choice);
-    },
+    recipe: setBends(scene, changes),
     nodes,
     segments: [],
     reason: (sameAir) => {

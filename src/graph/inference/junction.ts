@@ -18,8 +18,7 @@ export function junctionAt(node: string, legs: readonly Leg[]): RouteJunction {
   const [common] = (converging ? leaving : arriving).concat(legs) as [Leg, ...Leg[]];
   const others = legs
     .filter((leg) => leg !== common)
-    .map((leg) => ({ leg, angle: deflection(through(common, node), through(leg, node)) }))
-    .map(({ leg, angle }) => ({ id: leg.id, angle: 180 - angle }))
+    .map((leg) => ({ id: leg.id, angle: 180 - deflection(outward(common, node), outward(leg, node)) }))
     .sort((a, b) => a.angle - b.angle);
   const [first] = others;
   const straight = first && first.angle <= straightWithin ? first.id : null;
@@ -32,7 +31,7 @@ export function junctionAt(node: string, legs: readonly Leg[]): RouteJunction {
 }
 
 /** Direction of a leg seen from the node outwards. */
-function through(leg: Leg, node: string): Vec3 {
+function outward(leg: Leg, node: string): Vec3 {
   const [x, y, z] = leg.direction;
   return leg.from === node ? [x, y, z] : [-x, -y, -z];
 }

@@ -113,6 +113,20 @@ describe('bends', () => {
     expect(proposal?.title).toBe('Smooth radius bend of r/D 1 at the turn');
   });
 
+  it('takes what fits side by side where two turns share a short leg', () => {
+    const jog: Vec3[] = [
+      [0, 0, 0],
+      [0, 0, 2],
+      [0.55, 0, 2],
+      [0.55, 3, 2],
+    ];
+    const together = ofKind(runThrough(jog, { bend: 'mitred' }), 'gentler bend').find(
+      ({ nodes }) => nodes.length === 2,
+    );
+    const bends = together?.solution.route.nodes;
+    expect([bends?.get('n1')?.bend?.radiusRatio, bends?.get('n2')?.bend?.radiusRatio]).toEqual([1.5, 1]);
+  });
+
   it('proposes nothing where the gentlest is there already', () => {
     const roomy: Vec3[] = [
       [0, 0, 1.8],
