@@ -42,6 +42,8 @@ export function startAutosave(store: JobStore, options: AutosaveOptions = {}): A
   let waitingSince = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let writing: Promise<void> = Promise.resolve();
+  /** Given to the store, which has not said yet that it is kept. */
+  let unconfirmed: Saved | null = null;
 
   function take(): Saved | null {
     clearTimeout(timer);
@@ -51,9 +53,19 @@ export function startAutosave(store: JobStore, options: AutosaveOptions = {}): A
     return saved;
   }
 
+  function write(saved: Saved): void {
+    unconfirmed = saved;
+    writing = writing
+      .then(() => store.save(saved))
+      .then(() => {
+        if (unconfirmed === saved) unconfirmed = null;
+      })
+      .catch(onError);
+  }
+
   function flush(): Promise<void> {
     const saved = take();
-    if (saved !== null) writing = writing.then(() => store.save(saved)).catch(onError);
+    if (saved !== null) write(saved);
     return writing;
   }
 
@@ -67,9 +79,9 @@ export function startAutosave(store: JobStore, options: AutosaveOptions = {}): A
     },
     flush,
     flushNow() {
-      const saved = take();
-      if (saved === null) return;
-      if (!store.saveNow(saved)) writing = writing.then(() => store.save(saved)).catch(onError);
+      const pendingNow = take();
+      const saved = pendingNow ?? unconfirmed;
+      if (saved !== null && !store.saveNow(saved) && pendingNow !== null) write(pendingNow);
     },
   };
 }

@@ -63,6 +63,28 @@ test('when the page goes away the change is kept before the call returns', async
   expect((await store.load())?.text).toBe('a');
 });
 
+test('a write that is still under way when the page goes away is kept too', () => {
+  const store = memoryStore();
+  const last: string[] = [];
+  const never = new Promise<void>(() => {});
+  const saveNow = (entry: Saved) => last.push(entry.text) > 0;
+  const autosave = startAutosave({ ...store, save: () => never, saveNow });
+  autosave.changed(of('a'));
+  void autosave.flush();
+  autosave.flushNow();
+  expect(last).toEqual(['a']);
+});
+
+test('what is kept already is not written again when the page goes away', async () => {
+  const last: string[] = [];
+  const saveNow = (entry: Saved) => last.push(entry.text) > 0;
+  const autosave = startAutosave({ ...memoryStore(), saveNow });
+  autosave.changed(of('a'));
+  await autosave.flush();
+  autosave.flushNow();
+  expect(last).toEqual([]);
+});
+
 test('when the last moment has no room the ordinary way is tried', async () => {
   const { store, saved } = countingStore();
   const autosave = startAutosave({ ...store, saveNow: () => false });
