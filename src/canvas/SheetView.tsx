@@ -11,15 +11,16 @@ import {
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Board, BoardState } from './board.ts';
+import { RULER } from './grid.ts';
 import { createPainter, type LayerName, layerNames, touched } from './painter.ts';
 import { FONT, MIN_TEXT } from './palette.ts';
 import type { SheetHandle } from './sheet-handle.ts';
 import { sheetTitles } from './view.ts';
-import { boundsOf, fit as fitted, panBy, type Size, type Viewport } from './viewport.ts';
+import { type Bounds, boundsOf, fit as fitted, panBy, type Size, type Viewport } from './viewport.ts';
 import './canvas.css';
 
 /** Room left around a drawing that is fitted into view, px. */
-const MARGIN = 88;
+const MARGIN = 84;
 
 export interface SheetViewProps {
   readonly board: Board;
@@ -73,7 +74,7 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
   const show = useCallback(
     (points?: readonly SheetPoint[]) => {
       const bounds = (points && boundsOf(points, 0.1)) ?? painter.extent(board.getState());
-      view.current = wholePan(fitted(bounds, size.current, marginFor(size.current)));
+      view.current = wholePan(fittedBesideRulers(bounds, size.current));
       redraw(layerNames);
     },
     [board, painter, redraw],
@@ -158,8 +159,10 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
   );
 }
 
-function marginFor(size: Size): number {
-  return Math.min(MARGIN, Math.min(size.width, size.height) / 4);
+function fittedBesideRulers(bounds: Bounds, { width, height }: Size): Viewport {
+  const free = { width: width - RULER, height: height - RULER };
+  const margin = Math.min(MARGIN, Math.min(free.width, free.height) / 5);
+  return panBy(fitted(bounds, free, margin), RULER, RULER);
 }
 
 /** Whole pixels of pan keep lines crisp while the sheet is moved. */

@@ -9,6 +9,11 @@ export interface Box {
   readonly maxY: number;
 }
 
+/** What a label had better not cover; an `edge` is only a line, which a shy label may cross. */
+export interface Busy extends Box {
+  readonly edge?: boolean;
+}
+
 /** A dimension's own lines, px: the line itself, the two that lead to the duct, and the ticks' places. */
 export interface DimensionLines {
   readonly from: ScreenPoint;
@@ -35,7 +40,7 @@ export interface Wanted {
   /** Higher is placed first. */
   readonly priority: number;
   readonly candidates: readonly Candidate[];
-  /** Left out where it would cover anything at all. */
+  /** Left out where it would cover anything but an edge. */
   readonly shy?: boolean;
 }
 
@@ -56,10 +61,10 @@ export function placeLabels(
   wanted: readonly Wanted[],
   area: Box,
   kept: readonly Box[],
-  busy: readonly Box[],
+  busy: readonly Busy[],
 ): Placed[] {
   const taken = new RBush<Box>().load([...kept]);
-  const crowd = new RBush<Box>().load([...busy]);
+  const crowd = new RBush<Busy>().load([...busy]);
   const placed: Placed[] = [];
   for (const label of [...wanted].sort((a, b) => b.priority - a.priority)) {
     const best = cheapest(label, area, taken, crowd);
@@ -71,7 +76,7 @@ export function placeLabels(
   return placed;
 }
 
-function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Box>): Candidate | null {
+function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Busy>): Candidate | null {
   let best: Candidate | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of label.candidates) {
@@ -80,7 +85,7 @@ function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Box>
     const lines = candidate.dimension ? linesOf(candidate.dimension) : [];
     if (lines.some((line) => taken.collides(line))) continue;
     const over = candidate.inside ? 0 : covered(box, crowd);
-    if (label.shy && over > 0) continue;
+    if (label.shy && crowd.search(box).some(({ edge }) => !edge)) continue;
     const cost = candidate.cost + over;
     if (cost < least) {
       best = candidate;
@@ -91,7 +96,7 @@ function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Box>
 }
 
 /** Share of a box that crowded boxes cover, counted once for each, scaled to weigh against `cost`. */
-function covered(box: Box, crowd: RBush<Box>): number {
+function covered(box: Box, crowd: RBush<Busy>): number {
   const own = Math.max(1, (box.maxX - box.minX) * (box.maxY - box.minY));
   let area = 0;
   for (const other of crowd.search(box)) {

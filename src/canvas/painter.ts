@@ -11,7 +11,7 @@ import { drawFrame, frameBoxes } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
 import { RULER } from './grid.ts';
-import { type Box, boxAround, placeLabels } from './label-place.ts';
+import { type Box, type Busy, boxAround, placeLabels } from './label-place.ts';
 import { labelsOf, type Measure, type Name } from './labels.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { FONT, MIN_TEXT, palettes } from './palette.ts';
@@ -85,7 +85,7 @@ export function createPainter(sheet: SheetId): Painter {
       ...bodies,
       ...legs.flatMap((leg) => arrowOf(leg, view)?.box ?? []),
     ];
-    const busy = [
+    const busy: Busy[] = [
       ...drawables.flatMap(({ kind, bounds }) => {
         const box = screenBox(bounds, view);
         return kind === 'hood' ? edgesOf(box) : [box];
@@ -213,13 +213,14 @@ function blockBox({ min, max }: { min: Vec3; max: Vec3 }, sheet: SheetId, view: 
 }
 
 /** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */
-function edgesOf({ minX, minY, maxX, maxY }: Box): Box[] {
-  return [
+function edgesOf({ minX, minY, maxX, maxY }: Box): Busy[] {
+  const sides = [
     { minX, minY, maxX, maxY: minY + 3 },
     { minX, minY: maxY - 3, maxX, maxY },
     { minX, minY, maxX: minX + 3, maxY },
     { minX: maxX - 3, minY, maxX, maxY },
   ];
+  return sides.map((side) => ({ ...side, edge: true }));
 }
 
 function extentOf(outline: Outline, state: BoardState, sheet: SheetId): Bounds {
