@@ -1,8 +1,9 @@
 import { useSyncExternalStore } from 'react';
 import { type Selection as Keys, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import limits from '../../shared/limits.json' with { type: 'json' };
+import type { UnitSystem } from '../graph/document.ts';
+import { findLimit, need } from '../hydraulics/catalogue.ts';
 import { quantity } from '../units/index.ts';
-import type { Board, BoardState, ColourBy } from './board.ts';
+import type { Board, ColourBy } from './board.ts';
 import { type ColourScale, legendStops } from './colour.ts';
 import { colourScaleOf } from './painter.ts';
 import './canvas.css';
@@ -45,7 +46,7 @@ export function Legend({ board }: { readonly board: Board }) {
         {speed && <span className="legend-speed">{speed.name}</span>}
       </div>
       <div className="legend-bar" style={{ background: gradient }}>
-        <Band scale={scale} state={state} />
+        {scale.by === 'velocity' && <Band scale={scale} />}
       </div>
       <div className="legend-ticks" aria-hidden="true">
         {scale.ticks.map((tick, i) => (
@@ -54,7 +55,7 @@ export function Legend({ board }: { readonly board: Board }) {
           </span>
         ))}
       </div>
-      <div className="legend-note">{noteOf(scale, state)}</div>
+      <Note scale={scale} units={state.units} />
     </section>
   );
 }
@@ -64,25 +65,24 @@ function edgeOf(share: number, index: number): 'first' | 'last' | undefined {
   return share > 0.97 ? 'last' : undefined;
 }
 
-/** Low and high end of the advised velocities, m/s; null where the catalogue has none. */
-function advised(): { readonly low: number; readonly high: number; readonly source: string } | null {
-  const row = limits.rows.find(({ id }) => id === 'velocity-band');
-  const [low, high] = Array.isArray(row?.value) ? row.value : [];
-  return row && low !== undefined && high !== undefined ? { low, high, source: row.source } : null;
-}
+/** Advised velocities, m/s. */
+const advice = need(findLimit('velocity-band'), 'limits', 'velocity-band');
+const [low, high] = typeof advice.value === 'number' ? [0, advice.value] : advice.value;
 
-function Band({ scale, state }: { readonly scale: ColourScale; readonly state: BoardState }) {
-  const band = state.colourBy === 'velocity' ? advised() : null;
-  if (!band || band.low >= scale.max) return null;
-  const [left, right] = [band.low / scale.max, Math.min(1, band.high / scale.max)];
+/** Marks the advised velocities on the bar. */
+function Band({ scale }: { readonly scale: ColourScale }) {
+  const [left, right] = [low / scale.max, Math.min(1, high / scale.max)];
   return (
     <div className="legend-band" style={{ left: `${left * 100}%`, width: `${(right - left) * 100}%` }} />
   );
 }
 
-function noteOf(scale: ColourScale, state: BoardState): string {
-  const band = state.colourBy === 'velocity' ? advised() : null;
-  if (!band) return scale.unit;
-  const low = quantity('velocity', band.low, state.units).figure;
-  return `${scale.unit}; advised ${low}–${quantity('velocity', band.high, state.units).text}`;
+function Note({ scale, units }: { readonly scale: ColourScale; readonly units: UnitSystem }) {
+  if (scale.by !== 'velocity') return <div className="legend-note">{scale.unit}</div>;
+  const [from, to] = [low, high].map((end) => quantity('velocity', end, units).figure);
+  return (
+    <div className="legend-note" title={`${advice.what} Source: ${advice.source}.`}>
+      {scale.unit}, advised {from}–{to}
+    </div>
+  );
 }

@@ -60,8 +60,9 @@ export function labelsOf(input: LabelInput): Wanted[] {
     }
   }
   wanted.push(...sizeLabels(input));
+  const halves = new Map(legs.map((leg) => [leg.segment.id, leg.half]));
   for (const node of route.nodes.values()) {
-    const turn = turnLabel(node, input);
+    const turn = turnLabel(node, input, halves);
     if (turn) wanted.push({ ...turn, priority: 60 + (selection.nodes.includes(node.id) ? chosen : 0) });
   }
   for (const name of input.names) wanted.push(nameLabel(name, input));
@@ -234,7 +235,11 @@ function around(leg: SheetLeg, text: string, input: LabelInput): Candidate[] {
 }
 
 /** The angle of a turn that lies in the plane of the sheet, outside its corner. */
-function turnLabel(node: RouteNode, input: LabelInput): Omit<Wanted, 'priority'> | null {
+function turnLabel(
+  node: RouteNode,
+  input: LabelInput,
+  halves: ReadonlyMap<string, number>,
+): Omit<Wanted, 'priority'> | null {
   const bend = node.bend;
   const up = bend && input.route.segments.get(bend.upstream);
   const down = bend && input.route.segments.get(bend.downstream);
@@ -242,8 +247,9 @@ function turnLabel(node: RouteNode, input: LabelInput): Omit<Wanted, 'priority'>
   const view = views[input.sheet];
   const level = (d: typeof up.direction) => Math.abs(dot(d, view.toward)) < 0.05;
   if (!level(up.direction) || !level(down.direction)) return null;
-  const leg = input.legs.find((l) => l.segment.id === up.id);
-  const half = (leg?.half ?? 0) * input.view.scale;
+  const reached = halves.get(up.id);
+  if (reached === undefined) return null;
+  const half = reached * input.view.scale;
   const [a, b] = [seen(up.direction, view), seen(down.direction, view)];
   const out = { x: a.u - b.u, y: -(a.v - b.v) };
   const size = Math.hypot(out.x, out.y) || 1;

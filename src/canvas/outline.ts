@@ -50,17 +50,18 @@ export function outlineOf(route: Route, job: Job, sheet: SheetId): Outline {
   const legs = [...route.segments.values()].filter((s) => s.length > 0).map((s) => legOf(s, route, view));
   const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
   const scheme = job.schemes.find((s) => s.id === route.schemeId);
+  const segments = new Map(scheme?.segments.map((s) => [s.id, s]));
+  const nodes = new Map(scheme?.nodes.map((n) => [n.id, n]));
   const drawables: Drawable[] = [];
   for (const leg of legs) {
     drawables.push(...legDrawables(leg, route, view));
-    const segment = scheme?.segments.find((s) => s.id === leg.segment.id);
-    if (segment?.fittings?.length) drawables.push(...inlineDrawables(segment.fittings, leg, view));
+    drawables.push(...inlineDrawables(segments.get(leg.segment.id)?.fittings ?? [], leg, view));
   }
   for (const node of route.nodes.values()) {
     if (node.bend) drawables.push(...bendDrawables(node, byId, view));
     if (node.transition) drawables.push(...transitionDrawables(node, byId, view));
     const last = byId.get(node.segments[0] ?? '');
-    const drawn = scheme?.nodes.find((n) => n.id === node.id);
+    const drawn = nodes.get(node.id);
     if (node.kind === 'cap' && last && drawn)
       drawables.push(capDrawable(node, drawn.cap ?? 'open', last, view));
     const hood = node.kind === 'hood' && job.hoods.find((h) => h.id === drawn?.hood);
@@ -80,10 +81,9 @@ const order: Readonly<Record<Drawable['kind'], number>> = {
   riser: 7,
 };
 
-/** Things within a millimetre of each other are drawn in the order of their kinds. */
+/** By whole millimetres of nearness; what lies in one of them is drawn in the order of its kinds. */
 function byNearness(a: Drawable, b: Drawable): number {
-  const apart = a.near - b.near;
-  return Math.abs(apart) > 1e-3 ? apart : order[a.kind] - order[b.kind];
+  return Math.round(a.near * 1000) - Math.round(b.near * 1000) || order[a.kind] - order[b.kind];
 }
 
 function legOf(segment: RouteSegment, route: Route, view: View): SheetLeg {
@@ -179,13 +179,20 @@ function legDrawables(leg: SheetLeg, route: Route, view: View): Drawable[] {
     drawable({
       ...base,
       kind: 'leg',
-      near: (dot(start, view.toward) + dot(end, view.toward)) / 2,
+      near: (dot(start, view.toward) + dot(end, view.toward)) / 2 - (isBranch(segment, route) ? 0.002 : 0),
       fill: [[polygon([left[0], left[1], right[1], right[0]])]],
       walls: outlines.walls,
       centre: [line(seen(start, view), seen(end, view))],
       fine: [...outlines.fine, ...joints.filter((joint) => joint !== null)],
     }),
   ];
+}
+
+/** A branch is drawn just under the run that it joins, whose fill then covers its end. */
+function isBranch(segment: RouteSegment, route: Route): boolean {
+  return [segment.from, segment.to].some((id) =>
+    route.nodes.get(id)?.junction?.branches.includes(segment.id),
+  );
 }
 
 function nodesOf(segment: RouteSegment, route: Route): Vec3[] {

@@ -13,12 +13,20 @@ import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes 
 import { RULER } from './grid.ts';
 import { type Box, type Busy, boxAround, placeLabels } from './label-place.ts';
 import { labelsOf, type Measure, type Name } from './labels.ts';
-import { type Outline, outlineOf } from './outline.ts';
+import { type Outline, outlineOf, type SheetLeg } from './outline.ts';
 import { FONT, MIN_TEXT, palettes } from './palette.ts';
 import { type Pen, setText } from './pen.ts';
 import type { ActiveShape } from './sheet-handle.ts';
 import type { Drawable } from './stroke.ts';
-import { type Bounds, boundsOf, type Size, toScreen, type Viewport } from './viewport.ts';
+import {
+  type Bounds,
+  boundsOf,
+  overlaps,
+  type Size,
+  toScreen,
+  type Viewport,
+  visibleBounds,
+} from './viewport.ts';
 
 export const layerNames = ['background', 'ducts', 'overlay', 'active'] as const;
 export type LayerName = (typeof layerNames)[number];
@@ -65,7 +73,7 @@ export function createPainter(sheet: SheetId): Painter {
     const wanted = labelsOf({
       sheet,
       route,
-      legs,
+      legs: legs.filter((leg) => isNear(leg, view, size)),
       values,
       by: state.colourBy,
       units: state.units,
@@ -206,6 +214,12 @@ function screenBox(bounds: Bounds, view: Viewport): Box {
   const a = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
   const b = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
   return { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
+}
+
+/** A leg that a label in view could belong to. */
+function isNear(leg: SheetLeg, view: Viewport, size: Size): boolean {
+  const bounds = boundsOf([leg.from, leg.to], leg.half);
+  return bounds !== null && overlaps(bounds, visibleBounds(view, size, 80));
 }
 
 function blockBox({ min, max }: { min: Vec3; max: Vec3 }, sheet: SheetId, view: Viewport): Box {

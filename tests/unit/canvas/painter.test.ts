@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { type BoardState, nothing } from '../../../src/canvas/board.ts';
+import { createPainter, layerNames, touched } from '../../../src/canvas/painter.ts';
+import { solveScheme } from '../../../src/graph/solve.ts';
+import { run, upAndOut } from './drawing.ts';
+
+const { job, route } = run(upAndOut);
+
+const state: BoardState = {
+  job,
+  live: job,
+  solution: solveScheme(job, route.schemeId),
+  units: 'metric',
+  undoLabel: null,
+  redoLabel: null,
+  schemeId: route.schemeId,
+  tool: 'select',
+  selection: nothing,
+  hover: nothing,
+  speed: 0,
+  colourBy: 'velocity',
+  section: 'section-x',
+  workingHeight: 2.3,
+  ghost: null,
+  theme: 'light',
+};
+
+describe('a sheet redraws', () => {
+  it('nothing for a tool, a working height or an undo label', () => {
+    expect(touched({ ...state, tool: 'draw', workingHeight: 3, undoLabel: 'Move' }, state)).toEqual([]);
+  });
+
+  it('its overlay alone for what is pointed at or selected', () => {
+    const one = { nodes: ['n1'], segments: [] };
+    expect(touched({ ...state, hover: one }, state)).toEqual(['overlay']);
+    expect(touched({ ...state, selection: one }, state)).toEqual(['overlay']);
+  });
+
+  it('ducts and overlay, not the background, while a turn is dragged', () => {
+    const live = structuredClone(job);
+    const turn = live.schemes[0]?.nodes[1];
+    if (turn) turn.at = [1.2, 0, 2.5];
+    const solution = solveScheme(live, route.schemeId);
+    expect(
+      touched(
+        { ...state, live: { ...live, kitchen: job.kitchen, blocks: job.blocks, exits: job.exits }, solution },
+        state,
+      ),
+    ).toEqual(['ducts', 'overlay']);
+  });
+
+  it('ducts and overlay for another speed or other colours', () => {
+    expect(touched({ ...state, speed: 1 }, state)).toEqual(['ducts', 'overlay']);
+    expect(touched({ ...state, colourBy: 'loss' }, state)).toEqual(['ducts', 'overlay']);
+  });
+
+  it('everything for another theme', () => {
+    expect(touched({ ...state, theme: 'dark' }, state)).toEqual(layerNames);
+  });
+});
+
+describe('the extent of a drawing', () => {
+  it('holds every node, the floor and the ceiling on a section', () => {
+    const bounds = createPainter('section-x').extent(state);
+    expect(bounds.minV).toBeLessThanOrEqual(0);
+    expect(bounds.maxV).toBeGreaterThanOrEqual(job.kitchen.ceilingHeight);
+    for (const node of route.nodes.values()) {
+      expect(bounds.minU).toBeLessThanOrEqual(node.at[0]);
+      expect(bounds.maxU).toBeGreaterThanOrEqual(node.at[0]);
+    }
+  });
+
+  it('has room to begin in where nothing is drawn', () => {
+    const empty = structuredClone(job);
+    const scheme = empty.schemes[0];
+    if (scheme) [scheme.nodes, scheme.segments] = [[], []];
+    const solution = solveScheme(empty, route.schemeId);
+    const bounds = createPainter('floor').extent({ ...state, job: empty, live: empty, solution });
+    expect(bounds.maxU - bounds.minU).toBeGreaterThan(2);
+    expect(bounds.maxV - bounds.minV).toBeGreaterThan(2);
+  });
+});
