@@ -34,6 +34,7 @@ export function faultsOf(job: Job): Fault[] {
     ...job.hoods.flatMap((hood, i) => hoodFaults(hood, `hoods[${i}]`)),
     ...job.blocks.flatMap((box, i) => boxFaults(box, `blocks[${i}]`)),
     ...job.exits.flatMap((box, i) => boxFaults(box, `exits[${i}]`)),
+    ...twice(job.sheetNotes ?? [], 'sheetNotes'),
     ...underlayFaults(job),
     ...job.schemes.flatMap((scheme, i) => schemeFaults(scheme, `schemes[${i}]`, hoodIds)),
   ];
@@ -173,7 +174,33 @@ function schemeFaults(scheme: Scheme, path: string, hoodIds: ReadonlySet<string>
     ...scheme.segments.flatMap((segment, i) =>
       segmentFaults(segment, `${path}.segments[${i}]`, scheme, nodeIds),
     ),
+    ...twice(scheme.dimensions ?? [], `${path}.dimensions`),
+    ...dimensionFaults(scheme, path, nodeIds),
   ];
+}
+
+function dimensionFaults(scheme: Scheme, path: string, nodeIds: ReadonlySet<string>): Fault[] {
+  return (scheme.dimensions ?? []).flatMap((dimension, i): Fault[] => {
+    const end = (['from', 'to'] as const).find((side) => {
+      const { [side]: place } = dimension;
+      return 'node' in place && !nodeIds.has(place.node);
+    });
+    if (end === undefined) return [];
+    const place = dimension[end];
+    const why = `no node "${'node' in place ? place.node : ''}"`;
+    return [
+      {
+        path: `${path}.dimensions[${i}].${end}.node`,
+        message: why,
+        repair: {
+          message: `the dimension "${dimension.id}" was dropped: ${why}`,
+          apply: () => {
+            scheme.dimensions = (scheme.dimensions ?? []).filter((other) => other !== dimension);
+          },
+        },
+      },
+    ];
+  });
 }
 
 function nodeFaults(node: Node, path: string, hoodIds: ReadonlySet<string>): Fault[] {

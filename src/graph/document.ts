@@ -84,6 +84,22 @@ export const segment = z.object({
   fittings: z.array(inlinePart).optional(),
 });
 
+const sheetName = z.enum(['floor', 'section-x', 'section-y']);
+
+/** An end of a dimension: it follows a node of the scheme, or keeps to a place. */
+export const dimensionEnd = z.union([z.object({ node: id }), z.object({ at: vec3 })]);
+
+export const dimension = z.object({
+  id,
+  sheet: sheetName,
+  /** What is measured: the distance along the sheet's `u` or `v`, or straight from end to end. */
+  along: z.enum(['u', 'v', 'straight']),
+  from: dimensionEnd,
+  to: dimensionEnd,
+  /** From the ends to the dimension line, m on the sheet; which side by its sign. */
+  offset: finite,
+});
+
 export const scheme = z.object({
   id,
   name: z.string().min(1).max(200),
@@ -95,6 +111,7 @@ export const scheme = z.object({
   }),
   nodes: z.array(node),
   segments: z.array(segment),
+  dimensions: z.array(dimension).optional(),
 });
 
 const curve = z.array(z.tuple([nonNegative, finite])).min(2);
@@ -143,9 +160,18 @@ export const exitFace = z.object({
   max: vec3,
 });
 
+/** Words pinned to a place of a sheet. */
+export const sheetNote = z.object({
+  id,
+  sheet: sheetName,
+  /** Metres on the sheet. */
+  at: z.tuple([finite, finite]),
+  text,
+});
+
 export const underlay = z.object({
   id,
-  sheet: z.enum(['floor', 'section-x', 'section-y']),
+  sheet: sheetName,
   image: z.string(),
   at: z.tuple([finite, finite]),
   scale: positive,
@@ -202,6 +228,9 @@ export const job = z.object({
   blocks: z.array(block).default([]),
   exits: z.array(exitFace).default([]),
   underlays: z.array(underlay).default([]),
+  sheetNotes: z.array(sheetNote).optional(),
+  /** Wanted between the outside of a duct and what it passes, m; a usual one where absent. */
+  clearance: nonNegative.max(1).optional(),
   prices: z.record(z.string(), nonNegative).default({}),
   schemes: z.array(scheme).min(1),
 });
@@ -214,6 +243,11 @@ export type Segment = z.infer<typeof segment>;
 export type Hood = z.infer<typeof hood>;
 export type FanSpeed = z.infer<typeof fanSpeed>;
 export type Block = z.infer<typeof block>;
+export type ExitFace = z.infer<typeof exitFace>;
+export type Underlay = z.infer<typeof underlay>;
+export type SheetNote = z.infer<typeof sheetNote>;
+export type Dimension = z.infer<typeof dimension>;
+export type DimensionEnd = z.infer<typeof dimensionEnd>;
 export type BendChoice = z.infer<typeof bendChoice>;
 export type TransitionChoice = z.infer<typeof transitionChoice>;
 export type InlinePart = z.infer<typeof inlinePart>;

@@ -108,4 +108,6 @@ export interface Finding {
   readonly source?: string;
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
+  /** Blocks of the room that it concerns. */
+  readonly blocks?: readonly string[];
 }
