@@ -11,18 +11,7 @@ import { dragged, type KeyInput, type Phase, type PointerInput, type ToolContext
 import { drawLeg } from './commit.ts';
 import { type Leg, type LegResult, legOf } from './leg.ts';
 import { drawReady } from './ready.ts';
-import {
-  goOn,
-  lastStop,
-  onwardFrom,
-  placeOf,
-  previousTo,
-  type Run,
-  refusal,
-  surviving,
-  type Target,
-  withoutLast,
-} from './run.ts';
+import { headOf, onwardFrom, placeOf, previousTo, type Run, refusal, surviving, type Target } from './run.ts';
 import { legShapes } from './show.ts';
 import { erase, nextField, type Typing, typeKey, untyped } from './typing.ts';
 
@@ -31,6 +20,9 @@ const SAME_END = 1e-3;
 
 /** Pixels within which the end of a leg belongs to an exit face. */
 const EXIT_REACH = 8;
+
+/** What undo calls a leg. */
+const LEG = 'draw leg';
 
 const aims = { 'aim.right': '0', 'aim.up': '90', 'aim.left': '180', 'aim.down': '270' } as const;
 
@@ -53,7 +45,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
 
   const look = () => {
     const { units } = board.getState();
-    const { anchor } = lastStop(run);
+    const anchor = headOf(run);
     const from = placeOf(anchor, scheme());
     if (!from) return null;
     const onward = onwardFrom(anchor, scheme());
@@ -111,7 +103,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
     const { schemeId, units } = board.getState();
     let end: string | null = null;
     const aimed = target;
-    board.dispatch('draw leg', (job) => {
+    board.dispatch(LEG, (job) => {
       end = drawLeg(job, schemeId, anchor, aimed);
     });
     if (end === null) return ready();
@@ -121,21 +113,26 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       board.set({ selection: { nodes: [end], segments: [] } });
       return ready();
     }
-    run = goOn(run, end, board.getState().job);
+    run = [...run, { kind: 'node', id: end }];
     show();
     return undefined;
   };
 
   const takeBack = (): Phase | undefined => {
-    const { after } = lastStop(run);
-    const before = withoutLast(run);
-    if (!before || !after) return ready();
-    if (board.getState().job !== after) {
-      context.announce('The drawing has changed since; undo takes the last change back.');
+    if (run.length === 1) return ready();
+    if (board.getState().undoLabel !== LEG) {
+      context.announce('Something else has changed since; undo takes that back.');
       return undefined;
     }
     board.undo();
-    run = before;
+    return resume();
+  };
+
+  /** Goes on from what is left of the run. */
+  const resume = (): Phase | undefined => {
+    const left = surviving(run, scheme());
+    if (!left) return ready();
+    run = left;
     show();
     return undefined;
   };
@@ -177,7 +174,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
   const capHere = (): Phase | undefined => {
     const seen = look();
     if (seen?.result.ok) return commit('cap');
-    if (seen?.anchor.kind !== 'node' || !lastStop(run).after) {
+    if (seen?.anchor.kind !== 'node' || run.length === 1) {
       context.announce('Aim the last leg, then end it with a cap.');
       return undefined;
     }
@@ -211,7 +208,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       if (at.button !== 0) return undefined;
       pointer = at;
       on = at.sheet;
-      if (at.clicks === 2 && lastStop(run).after) return ready();
+      if (at.clicks === 2 && run.length > 1) return ready();
       pressedAt = at;
       opening = false;
       show();
@@ -239,13 +236,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       pointer = null;
       show();
     },
-    changed() {
-      const left = surviving(run, scheme());
-      if (!left) return ready();
-      run = left;
-      show();
-      return undefined;
-    },
+    changed: resume,
     cancel() {
       if (opening || !pressedAt) return ready();
       pressedAt = null;

@@ -5,7 +5,7 @@ import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { drawing } from './drawing.ts';
-import { type Anchor, startRun } from './run.ts';
+import type { Anchor } from './run.ts';
 
 /** The draw tool before the first click: shows what a run would start from. */
 export function drawReady(context: ToolContext): Phase {
@@ -62,7 +62,7 @@ export function drawReady(context: ToolContext): Phase {
     },
     down(at) {
       if (at.button !== 0 || at.clicks === 2) return undefined;
-      return drawing(context, startRun(startAt(at).anchor), at.sheet, at);
+      return drawing(context, [startAt(at).anchor], at.sheet, at);
     },
     key(input) {
       if (actionOf(input, 'sheets') === 'cancel') {
@@ -70,7 +70,7 @@ export function drawReady(context: ToolContext): Phase {
         return true;
       }
       const id = actionOf(input, 'draw') === 'leg.commit' ? chosen() : undefined;
-      return id ? drawing(context, startRun({ kind: 'node', id }), input.sheet, null) : false;
+      return id ? drawing(context, [{ kind: 'node', id }], input.sheet, null) : false;
     },
     cancel: () => self,
   };

@@ -1,4 +1,4 @@
-import type { Job, Scheme, Vec3 } from '../../../graph/document.ts';
+import type { Scheme, Vec3 } from '../../../graph/document.ts';
 import { normalize, subtract } from '../../../graph/vector.ts';
 
 /** Where a leg starts. */
@@ -14,38 +14,19 @@ export type Target =
   | { readonly kind: 'segment'; readonly id: string; readonly at: Vec3 }
   | { readonly kind: 'place'; readonly at: Vec3; readonly cap: string | null };
 
-/** The places that a run has come through, the one to go on from last. */
-export type Run = readonly [Stop, ...Stop[]];
+/** The places that a run has come through: where it started, then the end of each leg drawn. */
+export type Run = readonly [Anchor, ...Anchor[]];
 
-interface Stop {
-  readonly anchor: Anchor;
-  /** The document that the leg up to here was committed in; null for the start. */
-  readonly after: Job | null;
-}
-
-export function startRun(anchor: Anchor): Run {
-  return [{ anchor, after: null }];
-}
-
-export function goOn(run: Run, nodeId: string, after: Job): Run {
-  return [...run, { anchor: { kind: 'node', id: nodeId }, after }];
-}
-
-export function lastStop(run: Run): Stop {
+/** Where a run goes on from. */
+export function headOf(run: Run): Anchor {
   return run[run.length - 1] ?? run[0];
 }
 
-/** The run without its last leg; null where there is none. */
-export function withoutLast(run: Run): Run | null {
-  const [first, ...rest] = run.slice(0, -1);
-  return first ? [first, ...rest] : null;
-}
-
 /** What is left of a run in a document that was changed under it; null where its start is gone. */
-export function surviving(run: Run, scheme: Scheme): Run | null {
-  for (let rest: Run | null = run; rest; rest = withoutLast(rest))
-    if (placeOf(lastStop(rest).anchor, scheme)) return rest;
-  return null;
+export function surviving([start, ...ends]: Run, scheme: Scheme): Run | null {
+  if (!placeOf(start, scheme)) return null;
+  const gone = ends.findIndex((end) => !placeOf(end, scheme));
+  return [start, ...(gone < 0 ? ends : ends.slice(0, gone))];
 }
 
 /** Where an anchor stands; null where what it holds to is gone. */

@@ -44,14 +44,16 @@ export function legShapes(view: LegView): ActiveShape[] {
 
 /** The line beside the pointer: fields being typed carry a caret, what is wrong says so. */
 export function legText({ result, typing, onward, ending, units }: LegView): string {
-  if (!result.ok && isTyped(typing) && (typing.length !== '' || typing.angle !== ''))
-    return `${fields(typing)}  ${result.why}`;
-  if (typing.rise !== 0) return fields(typing);
-  if (!result.ok) return isTyped(typing) ? `${fields(typing)}  ${result.why}` : result.why;
+  const typed = isTyped(typing) ? fields(typing) : null;
+  if (!result.ok) {
+    if (typed === null) return result.why;
+    return typing.length === '' && typing.angle === '' ? typed : `${typed}  ${result.why}`;
+  }
+  if (typed !== null && typing.rise !== 0) return typed;
   const { leg } = result;
   const turn = onward ? angleBetween(onward, subtract(leg.to, leg.from)) : 0;
   const parts = [
-    isTyped(typing) ? fields(typing) : formatLength(leg.length, units),
+    typed ?? formatLength(leg.length, units),
     leg.angle !== null && typing.field === 'length' && typing.angle === '' ? formatAngle(leg.angle) : null,
     turn > STRAIGHT ? `turn ${formatAngle(turn)}` : null,
     ending,

@@ -268,6 +268,35 @@ describe('typing while drawing', () => {
     expect(driver.scheme.segments.at(-1)).toMatchObject({ from: 'n4', to: 'n5' });
   });
 
+  it('takes back every leg of the run by Backspace, one after the other, and not what was there before', () => {
+    const driver = drive(bentJob(), drawingTool);
+    const { job } = driver.board.getState();
+    for (const [u, v] of [
+      [3, 3],
+      [5, 3],
+      [5, 5],
+      [7, 5],
+    ] as const)
+      driver.click('floor', u, v);
+    for (let i = 0; i < 3; i += 1) driver.key('Backspace');
+    expect(driver.board.getState().job).toStrictEqual(job);
+    driver.key('Backspace');
+    expect(driver.controller.phase).toBe('draw/ready');
+    expect(driver.board.getState().job).toStrictEqual(job);
+  });
+
+  it('does not take back by Backspace what was changed elsewhere since', () => {
+    const driver = drive(bentJob(), drawingTool);
+    driver.click('floor', 3, 3);
+    driver.click('floor', 5, 3);
+    driver.board.dispatch('rename job', (job) => {
+      job.title = 'Another';
+    });
+    driver.key('Backspace');
+    expect(driver.board.getState().job.title).toBe('Another');
+    expect(driver.scheme.segments).toHaveLength(4);
+  });
+
   it('goes up by a typed height on the floor sheet', () => {
     const driver = drive(bentJob(), drawingTool);
     driver.click('floor', 3, 3);
