@@ -4,6 +4,8 @@ import type { Air, NetworkEdge } from './types.ts';
 
 /** Unit code of a fan in a chain; the rest are {@link UNIT}'s. a: +1 along the chain, -1 against it. */
 const FAN = 4;
+/** Unit code of a pressure that does not change with the flow. a: +1 along the chain, -1 against it. */
+const GAIN = 5;
 /** How far back a chain's terms are searched for one to share. */
 const LOOK_BACK = 16;
 /** Friction factor behind the first guess of a flow. */
@@ -103,6 +105,16 @@ export function buildChains(
         table.push(null);
         fan.push(fanTable(edge.fan));
       }
+      if (edge.gain) {
+        partTerm.push(unit.length);
+        partWeight.push(-edge.gain);
+        unit.push(GAIN);
+        a.push(code & 1 ? -1 : 1);
+        b.push(0);
+        weight.push(-edge.gain);
+        table.push(null);
+        fan.push(null);
+      }
       partStart[at + 1] = partTerm.length;
     }
     sizeUp(c);
@@ -176,6 +188,9 @@ export function evaluateChain(chains: Chains, c: number, q: number, out: Float64
       const along = a[t] as number;
       fillFan(slots, fan[t] as FanTable, q * along, chains.density);
       slots[0] = (slots[0] as number) * along;
+    } else if (u === GAIN) {
+      slots[0] = a[t] as number;
+      slots[1] = 0;
     } else {
       slots[2] = warm[t] as number;
       fillUnit(slots, u, a[t] as number, b[t] as number, table[t] as ReynoldsTable | null, q);

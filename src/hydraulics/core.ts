@@ -34,8 +34,9 @@ export interface CorePlan {
   /** Given pressure at each member's ends; 0 where it is unknown. */
   readonly fromPressure: Float64Array;
   readonly toPressure: Float64Array;
-  /** Node of each unknown. */
+  /** Node of each unknown, and the flow forced into it, m3/s. */
   readonly nodes: Int32Array;
+  readonly inflow: Float64Array;
   /** Where the matrix has each member's entry off the diagonal; -1 for those that reach a given pressure. */
   readonly entry: Int32Array;
   readonly factor: Factor;
@@ -86,6 +87,7 @@ export function planCore(chains: Chains, members: Int32Array, layout: Layout, in
     fromPressure,
     toPressure,
     nodes: new Int32Array(nodes),
+    inflow: Float64Array.from(nodes, (v) => indexed.inflow[v] as number),
     entry,
     factor,
     pressureScale,
@@ -165,7 +167,7 @@ export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolut
     const { diagonal, off, position } = factor;
     diagonal.fill(0);
     off.fill(0);
-    right.fill(0);
+    for (let v = 0; v < unknowns; v++) right[position[v] as number] = core.inflow[v] as number;
     for (let m = 0; m < count; m++) {
       const g = 1 / (slope[m] as number);
       const a = from[m] as number;

@@ -78,17 +78,18 @@ export function walkOutward(
 }
 
 /**
- * Lays a network out as chains between its fixed nodes and its junctions. `fixed[v]` is 1 where the
- * pressure of node v is given. A closed loop that hangs on one node is a chain from it to itself.
+ * Lays a network out as chains between its ends and its junctions. `ends[v]` is 1 where the pressure of
+ * node v is given or a flow is forced into it: nothing is pruned away from it, and no chain runs through.
+ * A closed loop that hangs on one node is a chain from it to itself.
  */
 export function layOut(
-  fixed: Uint8Array,
+  ends: Uint8Array,
   from: Int32Array,
   to: Int32Array,
   around: Incidence,
   outward: Int32Array,
 ): Layout {
-  const nodeCount = fixed.length;
+  const nodeCount = ends.length;
   const edgeCount = from.length;
   const degree = new Int32Array(nodeCount);
   for (let v = 0; v < nodeCount; v++)
@@ -109,7 +110,7 @@ export function layOut(
   const unseen = new Uint8Array(edgeCount);
   function prune(): void {
     const leaves: number[] = [];
-    for (let v = 0; v < nodeCount; v++) if (degree[v] === 1 && fixed[v] === 0) leaves.push(v);
+    for (let v = 0; v < nodeCount; v++) if (degree[v] === 1 && ends[v] === 0) leaves.push(v);
     for (let v = leaves.pop(); v !== undefined; v = leaves.pop()) {
       if (degree[v] !== 1) continue;
       const e = nextEdge(v, unseen);
@@ -117,7 +118,7 @@ export function layOut(
       state[e] = 0;
       degree[v] = 0;
       (degree[w] as number) -= 1;
-      if (degree[w] === 1 && fixed[w] === 0) leaves.push(w);
+      if (degree[w] === 1 && ends[w] === 0) leaves.push(w);
     }
   }
 
@@ -131,7 +132,7 @@ export function layOut(
     const seen = new Uint8Array(edgeCount);
     let setAside = false;
     for (let v = 0; v < nodeCount; v++) {
-      if (fixed[v] === 0 && (degree[v] as number) < 3) continue;
+      if (ends[v] === 0 && (degree[v] as number) < 3) continue;
       for (let i = around.start[v] as number; i < (around.start[v + 1] as number); i++) {
         let edge = around.edges[i] as number;
         if (state[edge] !== 1 || seen[edge] === 1) continue;
@@ -141,9 +142,9 @@ export function layOut(
           seen[edge] = 1;
           codes.push(2 * edge + (from[edge] === at ? 0 : 1));
           at = otherEnd(edge, at);
-          edge = fixed[at] === 0 && degree[at] === 2 ? nextEdge(at, seen) : -1;
+          edge = ends[at] === 0 && degree[at] === 2 ? nextEdge(at, seen) : -1;
         } while (edge >= 0);
-        if (at === v && fixed[v] === 0) {
+        if (at === v && ends[v] === 0) {
           const loop = codes.splice(first);
           for (const code of loop) state[code >> 1] = 2;
           (degree[v] as number) -= 2;

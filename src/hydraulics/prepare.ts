@@ -20,7 +20,7 @@ export interface Prepared {
 export function prepareNetwork(network: Network): Prepared | { readonly reason: string } {
   const indexed = indexNetwork(network);
   if ('reason' in indexed) return indexed;
-  const { fixed, from, to } = indexed;
+  const { fixed, inflow, from, to } = indexed;
   const around = incidence(fixed.length, from, to);
   const { outward, unreached } = walkOutward(fixed, from, to, around);
   if (unreached >= 0) {
@@ -28,7 +28,8 @@ export function prepareNetwork(network: Network): Prepared | { readonly reason: 
       reason: `The piece with node "${network.nodes[unreached]?.id}" is open nowhere: none of its pressures is given.`,
     };
   }
-  const layout = layOut(fixed, from, to, around, outward);
+  const ends = fixed.map((given, v) => (given === 1 || inflow[v] !== 0 ? 1 : 0));
+  const layout = layOut(ends, from, to, around, outward);
   const chains = buildChains(network.edges, layout, network.air, indexed.pressureScale);
   const alone: number[] = [];
   const joint: number[] = [];

@@ -69,7 +69,7 @@ export interface NetworkNode {
   readonly id: string;
   /** A fixed total pressure, Pa above outdoors; absent where the solve finds it. */
   readonly pressure?: number;
-  /** A flow forced into the node, m3/s; negative where it is drawn out. 0 where absent. */
+  /** A flow forced into a node whose pressure is not given, m3/s; negative where it is drawn out. 0 where absent. */
   readonly inflow?: number;
 }
 
@@ -79,6 +79,8 @@ export interface NetworkEdge {
   readonly to: string;
   readonly parts: readonly LossPart[];
   readonly fan?: FanCurve;
+  /** A pressure given to the air along the edge whatever its flow, Pa; negative where it is taken. 0 where absent. */
+  readonly gain?: number;
 }
 
 /** Edges join nodes; at least one node of every connected piece has a fixed pressure. */
