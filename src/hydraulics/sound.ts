@@ -1,9 +1,6 @@
 import { addSpectra, aWeighted, OCTAVES, type Spectrum } from './decibel.ts';
 import type { Provenance } from './types.ts';
 
-/** The estimate ranks routes; this is how far it may be off, dB. */
-export const SOUND_UNCERTAINTY = 5;
-
 export type SoundCause = 'fan' | 'straight duct' | 'bend' | 'damper' | 'cap' | 'transition' | 'other fitting';
 
 /** A source of sound in the run: its power and how far it is from both ends. */

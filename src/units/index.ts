@@ -3,16 +3,13 @@ import { parseQuantity, type QuantityKind, quantity } from './quantity.ts';
 
 export * from './constants.ts';
 export {
-  type FormatLengthOptions,
   formatDiameter,
   formatLength,
-  type LengthUnit,
-  type ParseLengthOptions,
   parseDiameter,
   parseLength,
 } from './length.ts';
 export type { Parsed, System } from './parsed.ts';
-export { parseQuantity, type Quantity, type QuantityKind, quantity, unitOf } from './quantity.ts';
+export { parseQuantity, type QuantityKind, quantity, unitOf } from './quantity.ts';
 
 const parser =
   (kind: QuantityKind) =>
@@ -55,8 +52,6 @@ export const formatAngle = (degrees: number): string => quantity('angle', degree
 
 /** m2 from `50 sq in`, `320 cm2`. */
 export const parseArea = parser('area');
-/** m2 in sq in with one decimal, or whole cm². */
-export const formatArea = formatter('area');
 
 /** m of duct, real or equivalent, in feet with one decimal or m with two: `18.4 ft`, `5.61 m`. */
 export const formatRun = formatter('run');

@@ -4,7 +4,7 @@
  * and gives the ids that it made. An id that is not there throws, so that nothing is half done.
  */
 export * from './draw.ts';
-export { findScheme, freshId, SAME_PLACE } from './find.ts';
+export { findScheme, freshId } from './find.ts';
 export * from './job.ts';
 export * from './move.ts';
 export * from './parts.ts';
