@@ -5,6 +5,7 @@ import { formatFlow, formatLength, formatPressure } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { SectionChooser } from './choosers.tsx';
+import { FanChart } from './FanChart.tsx';
 
 /** The hood of a node: its collar, and the curve of every speed as a table that can be checked. */
 export function HoodDetails({ id }: { id: string }) {
@@ -35,6 +36,7 @@ export function HoodDetails({ id }: { id: string }) {
         </dl>
       )}
       <h3>Fan at each speed</h3>
+      <FanChart hood={hood} />
       {hood.speeds.map((speed, index) => (
         <SpeedTable
           key={speed.name}

@@ -3,6 +3,7 @@ import { formatPressure } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { pressureLedger } from '../ledger.ts';
 import { percent } from '../wording.ts';
+import { PressureProfile } from './PressureProfile.tsx';
 
 /** Where the pressure of the chosen speed goes, the greediest first. */
 export function Pressure() {
@@ -28,9 +29,10 @@ export function Pressure() {
   return (
     <>
       <p className="lead">
-        At <strong>{speed.name}</strong> the fan gives {formatPressure(speed.outcome.totalPressure, units)}.
-        It is used up here:
+        At <strong>{speed.name}</strong> the fan gives{' '}
+        <strong>{formatPressure(speed.outcome.totalPressure, units)}</strong>; this is where it goes:
       </p>
+      <PressureProfile profile={speed.outcome.profile} />
       <ol className="ledger">
         {entries.map((entry) => (
           <li key={entry.id}>
