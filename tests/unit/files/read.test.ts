@@ -160,6 +160,14 @@ describe('what can be mended without guessing a number is mended and told', () =
     expect(job.schemes[0]?.segments).toHaveLength(1);
   });
 
+  test('a dimension to a node that is not there is dropped', () => {
+    const { job, lines } = repaired(sampleWith(['schemes', 0, 'dimensions', 0, 'from', 'node'], 'n9'));
+    expect(lines).toEqual([
+      expect.stringMatching(/^schemes\[0\]\.dimensions\[0\]\.from\.node: .*no node "n9"/),
+    ]);
+    expect(job.schemes[0]?.dimensions ?? []).toEqual([]);
+  });
+
   test('the second of two equal ids gets a new one, and segments keep to the first', () => {
     const twin = { ...sampleJob().schemes[0]?.nodes[1], at: [9, 9, 9] };
     const { job, lines } = repaired(sampleWith(['schemes', 0, 'nodes', 3], twin));

@@ -57,6 +57,8 @@ export function sampleJob(): Job {
         opacity: 0.5,
       },
     ],
+    sheetNotes: [{ id: 't1', sheet: 'floor', at: [0.5, 0.5], text: 'check the joists' }],
+    clearance: 0.05,
     prices: { 'bend-smooth-203': 24 },
     schemes: [
       {
@@ -75,6 +77,16 @@ export function sampleJob(): Job {
         segments: [
           { id: 'd1', from: 'n1', to: 'n2', fittings: [{ kind: 'backdraught-damper', at: 0.3 }] },
           { id: 'd2', from: 'n2', to: 'n3', material: 'stainless', stretch: 1, insulation: 0.025 },
+        ],
+        dimensions: [
+          {
+            id: 'm1',
+            sheet: 'floor',
+            along: 'v',
+            from: { node: 'n2' },
+            to: { at: [1.2, 3.1, 2.3] },
+            offset: 0.4,
+          },
         ],
       },
     ],
