@@ -1,4 +1,4 @@
-import type { SheetPoint } from '../graph/sheet.ts';
+import type { ScreenPoint, SheetPoint } from '../graph/sheet.ts';
 import type { Section } from '../hydraulics/types.ts';
 import { RULER } from './grid.ts';
 import { MIN_TEXT, type Palette } from './palette.ts';
@@ -22,12 +22,12 @@ export function drawActive(
     pen.setLineDash([]);
     pen.lineJoin = 'round';
     pen.lineCap = 'butt';
-    drawShape(pen, shape, palette, view);
+    drawShape(pen, shape, palette, view, size);
   }
   pen.restore();
 }
 
-function drawShape(pen: Pen, shape: ActiveShape, palette: Palette, view: Viewport): void {
+function drawShape(pen: Pen, shape: ActiveShape, palette: Palette, view: Viewport, size: Size): void {
   switch (shape.kind) {
     case 'duct':
       drawDuct(pen, shape.points, shape.section, shape.valid ?? true, palette, view);
@@ -43,13 +43,13 @@ function drawShape(pen: Pen, shape: ActiveShape, palette: Palette, view: Viewpor
       pen.globalAlpha = 1;
       return;
     case 'snap':
-      drawSnap(pen, shape.at, shape.reason, palette, view);
+      drawSnap(pen, shape.at, shape.reason, palette, view, size);
       return;
     case 'measure':
-      drawMeasure(pen, shape.from, shape.to, shape.text, palette, view);
+      drawMeasure(pen, shape.from, shape.to, shape.text, palette, view, size);
       return;
     case 'note':
-      drawNote(pen, shape.at, shape.text, shape.strong ?? false, palette, view);
+      drawNote(pen, shape.at, shape.text, shape.strong ?? false, palette, view, size);
       return;
     case 'node': {
       const at = toScreen(shape.at, view);
@@ -111,14 +111,21 @@ function drawDuct(
 }
 
 /** A ring where the pointer is held, and beside it why. */
-function drawSnap(pen: Pen, at: SheetPoint, reason: string, palette: Palette, view: Viewport): void {
+function drawSnap(
+  pen: Pen,
+  at: SheetPoint,
+  reason: string,
+  palette: Palette,
+  view: Viewport,
+  size: Size,
+): void {
   const p = toScreen(at, view);
   pen.strokeStyle = palette.accent;
   pen.lineWidth = 1.5;
   pen.beginPath();
   pen.arc(p.x, p.y, 6, 0, 2 * Math.PI);
   pen.stroke();
-  if (reason) plate(pen, reason, Math.round(p.x) + 14, Math.round(p.y) + 18, palette, false);
+  if (reason) plate(pen, reason, { x: p.x, y: p.y + 18 }, 14, palette, false, size);
 }
 
 function drawNote(
@@ -128,9 +135,10 @@ function drawNote(
   strong: boolean,
   palette: Palette,
   view: Viewport,
+  size: Size,
 ): void {
   const p = toScreen(at, view);
-  plate(pen, text, Math.round(p.x) + 14, Math.round(p.y) - 20, palette, strong);
+  plate(pen, text, { x: p.x, y: p.y - 20 }, 14, palette, strong, size);
 }
 
 function drawMeasure(
@@ -140,6 +148,7 @@ function drawMeasure(
   text: string,
   palette: Palette,
   view: Viewport,
+  size: Size,
 ): void {
   const [a, b] = [toScreen(from, view), toScreen(to, view)];
   pen.strokeStyle = palette.accent;
@@ -150,15 +159,29 @@ function drawMeasure(
     pen.lineTo(end.x + 4, end.y - 4);
   }
   pen.stroke();
-  setText(pen, MIN_TEXT + 1, 600);
-  const width = pen.measureText(text).width + 12;
-  plate(pen, text, Math.round((a.x + b.x - width) / 2), Math.round((a.y + b.y) / 2), palette, true);
+  plate(pen, text, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, null, palette, true, size);
 }
 
-/** Text on a small plate, its left edge and middle at a point. */
-function plate(pen: Pen, text: string, x: number, y: number, palette: Palette, strong: boolean): void {
+/**
+ * Text on a small plate: centred on a point, or beside it at a distance in px, on its other side where
+ * the plate would run off the sheet.
+ */
+function plate(
+  pen: Pen,
+  text: string,
+  at: ScreenPoint,
+  beside: number | null,
+  palette: Palette,
+  strong: boolean,
+  size: Size,
+): void {
   setText(pen, MIN_TEXT + 1, strong ? 600 : 400);
   const width = Math.ceil(pen.measureText(text).width) + 12;
+  const wish = beside === null ? at.x - width / 2 : at.x + beside;
+  const other = beside === null ? wish : at.x - beside - width;
+  const most = size.width - 6 - width;
+  const x = Math.round(Math.max(RULER + 6, wish <= most ? wish : Math.min(other, most)));
+  const y = Math.round(Math.min(size.height - 16, Math.max(RULER + 16, at.y)));
   pen.beginPath();
   pen.roundRect(x, y - 10, width, 20, 4);
   pen.fillStyle = strong ? palette.accent : palette.sheet;

@@ -62,7 +62,7 @@ function drawOne(pen: Pen, item: Drawable, { palette, colours }: DuctPaint, view
   if (spread >= leastForFine) strokeAll(pen, item.fine, view);
   drawCentre(pen, item.centre, view);
   pen.globalAlpha = 1;
-  pen.fillStyle = palette.wall;
+  pen.fillStyle = inside;
   fillAll(pen, item.solid, view);
   pen.strokeStyle = palette.wall;
   pen.lineWidth = item.kind === 'leg' || item.kind === 'bend' ? 1.5 : 1.25;
