@@ -1,5 +1,6 @@
 import { emitPart, fillUnit, type ReynoldsTable, UNIT } from './element.ts';
 import { type FanTable, fanTable, fillFan } from './fan.ts';
+import { colebrookFall, colebrookX, TURBULENT_LIMIT } from './friction.ts';
 import type { Air, NetworkEdge } from './types.ts';
 
 /** Unit code of a fan in a chain; the rest are {@link UNIT}'s. a: +1 along the chain, -1 against it. */
@@ -10,6 +11,8 @@ const GAIN = 5;
 const LOOK_BACK = 16;
 /** Friction factor behind the first guess of a flow. */
 const TYPICAL_FRICTION = 0.02;
+/** Share of the network's pressure behind the first guess of a flow without a fan. */
+const TYPICAL_SHARE = 0.1;
 
 /**
  * The edges of every chain (edges in series, one flow through all), turned into flat arrays of
@@ -143,10 +146,10 @@ export function buildChains(
       else if (kind === UNIT.reynolds) square += w;
       else if (kind === UNIT.power && b[t] === 0.5) quadratic += w;
       else if (kind === UNIT.power && w > 0)
-        limit = Math.min(limit, (pressureScale / w) ** (1 / (2 * (b[t] as number) + 1)));
+        limit = Math.min(limit, ((TYPICAL_SHARE * pressureScale) / w) ** (1 / (2 * (b[t] as number) + 1)));
     }
     if (velocity > quadratic * (1 + 1e-12)) rises[c] = 0;
-    const pressure = fanPeak > 0 ? fanPeak : pressureScale;
+    const pressure = fanPeak > 0 ? fanPeak : TYPICAL_SHARE * pressureScale;
     const lost = Math.max(0, quadratic - velocity) + square;
     const flow = Math.min(limit, lost > 0 ? Math.sqrt(pressure / lost) : Number.POSITIVE_INFINITY);
     guess[c] = fanFlow !== 0 ? Math.sign(fanFlow) * Math.min(Math.abs(fanFlow), flow) : flow;
@@ -191,6 +194,13 @@ export function evaluateChain(chains: Chains, c: number, q: number, out: Float64
     } else if (u === GAIN) {
       slots[0] = a[t] as number;
       slots[1] = 0;
+    } else if (u === UNIT.friction && Math.abs(q) * (a[t] as number) >= TURBULENT_LIMIT) {
+      const re = Math.abs(q) * (a[t] as number);
+      const x = colebrookX(re, b[t] as number, warm[t] as number);
+      const fRe = re / (x * x);
+      warm[t] = x;
+      slots[0] = q < 0 ? -fRe * re : fRe * re;
+      slots[1] = fRe * (2 - colebrookFall(re, b[t] as number, x)) * (a[t] as number);
     } else {
       slots[2] = warm[t] as number;
       fillUnit(slots, u, a[t] as number, b[t] as number, table[t] as ReynoldsTable | null, q);

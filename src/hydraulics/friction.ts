@@ -7,19 +7,19 @@ export const TURBULENT_LIMIT = 4000;
 const TWO_LOG = 2 / Math.LN10;
 
 /**
- * Solves `x + 2 log10(ε/3.7 + 2.51 x/Re) = 0` for `x = 1/√f` by Halley's method, which converges
- * cubically here: once a step is under 2e-5 of x the remaining error is below rounding.
+ * The root of `x + 2 log10(ε/3.7 + 2.51 x/Re), `x = 1/√f`, by Halley's method from
+ * `start` (0 for none), which converges cubically: once a step is under 2e-5 of x the remaining error is below rounding.
  */
-function colebrookX(re: number, relativeRoughness: number, start: number): number {
+export function colebrookX(re: number, relativeRoughness: number, start: number): number {
   const a = relativeRoughness / 3.7;
   const b = 2.51 / re;
   let x = start > 0 ? start : -TWO_LOG * Math.log(a + 7 * b);
   for (let i = 0; i < 12; i++) {
     const u = a + b * x;
     const value = x + TWO_LOG * Math.log(u);
-    const slope = 1 + (TWO_LOG * b) / u;
-    const curvature = (-TWO_LOG * b * b) / (u * u);
-    const step = value / (slope - (value * curvature) / (2 * slope));
+    const bu = b / u;
+    const slope = 1 + TWO_LOG * bu;
+    const step = (2 * value * slope) / (2 * slope * slope + value * TWO_LOG * bu * bu);
     x -= step;
     if (Math.abs(step) <= 2e-5 * x) return x;
   }
@@ -27,8 +27,8 @@ function colebrookX(re: number, relativeRoughness: number, start: number): numbe
 }
 
 /** `-d ln f / d ln Re` on the Colebrook curve, between 0 (rough) and under 1; from the implicit derivative. */
-function colebrookFall(re: number, relativeRoughness: number, x: number): number {
-  const k = (TWO_LOG * 2.51) / (re * (relativeRoughness / 3.7 + (2.51 * x) / re));
+export function colebrookFall(re: number, relativeRoughness: number, x: number): number {
+  const k = (TWO_LOG * 2.51) / (re * (relativeRoughness / 3.7) + 2.51 * x);
   return (2 * k) / (1 + k);
 }
 
