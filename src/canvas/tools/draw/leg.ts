@@ -19,7 +19,8 @@ export interface Leg {
 
 export type LegResult =
   | { readonly ok: true; readonly leg: Leg }
-  | { readonly ok: false; readonly why: string };
+  /** `waiting`: nothing is wrong, there is only no length or direction yet. */
+  | { readonly ok: false; readonly why: string; readonly waiting: boolean };
 
 export interface LegAsk {
   readonly from: Vec3;
@@ -43,7 +44,7 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
   if (angle.kind === 'bad') return refuse(angle.message);
 
   if (typing.rise !== 0) {
-    if (length.kind === 'none') return refuse(`Type how far ${typing.rise > 0 ? 'up' : 'down'}.`);
+    if (length.kind === 'none') return wait(`Type how far ${typing.rise > 0 ? 'up' : 'down'}.`);
     const to: Vec3 = [from[0], from[1], from[2] + typing.rise * length.value];
     return made(from, to, length.value, sheet, true);
   }
@@ -57,7 +58,7 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
       : reach >= SHORTEST_LEG
         ? over(aim, reach)
         : seen(onward, sheet);
-  if (!direction) return refuse('Point the way, or type an angle.');
+  if (!direction) return wait('Point the way, or type an angle.');
 
   const along =
     length.kind === 'value'
@@ -65,7 +66,7 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
       : angle.kind === 'value'
         ? aim.u * direction.u + aim.v * direction.v
         : reach;
-  if (along < SHORTEST_LEG) return refuse('Move on, or type a length.');
+  if (along < SHORTEST_LEG) return wait('Move on, or type a length.');
   const end =
     length.kind === 'none' && angle.kind === 'none' && pointer
       ? pointer
@@ -74,7 +75,11 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
 }
 
 function refuse(why: string): LegResult {
-  return { ok: false, why };
+  return { ok: false, why, waiting: false };
+}
+
+function wait(why: string): LegResult {
+  return { ok: false, why, waiting: true };
 }
 
 function made(from: Vec3, to: Vec3, length: number, sheet: SheetId, typed: boolean): LegResult {

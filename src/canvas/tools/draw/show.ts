@@ -29,16 +29,13 @@ export function legShapes(view: LegView): ActiveShape[] {
   const { from, sheet, result, snapped } = view;
   const start = project(from, sheet);
   const shapes: ActiveShape[] = [{ kind: 'node', at: start }];
-  if (result.ok) {
-    const end = project(result.leg.to, sheet);
-    shapes.push({ kind: 'node', at: end });
-    if (snapped && samePoint(snapped.point, end)) shapes.push(...snapShapes(snapped));
-  } else if (snapped && !isTyped(view.typing)) {
-    shapes.push(...snapShapes(snapped));
-  }
-  const pointer = view.typing.rise === 0 ? snapped?.point : undefined;
-  const at = result.ok ? project(result.leg.to, sheet) : (pointer ?? start);
-  shapes.push({ kind: 'note', at, text: legText(view), strong: isTyped(view.typing) });
+  const typed = isTyped(view.typing);
+  if (!result.ok && result.waiting && !typed) return shapes;
+  const end = result.ok ? project(result.leg.to, sheet) : null;
+  if (end) shapes.push({ kind: 'node', at: end });
+  if (snapped && (end ? samePoint(snapped.point, end) : !typed)) shapes.push(...snapShapes(snapped));
+  const at = end ?? (typed || !snapped ? start : snapped.point);
+  shapes.push({ kind: 'note', at, text: legText(view), strong: typed });
   return shapes;
 }
 
@@ -47,7 +44,7 @@ export function legText({ result, typing, onward, ending, units }: LegView): str
   const typed = isTyped(typing) ? fields(typing) : null;
   if (!result.ok) {
     if (typed === null) return result.why;
-    return typing.length === '' && typing.angle === '' ? typed : `${typed}  ${result.why}`;
+    return result.waiting ? typed : `${typed}  ${result.why}`;
   }
   if (typed !== null && typing.rise !== 0) return typed;
   const { leg } = result;

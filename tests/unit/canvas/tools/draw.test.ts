@@ -91,6 +91,13 @@ describe('the draw tool', () => {
     );
   });
 
+  it('says nothing while the pointer rests where the leg starts', () => {
+    const driver = drive(bentJob(), drawingTool);
+    driver.click('floor', 3, 3);
+    driver.click('floor', 5, 3);
+    expect(driver.shapes('floor')).toEqual([{ kind: 'node', at: { u: 5, v: 3 } }]);
+  });
+
   it('takes no notice of snapping while Alt is down', () => {
     const driver = drive(emptyJob('metric'), drawingTool);
     driver.click('floor', 1.013, 1.027, { alt: true });
