@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { CommandBox } from './CommandBox.tsx';
 import { useApp } from './context.ts';
+import { Explainer } from './explain/Explainer.tsx';
 import { listenForShortcuts } from './keyboard.ts';
 import { NoticeDialog } from './NoticeDialog.tsx';
 import { SidePanel } from './panel/SidePanel.tsx';
@@ -14,14 +15,16 @@ export function Desk() {
   const app = useApp();
   useEffect(() => listenForShortcuts(app), [app]);
   return (
-    <div className="desk">
-      <TopBar />
-      <ToolRail />
-      <Sheets />
-      <SidePanel />
-      <ResultsStrip />
-      <CommandBox />
-      <NoticeDialog />
-    </div>
+    <Explainer>
+      <div className="desk">
+        <TopBar />
+        <ToolRail />
+        <Sheets />
+        <SidePanel />
+        <ResultsStrip />
+        <CommandBox />
+        <NoticeDialog />
+      </div>
+    </Explainer>
   );
 }

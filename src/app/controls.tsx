@@ -9,9 +9,11 @@ import {
   Tooltip,
   TooltipTrigger,
 } from 'react-aria-components';
+import type { FigureRef } from '../graph/derive/derivation.ts';
 import type { Parsed } from '../units/index.ts';
 import { commandById } from './commands.ts';
 import { useApp, useBoard } from './context.ts';
+import { Explained } from './explain/Explained.tsx';
 import { Icon, type IconName } from './icons.tsx';
 import { printed } from './shortcut.ts';
 
@@ -125,13 +127,21 @@ export function QuantityField({ label, value, parse, onCommit, description }: Qu
   );
 }
 
+interface FigureProps {
+  readonly name: string;
+  readonly children: ReactNode;
+  readonly note?: string;
+  /** The derivation that the figure opens. */
+  readonly refTo?: FigureRef;
+}
+
 /** One line of a table of figures: what, and how much. */
-export function Figure({ name, children, note }: { name: string; children: ReactNode; note?: string }) {
+export function Figure({ name, children, note, refTo }: FigureProps) {
   return (
     <div className="figure">
       <dt>{name}</dt>
       <dd>
-        {children}
+        {refTo ? <Explained refTo={refTo}>{children}</Explained> : children}
         {note && <small>{note}</small>}
       </dd>
     </div>

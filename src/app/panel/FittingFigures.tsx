@@ -3,24 +3,37 @@ import type { FittingResult } from '../../graph/solution.ts';
 import { formatPressure, formatRun, formatVelocity } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
+import { Figures } from '../explain/Figures.tsx';
 import { percent } from '../wording.ts';
 import { Source } from './Source.tsx';
 
 /** What one fitting costs at the speed being looked at, and where its coefficient comes from. */
 export function FittingFigures({ fitting }: { fitting: FittingResult }) {
   const units = useBoard((state) => state.units);
+  const speed = useBoard((state) => state.speed);
+  const at = { speed, at: fitting.id };
   return (
     <>
       <p className="fitting-label">{fitting.label}</p>
-      <dl className="figures">
-        <Figure name="Loss">{formatPressure(fitting.loss, units)}</Figure>
-        <Figure name="Share of the pressure">{percent(fitting.share)}</Figure>
-        <Figure name="Equivalent length">{formatRun(fitting.equivalentLength, units)}</Figure>
-        <Figure name="Loss coefficient C" note={`on ${sectionWords(fitting.section, units)}`}>
+      <Figures>
+        <Figure name="Loss" refTo={{ figure: 'fitting loss', ...at }}>
+          {formatPressure(fitting.loss, units)}
+        </Figure>
+        <Figure name="Share of the pressure" refTo={{ figure: 'share of pressure', ...at }}>
+          {percent(fitting.share)}
+        </Figure>
+        <Figure name="Equivalent length" refTo={{ figure: 'equivalent length', ...at }}>
+          {formatRun(fitting.equivalentLength, units)}
+        </Figure>
+        <Figure
+          name="Loss coefficient C"
+          note={`on ${sectionWords(fitting.section, units)}`}
+          refTo={{ figure: 'coefficient', ...at }}
+        >
           {fitting.c.toFixed(2)}
         </Figure>
         <Figure name="Velocity">{formatVelocity(fitting.velocity, units)}</Figure>
-      </dl>
+      </Figures>
       {fitting.buildUp && (
         <table className="build-up">
           <caption>Built up from</caption>

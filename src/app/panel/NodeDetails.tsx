@@ -1,9 +1,17 @@
 import type { Node, Vec3 } from '../../graph/document.ts';
-import { setBend, setCap, setNodePosition } from '../../graph/edits/index.ts';
+import { setBend, setCap, setCapOpening, setNodePosition, setTransition } from '../../graph/edits/index.ts';
 import type { RouteBend, RouteNode } from '../../graph/route.ts';
 import { sectionWords } from '../../graph/sections.ts';
 import { bends, caps, findBend, findCap } from '../../hydraulics/catalogue.ts';
-import { formatAngle, formatLength, parseLength } from '../../units/index.ts';
+import { area } from '../../hydraulics/section.ts';
+import {
+  formatAngle,
+  formatLength,
+  parseAngle,
+  parseArea,
+  parseLength,
+  quantity,
+} from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
 import { nodeName } from '../places.ts';
@@ -26,8 +34,10 @@ export function NodeDetails({ id }: { id: string }) {
     <section className="details" aria-label="Selected point">
       <h2>{capitalized(nodeName(route, id))}</h2>
       {place.bend && <BendChoice id={id} bend={place.bend} />}
-      {place.transition && <TransitionFigures node={place} />}
-      {place.kind === 'cap' && node.cap !== undefined && <CapChoice id={id} cap={node.cap} />}
+      {place.transition && <TransitionChoice node={place} />}
+      {place.kind === 'cap' && node.cap !== undefined && (
+        <CapChoice id={id} cap={node.cap} opening={node.capOpening} />
+      )}
       {place.kind === 'open end' && <OpenEnd id={id} />}
       {node.hood !== undefined && <HoodDetails id={node.hood} />}
       {fittings.map((fitting) => (
@@ -78,22 +88,63 @@ function BendChoice({ id, bend }: { id: string; bend: RouteBend }) {
   );
 }
 
-function TransitionFigures({ node }: { node: RouteNode }) {
+const transitionKinds = [
+  { id: 'conical', name: 'Conical', what: 'A cone between the two sections.' },
+  { id: 'abrupt', name: 'Abrupt', what: 'One section ends flat against the other.' },
+] as const;
+
+function TransitionChoice({ node }: { node: RouteNode }) {
+  const { board } = useApp();
   const units = useBoard((state) => state.units);
-  const { transition } = node;
+  const schemeId = useBoard((state) => state.schemeId);
+  const { transition, id } = node;
   if (!transition) return null;
   return (
-    <dl className="figures">
-      <Figure name="From">{sectionWords(transition.from, units)}</Figure>
-      <Figure name="To">{sectionWords(transition.to, units)}</Figure>
-      <Figure name="Shape">
-        {transition.kind === 'abrupt' ? 'abrupt' : `cone of ${formatAngle(transition.angle)} in all`}
-      </Figure>
-    </dl>
+    <>
+      <RowChooser
+        label={`Transition, ${sectionWords(transition.from, units)} to ${sectionWords(transition.to, units)}`}
+        rows={transitionKinds}
+        value={transition.kind}
+        onChoose={(kind) =>
+          board.dispatch('change transition', (job) =>
+            setTransition(job, schemeId, id, { kind: kind === 'abrupt' ? 'abrupt' : 'conical' }),
+          )
+        }
+      />
+      {transition.kind === 'conical' && (
+        <QuantityField
+          label="Full angle of the cone"
+          value={formatAngle(transition.angle)}
+          parse={(text) => {
+            const read = parseAngle(text, units);
+            return read.ok && (read.value <= 0 || read.value > 180)
+              ? { ok: false, message: 'A cone opens by more than 0° and at most 180° in all.' }
+              : read;
+          }}
+          onCommit={(angle) =>
+            board.dispatch('change transition', (job) =>
+              setTransition(job, schemeId, id, { kind: 'conical', angle }),
+            )
+          }
+        />
+      )}
+    </>
   );
 }
 
-function CapChoice({ id, cap }: { id: string; cap: string }) {
+interface CapChoiceProps {
+  readonly id: string;
+  readonly cap: string;
+  /** Free opening where it differs from the catalogue's, m2. */
+  readonly opening: number | undefined;
+}
+
+function CapChoice({ id, cap, opening }: CapChoiceProps) {
+  const units = useBoard((state) => state.units);
+  const arriving = useBoard((state) => {
+    const [leg] = state.solution.route.nodes.get(id)?.segments ?? [];
+    return leg === undefined ? undefined : state.solution.route.segments.get(leg)?.section;
+  });
   const { board } = useApp();
   const schemeId = useBoard((state) => state.schemeId);
   const row = findCap(cap);
@@ -111,6 +162,24 @@ function CapChoice({ id, cap }: { id: string; cap: string }) {
       />
       {row && <p className="hint">{row.what}</p>}
       {row?.caution && <p className="caution">{row.caution}</p>}
+      {row && arriving && (
+        <QuantityField
+          label="Free opening"
+          value={quantity('area', opening ?? row.openingRatio * area(arriving), units).text}
+          parse={(text) => {
+            const read = parseArea(text, units);
+            return read.ok && read.value <= 0 ? { ok: false, message: 'An opening is more than 0.' } : read;
+          }}
+          description={
+            opening === undefined
+              ? 'By the catalogue; type the figure of a data sheet.'
+              : 'Typed from a data sheet.'
+          }
+          onCommit={(value) =>
+            board.dispatch('change cap opening', (job) => setCapOpening(job, schemeId, id, value))
+          }
+        />
+      )}
     </>
   );
 }

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../graph/document.ts';
 import { setDuct, setLength, setMaterial, setStretch } from '../../graph/edits/index.ts';
-import { findInline, findMaterial, materials } from '../../hydraulics/catalogue.ts';
+import { findMaterial, materials } from '../../hydraulics/catalogue.ts';
 import {
   formatFlow,
   formatLength,
@@ -12,10 +12,12 @@ import {
 } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
+import { Figures } from '../explain/Figures.tsx';
 import { segmentName } from '../places.ts';
-import { capitalized, percent } from '../wording.ts';
+import { percent } from '../wording.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
 import { FittingFigures } from './FittingFigures.tsx';
+import { InlineParts } from './InlineParts.tsx';
 import { Source } from './Source.tsx';
 
 /** One duct: what it is made of, and what the air does in it at the speed being looked at. */
@@ -25,6 +27,8 @@ export function SegmentDetails({ id }: { id: string }) {
   const route = useBoard((state) => state.solution.route);
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
   const schemeId = useBoard((state) => state.schemeId);
+  const speedIndex = useBoard((state) => state.speed);
+  const at = { speed: speedIndex, at: id };
   const segment = route.segments.get(id);
   if (!segment) return null;
   const material = findMaterial(segment.material);
@@ -71,28 +75,44 @@ export function SegmentDetails({ id }: { id: string }) {
           }
         />
       )}
-      <dl className="figures">
+      <Figures>
         <Figure name="Straight between bends">{formatLength(segment.straight, units)}</Figure>
         {result && (
           <>
             <Figure name="Flow">{formatFlow(result.flow, units)}</Figure>
-            <Figure name="Velocity">{formatVelocity(result.velocity, units)}</Figure>
-            <Figure name="Velocity pressure">{formatPressure(result.velocityPressure, units)}</Figure>
-            <Figure name="Friction" note={`over ${formatRun(result.frictionLength, units)}`}>
+            <Figure name="Velocity" refTo={{ figure: 'velocity', ...at }}>
+              {formatVelocity(result.velocity, units)}
+            </Figure>
+            <Figure name="Velocity pressure" refTo={{ figure: 'velocity pressure', ...at }}>
+              {formatPressure(result.velocityPressure, units)}
+            </Figure>
+            <Figure
+              name="Friction"
+              note={`over ${formatRun(result.frictionLength, units)}`}
+              refTo={{ figure: 'friction loss', ...at }}
+            >
               {formatPressure(result.frictionLoss, units)}
             </Figure>
-            <Figure name="Loss rate">{formatLossRate(result.lossPerMetre, units)}</Figure>
-            <Figure name="Share of the pressure">{percent(result.share)}</Figure>
-            <Figure name="Reynolds number">{Math.round(result.reynolds).toLocaleString('en')}</Figure>
-            <Figure name="Friction factor">{result.frictionFactor.toFixed(4)}</Figure>
+            <Figure name="Loss rate" refTo={{ figure: 'loss per metre', ...at }}>
+              {formatLossRate(result.lossPerMetre, units)}
+            </Figure>
+            <Figure name="Share of the pressure" refTo={{ figure: 'share of pressure', ...at }}>
+              {percent(result.share)}
+            </Figure>
+            <Figure name="Reynolds number" refTo={{ figure: 'Reynolds number', ...at }}>
+              {Math.round(result.reynolds).toLocaleString('en')}
+            </Figure>
+            <Figure name="Friction factor" refTo={{ figure: 'friction factor', ...at }}>
+              {result.frictionFactor.toFixed(4)}
+            </Figure>
           </>
         )}
-      </dl>
+      </Figures>
       {!result && speed && !speed.outcome.solved && <p className="hint">{speed.outcome.reason}</p>}
       {result && <Source of={result.provenance} title="Where the roughness comes from" />}
+      <InlineParts id={id} length={segment.length} />
       {parts.map((part) => (
         <div key={part.id} className="part">
-          <h3>{capitalized(findInline(part.kind)?.name ?? part.label)}</h3>
           <FittingFigures fitting={part} />
         </div>
       ))}

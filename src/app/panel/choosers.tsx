@@ -20,6 +20,7 @@ import { parseSection, sectionText, sizesOf } from '../section-text.ts';
 interface RowChooserProps {
   readonly label: string;
   readonly rows: readonly Pick<CatalogueRow, 'id' | 'name' | 'what'>[];
+  /** A row's id; empty for none. */
   readonly value: string;
   readonly onChoose: (id: string) => void;
 }
@@ -29,14 +30,14 @@ export function RowChooser({ label, rows, value, onChoose }: RowChooserProps) {
   return (
     <Select
       className="field"
-      value={value}
+      value={value === '' ? null : value}
       onChange={(key) => {
         if (key !== null && key !== value) onChoose(String(key));
       }}
     >
       <Label>{label}</Label>
       <Button className="field-button">
-        <SelectValue>{({ selectedText }) => selectedText || value}</SelectValue>
+        <SelectValue>{({ selectedText }) => selectedText || value || 'Choose…'}</SelectValue>
         <Icon name="down" size={14} />
       </Button>
       <Popover className="popover">
