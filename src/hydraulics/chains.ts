@@ -37,7 +37,7 @@ export interface Chains {
   readonly partWeight: Float64Array;
   /** 1 where the chain's drop can only rise with its flow. */
   readonly rises: Uint8Array;
-  /** 1 where the chain has a fan. */
+  /** 1 where the chain has a fan or a gain, so that its drop is not in proportion to its flow. */
   readonly fanned: Uint8Array;
   /** A flow of the right size, m3/s, on the high side of a fan's operating point. */
   readonly guess: Float64Array;
@@ -142,7 +142,8 @@ export function buildChains(
         if (f.tailFlow > Math.abs(fanFlow)) fanFlow = f.tailFlow * (a[t] as number);
         fanned[c] = 1;
         if (!f.falling) rises[c] = 0;
-      } else if (kind === UNIT.friction) square += w * TYPICAL_FRICTION * (a[t] as number) ** 2;
+      } else if (kind === GAIN) fanned[c] = 1;
+      else if (kind === UNIT.friction) square += w * TYPICAL_FRICTION * (a[t] as number) ** 2;
       else if (kind === UNIT.reynolds) square += w;
       else if (kind === UNIT.power && b[t] === 0.5) quadratic += w;
       else if (kind === UNIT.power && w > 0)

@@ -23,19 +23,22 @@ const LEAST_SLOPE = 1e-6;
 /** A start under this share of a chain's guess is raised to it. */
 const LEAST_START = 1e-3;
 
-/** The part of a network that has to be solved at once: chains between free and fixed nodes. */
+/**
+ * The part of a network that has to be solved at once: chains between free and fixed nodes. Nodes
+ * are numbered with the unknown ones first, in the order of their elimination.
+ */
 export interface CorePlan {
   readonly chains: Chains;
   /** Chains that take part. */
   readonly members: Int32Array;
-  /** Unknown's index at each member's ends, or -1 where the pressure is given. */
+  /** Each member's ends. */
   readonly from: Int32Array;
   readonly to: Int32Array;
-  /** Given pressure at each member's ends; 0 where it is unknown. */
-  readonly fromPressure: Float64Array;
-  readonly toPressure: Float64Array;
-  /** Node of each unknown, and the flow forced into it, m3/s. */
+  /** The network's node of each of ours, the unknown ones first. */
   readonly nodes: Int32Array;
+  /** Pressures of `nodes` to begin with: given, or 0. */
+  readonly pressures: Float64Array;
+  /** Flow forced into each of `nodes`, m3/s. */
   readonly inflow: Float64Array;
   /** Where the matrix has each member's entry off the diagonal; -1 for those that reach a given pressure. */
   readonly entry: Int32Array;
@@ -44,59 +47,47 @@ export interface CorePlan {
   readonly pressureScale: number;
 }
 
-/** Numbers the unknowns of the member chains and plans their elimination. */
+/** Numbers the nodes of the member chains and plans their elimination. */
 export function planCore(chains: Chains, members: Int32Array, layout: Layout, indexed: Indexed): CorePlan {
   const { fixed, pressure, pressureScale } = indexed;
-  const count = members.length;
-  const unknownOf = new Int32Array(fixed.length).fill(-1);
-  const nodes: number[] = [];
-  const linkFrom: number[] = [];
-  const linkTo: number[] = [];
-  const from = new Int32Array(count);
-  const to = new Int32Array(count);
-  const fromPressure = new Float64Array(count);
-  const toPressure = new Float64Array(count);
-  const entry = new Int32Array(count).fill(-1);
-  function unknownAt(v: number): number {
-    if (fixed[v] === 1) return -1;
-    if (unknownOf[v] === -1) unknownOf[v] = nodes.push(v) - 1;
-    return unknownOf[v] as number;
+  const numberOf = new Int32Array(fixed.length).fill(-1);
+  const free: number[] = [];
+  const given: number[] = [];
+  for (const c of members) {
+    for (const v of [layout.from[c] as number, layout.to[c] as number]) {
+      if (numberOf[v] !== -1) continue;
+      numberOf[v] = (fixed[v] === 1 ? given : free).push(v) - 1;
+    }
   }
-  for (let m = 0; m < count; m++) {
-    const c = members[m] as number;
-    const a = layout.from[c] as number;
-    const b = layout.to[c] as number;
-    const u = unknownAt(a);
-    const v = unknownAt(b);
-    from[m] = u;
-    to[m] = v;
-    if (u < 0) fromPressure[m] = pressure[a] as number;
-    if (v < 0) toPressure[m] = pressure[b] as number;
-    if (u < 0 || v < 0) continue;
-    entry[m] = linkFrom.push(u) - 1;
-    linkTo.push(v);
-  }
-  const factor = analyse(nodes.length, new Int32Array(linkFrom), new Int32Array(linkTo));
-  for (let m = 0; m < count; m++)
-    if ((entry[m] as number) >= 0) entry[m] = factor.slot[entry[m] as number] as number;
-  return {
-    chains,
-    members,
-    from,
-    to,
-    fromPressure,
-    toPressure,
-    nodes: new Int32Array(nodes),
-    inflow: Float64Array.from(nodes, (v) => indexed.inflow[v] as number),
-    entry,
-    factor,
-    pressureScale,
+  const isFree = (v: number): boolean => fixed[v] === 0;
+  const inner = members.filter((c) => isFree(layout.from[c] as number) && isFree(layout.to[c] as number));
+  const factor = analyse(
+    free.length,
+    inner.map((c) => numberOf[layout.from[c] as number] as number),
+    inner.map((c) => numberOf[layout.to[c] as number] as number),
+  );
+  const place = (v: number): number => {
+    const n = numberOf[v] as number;
+    return isFree(v) ? (factor.position[n] as number) : free.length + n;
   };
+  const from = members.map((c) => place(layout.from[c] as number));
+  const to = members.map((c) => place(layout.to[c] as number));
+  let link = 0;
+  const entry = from.map((a, m) =>
+    a < free.length && (to[m] as number) < free.length ? (factor.slot[link++] as number) : -1,
+  );
+  const nodes = new Int32Array(free.length + given.length);
+  for (const v of [...free, ...given]) nodes[place(v)] = v;
+  const pressures = Float64Array.from(nodes, (v) => (isFree(v) ? 0 : (pressure[v] as number)));
+  const inflow = Float64Array.from(nodes, (v) => indexed.inflow[v] as number);
+  return { chains, members, from, to, nodes, pressures, inflow, entry, factor, pressureScale };
 }
 
 export interface CoreSolution {
   readonly converged: boolean;
+  /** By member. */
   readonly flows: Float64Array;
+  /** By {@link CorePlan.nodes}. */
   readonly pressures: Float64Array;
   readonly iterations: number;
   /** Largest unbalanced pressure over any member, Pa. */
@@ -114,20 +105,22 @@ export interface CoreSolution {
  * from memory; the line search is ours. `start` holds flows by member, or null for the guesses.
  */
 export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolution {
-  const { chains, members, from, to, fromPressure, toPressure, entry, factor, pressureScale } = core;
-  const unknowns = core.nodes.length;
+  const { chains, members, from, to, entry, factor, pressureScale } = core;
   const count = members.length;
   const flow = new Float64Array(count);
   const trial = new Float64Array(count);
   const step = new Float64Array(count);
   const drop = new Float64Array(count);
   const slope = new Float64Array(count);
-  const pressure = new Float64Array(unknowns);
-  const right = new Float64Array(unknowns);
+  const pressure = core.pressures.slice();
+  /** Right side, then change of pressure; of the unknown nodes alone. */
+  const change = new Float64Array(core.nodes.length);
+  const diagonal = new Float64Array(core.nodes.length);
   const out = new Float64Array(2);
-
   const flowScale = startFlows();
   const leastSlope = (LEAST_SLOPE * pressureScale) / flowScale;
+  let largestStep = 0;
+  let largestFlow = 0;
 
   /** Sets the first flows and returns the size of the largest guess. */
   function startFlows(): number {
@@ -145,64 +138,63 @@ export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolut
     return largest;
   }
 
-  function evaluateAt(q: Float64Array): void {
-    for (let m = 0; m < count; m++) {
-      evaluateChain(chains, members[m] as number, q[m] as number, out);
-      drop[m] = out[0] as number;
-      slope[m] = Math.max(leastSlope, Math.abs(out[1] as number));
-    }
+  function evaluate(m: number, q: number): void {
+    evaluateChain(chains, members[m] as number, q, out);
+    drop[m] = out[0] as number;
+    slope[m] = Math.max(leastSlope, Math.abs(out[1] as number));
   }
 
-  function difference(m: number): number {
-    const a = from[m] as number;
-    const b = to[m] as number;
+  function unbalanced(m: number): number {
     return (
-      (a < 0 ? (fromPressure[m] as number) : (pressure[a] as number)) -
-      (b < 0 ? (toPressure[m] as number) : (pressure[b] as number))
+      (drop[m] as number) - (pressure[from[m] as number] as number) + (pressure[to[m] as number] as number)
     );
   }
 
-  /** Solves for the pressures that would balance every node after a Newton step; fills `step`. */
+  /** Moves the pressures to where a Newton step would balance every node, and fills `step`; false for bad numbers. */
   function newton(): boolean {
-    const { diagonal, off, position } = factor;
     diagonal.fill(0);
-    off.fill(0);
-    for (let v = 0; v < unknowns; v++) right[position[v] as number] = core.inflow[v] as number;
+    change.set(core.inflow);
+    factor.off.fill(0);
     for (let m = 0; m < count; m++) {
       const g = 1 / (slope[m] as number);
       const a = from[m] as number;
       const b = to[m] as number;
-      const need = g * (drop[m] as number) - (flow[m] as number);
-      if (a >= 0) {
-        const k = position[a] as number;
-        diagonal[k] = (diagonal[k] as number) + g;
-        right[k] = (right[k] as number) + need + (b < 0 ? g * (toPressure[m] as number) : 0);
-      }
-      if (b >= 0) {
-        const k = position[b] as number;
-        diagonal[k] = (diagonal[k] as number) + g;
-        right[k] = (right[k] as number) - need + (a < 0 ? g * (fromPressure[m] as number) : 0);
-      }
+      const need = g * unbalanced(m) - (flow[m] as number);
+      diagonal[a] = (diagonal[a] as number) + g;
+      diagonal[b] = (diagonal[b] as number) + g;
+      change[a] = (change[a] as number) + need;
+      change[b] = (change[b] as number) - need;
       const p = entry[m] as number;
-      if (p >= 0) off[p] = (off[p] as number) - g;
+      if (p >= 0) factor.off[p] = (factor.off[p] as number) - g;
     }
-    if (!factorize(factor)) return false;
-    solveFactored(factor, right);
-    for (let v = 0; v < unknowns; v++) pressure[v] = right[position[v] as number] as number;
-    for (let m = 0; m < count; m++) step[m] = (difference(m) - (drop[m] as number)) / (slope[m] as number);
+    if (!factorize(factor, diagonal)) return false;
+    solveFactored(factor, change);
+    for (let v = 0; v < factor.size; v++) pressure[v] = (pressure[v] as number) + (change[v] as number);
+    largestStep = 0;
+    largestFlow = 1e-9 * flowScale;
+    for (let m = 0; m < count; m++) {
+      const dq = -unbalanced(m) / (slope[m] as number);
+      step[m] = dq;
+      largestStep = Math.max(largestStep, Math.abs(dq));
+      largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + dq));
+    }
     return true;
+  }
+
+  /** Evaluates a share of the step further on. */
+  function moveBy(share: number): void {
+    for (let m = 0; m < count; m++) {
+      const q = (flow[m] as number) + share * (step[m] as number);
+      trial[m] = q;
+      evaluate(m, q);
+    }
   }
 
   /** Slope of the content along the step, at the flow last evaluated. */
   function slopeAlong(): number {
     let sum = 0;
-    for (let m = 0; m < count; m++) sum += (step[m] as number) * ((drop[m] as number) - difference(m));
+    for (let m = 0; m < count; m++) sum += (step[m] as number) * unbalanced(m);
     return sum;
-  }
-
-  function moveBy(share: number): void {
-    for (let m = 0; m < count; m++) trial[m] = (flow[m] as number) + share * (step[m] as number);
-    evaluateAt(trial);
   }
 
   /** Halves the step until it no longer overshoots; leaves the evaluation there. */
@@ -214,39 +206,29 @@ export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolut
     }
   }
 
-  function residual(): number {
-    let largest = 0;
-    for (let m = 0; m < count; m++)
-      largest = Math.max(largest, Math.abs((drop[m] as number) - difference(m)));
-    return largest;
+  function finish(converged: boolean, iterations: number): CoreSolution {
+    let residual = 0;
+    for (let m = 0; m < count; m++) residual = Math.max(residual, Math.abs(unbalanced(m)));
+    return { converged, flows: flow, pressures: pressure, iterations, residual };
   }
 
-  evaluateAt(flow);
-  if (start === null) {
-    for (let m = 0; m < count; m++) {
-      if (chains.fanned[members[m] as number] === 0)
-        slope[m] = Math.max(leastSlope, (drop[m] as number) / (flow[m] as number));
-    }
+  for (let m = 0; m < count; m++) {
+    const q = flow[m] as number;
+    evaluate(m, q);
+    if (start === null && chains.fanned[members[m] as number] === 0)
+      slope[m] = Math.max(leastSlope, (drop[m] as number) / q);
   }
   let previousStep = 0;
   for (let i = 1; i <= MOST_STEPS; i++) {
-    if (!newton())
-      return { converged: false, flows: flow, pressures: pressure, iterations: i, residual: Number.NaN };
-    let largestStep = 0;
-    let largestFlow = 1e-9 * flowScale;
-    for (let m = 0; m < count; m++) {
-      largestStep = Math.max(largestStep, Math.abs(step[m] as number));
-      largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + (step[m] as number)));
-    }
-    const shrink = largestStep / previousStep;
+    if (!newton()) return finish(false, i);
     const settled =
-      largestStep <= FLOW_TOLERANCE * largestFlow || largestStep * shrink <= FORESEEN_TOLERANCE * largestFlow;
+      largestStep <= FLOW_TOLERANCE * largestFlow ||
+      (largestStep / previousStep) * largestStep <= FORESEEN_TOLERANCE * largestFlow;
     previousStep = largestStep;
     if (i === 1 || largestStep <= SURE_STEP * largestFlow) moveBy(1);
     else lineSearch(i <= LAX_STEPS);
     flow.set(trial);
-    if (settled)
-      return { converged: true, flows: flow, pressures: pressure, iterations: i, residual: residual() };
+    if (settled) return finish(true, i);
   }
-  return { converged: false, flows: flow, pressures: pressure, iterations: MOST_STEPS, residual: residual() };
+  return finish(false, MOST_STEPS);
 }

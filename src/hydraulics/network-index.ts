@@ -65,6 +65,7 @@ export function indexNetwork(network: Network): Indexed | { readonly reason: str
     }
     if (edge.gain !== undefined && !Number.isFinite(edge.gain))
       return { reason: `Edge "${edge.id}" has a gain that is not a number.` };
+    strongest = Math.max(strongest, Math.abs(edge.gain ?? 0));
     if (edge.fan) {
       const problem = fanProblem(edge.fan);
       if (problem) return { reason: `The fan of edge "${edge.id}" has ${problem}.` };

@@ -113,8 +113,8 @@ export function solvePrepared(prepared: Prepared, options: SolveOptions = {}): B
     }
   }
   for (const e of layout.blind) {
-    const fan = network.edges[e]?.fan;
-    if (fan) drops[e] = -fanTotalPressure(fan, 0, network.air);
+    const { fan, gain } = network.edges[e] as NetworkEdge;
+    drops[e] = -(fan ? fanTotalPressure(fan, 0, network.air) : 0) - (gain ?? 0);
   }
   spreadPressures(layout, indexed, drops, pressures);
 

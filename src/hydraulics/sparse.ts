@@ -8,8 +8,6 @@ export interface Factor {
   readonly position: Int32Array;
   /** Where the entry of each link goes in `off`; links between the same two unknowns share one. */
   readonly slot: Int32Array;
-  /** To be filled before {@link factorize}: the diagonal, in elimination order. */
-  readonly diagonal: Float64Array;
   /** To be filled before {@link factorize}: the entries off the diagonal, by slot. */
   readonly off: Float64Array;
   /** Upper triangle by column: the rows of column k; entry p comes from slot p. */
@@ -167,7 +165,6 @@ export function analyse(size: number, from: Int32Array, to: Int32Array): Factor 
     size,
     position,
     slot,
-    diagonal: new Float64Array(size),
     off: new Float64Array(used),
     upperStart,
     upperRow: upperRow.subarray(0, used),
@@ -184,10 +181,10 @@ export function analyse(size: number, from: Int32Array, to: Int32Array): Factor 
 }
 
 /**
- * LDLᵀ of the matrix in `diagonal` and `off`, row by row along the elimination tree. False where a
+ * LDLᵀ of the matrix with `diagonal` (in elimination order) and `off`, row by row along the elimination tree. False where a
  * pivot is not above zero, which for a weighted Laplacian with grounded nodes means bad numbers.
  */
-export function factorize(f: Factor): boolean {
+export function factorize(f: Factor, diagonal: Float64Array): boolean {
   const {
     size,
     upperStart,
@@ -218,7 +215,7 @@ export function factorize(f: Factor): boolean {
       }
       while (length > 0) pattern[--top] = pattern[--length] as number;
     }
-    let d = f.diagonal[k] as number;
+    let d = diagonal[k] as number;
     for (; top < size; top++) {
       const i = pattern[top] as number;
       const y = work[i] as number;
@@ -241,7 +238,7 @@ export function factorize(f: Factor): boolean {
   return true;
 }
 
-/** Solves in place, `x` in elimination order, with the last factors. */
+/** Solves in place for the first `size` of `x`, in elimination order, with the last factors. */
 export function solveFactored(f: Factor, x: Float64Array): void {
   const { size, lowerStart, lowerRow, lower, pivot } = f;
   for (let k = 0; k < size; k++) {
