@@ -1,0 +1,72 @@
+import { formatLength } from '../units/index.ts';
+import type { Block, Job } from './document.ts';
+import { bendInChase, chaseFindings } from './fit/chase.ts';
+import { clashes } from './fit/clash.ts';
+import { arcPart, blockIndex, legPart, type Room } from './fit/room.ts';
+import { memoise } from './memo.ts';
+import { placesOf } from './places.ts';
+import type { Finding, Route } from './route.ts';
+
+/**
+ * Wanted between the outside of a duct and what it passes where the job does not say, m: 1/2 in, room
+ * for a hand's tape, screws and a hanger. Common practice; it is no clearance to what can burn.
+ */
+export const usualClearance = 0.0127;
+
+/**
+ * Whether a route fits in its room: the outside of the duct, its wall and insulation included, against
+ * the job's blocks. Straight legs are measured exactly, arcs by chords that stray 2 mm at most.
+ * Findings: `fit-clash` (into a block), `fit-clearance` (nearer than wanted), `fit-chase` (out of the
+ * side of a chase that it passes through), `fit-bend` (a bend too long for the chase it turns in).
+ * Repeated calls with the same route and blocks are free.
+ */
+export function fitFindings(job: Job, route: Route): readonly Finding[] {
+  return found(route, job.blocks, job.exits, job.units, job.clearance);
+}
+
+const none: readonly Finding[] = [];
+
+const found = memoise(
+  (
+    route: Route,
+    blocks: readonly Block[],
+    exits: Job['exits'],
+    units: Job['units'],
+    clearance: number | undefined,
+  ): readonly Finding[] => {
+    if (blocks.length === 0) return none;
+    const places = placesOf(route, blocks);
+    const room: Room = {
+      route,
+      exits,
+      chases: blocks.filter((block) => block.kind === 'chase'),
+      clearance: clearance ?? usualClearance,
+      wantedByJob: clearance !== undefined,
+      places,
+      length: (metres) => formatLength(metres, units, { precision: 16 }),
+      near: blockIndex(blocks),
+    };
+    const findings: Finding[] = [];
+    const told = new Set<string>();
+    for (const id of route.order) {
+      const leg = route.segments.get(id);
+      const part = leg && legPart(leg, route, places);
+      if (!part) continue;
+      const here = [...clashes(part, room), ...chaseFindings(part, room)];
+      for (const { rule, blocks: met } of here)
+        for (const block of met ?? []) told.add(`${rule} ${id} ${block}`);
+      findings.push(...here);
+    }
+    for (const node of route.nodes.values()) {
+      const part = node.bend && arcPart(node, route, places);
+      if (!part) continue;
+      const here = [...clashes(part, room), ...chaseFindings(part, room), ...bendInChase(node, part, room)];
+      findings.push(
+        ...here.filter(({ rule, blocks: met }) =>
+          (met ?? []).some((block) => part.legs.every((leg) => !told.has(`${rule} ${leg.id} ${block}`))),
+        ),
+      );
+    }
+    return findings;
+  },
+);

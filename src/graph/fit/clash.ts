@@ -1,0 +1,164 @@
+import type { Block, Vec3 } from '../document.ts';
+import { sentence } from '../places.ts';
+import type { Finding } from '../route.ts';
+import { type Box, clipped, gapBetween, overlap, type WayOut, wayOut } from './gap.ts';
+import { blockWords, contact, fitFinding, type Part, type Room, wayWords } from './room.ts';
+
+interface Clash {
+  readonly block: Block;
+  readonly way: WayOut;
+}
+
+/** Blocks that carry the house. */
+const structure: ReadonlySet<Block['kind']> = new Set(['joist', 'beam', 'wall']);
+
+/**
+ * Where a part runs into blocks, and where it passes too near. What it may pass:
+ * - the wall that an exit face lies in, for a leg that ends in a cap or open beyond that face;
+ * - a block where a chase leads through it, for what of the duct is in that chase;
+ * - the cabinet or the body that the hood's collar stands in, for the leg from that collar.
+ * Chases themselves are looked at elsewhere.
+ */
+export function clashes(part: Part, room: Room): Finding[] {
+  const hit: Clash[] = [];
+  const close: { block: Block; gap: number }[] = [];
+  for (const block of room.near(part.hull, room.clearance)) {
+    if (block.kind === 'chase' || mayPass(part, block, room)) continue;
+    let gap = Number.POSITIVE_INFINITY;
+    let worst: WayOut | null = null;
+    for (const tube of part.tubes) {
+      const apart = gapBetween(tube, block);
+      gap = Math.min(gap, apart);
+      if (apart > 0) continue;
+      const way = wayOut(tube, block);
+      if (way.distance > contact && way.distance > (worst?.distance ?? 0)) worst = way;
+    }
+    if (worst) hit.push({ block, way: worst });
+    else if (gap < room.clearance - contact / 2) close.push({ block, gap });
+  }
+  const cabinets = hit.filter(({ block }) => block.kind === 'cabinet');
+  return [
+    ...clashFinding(
+      part,
+      room,
+      hit.filter((one) => !cabinets.includes(one)),
+      'error',
+    ),
+    ...clashFinding(part, room, cabinets, 'warning'),
+    ...closeFinding(
+      part,
+      room,
+      close.sort((one, other) => one.gap - other.gap),
+    ),
+  ];
+}
+
+function clashFinding(part: Part, room: Room, hit: Clash[], severity: 'error' | 'warning'): Finding[] {
+  const [worst, ...others] = hit.sort((one, other) => other.way.distance - one.way.distance);
+  if (!worst) return [];
+  const { block, way } = worst;
+  const depth = room.length(way.distance);
+  const careful = hit.some((one) => structure.has(one.block.kind))
+    ? ' Nothing that carries the house is notched or cut without whoever answers for the structure.'
+    : '';
+  return [
+    fitFinding(
+      'fit-clash',
+      severity,
+      part,
+      hit.map((one) => one.block),
+      `${sentence(part.words)} passes ${depth} into ${blockWords(block)}${andOthers(others, 'into')}.`,
+      {
+        remedy: `Move it ${depth} ${wayWords(way.axis, way.sense).move} and leave room to hang and seal it, or go round.${careful}`,
+      },
+    ),
+  ];
+}
+
+function closeFinding(part: Part, room: Room, close: { block: Block; gap: number }[]): Finding[] {
+  const [nearest, ...others] = close;
+  if (!nearest) return [];
+  const { gap, block } = nearest;
+  const leaves = gap < contact ? 'touches' : `leaves ${room.length(gap)} to`;
+  return [
+    fitFinding(
+      'fit-clearance',
+      'warning',
+      part,
+      close.map((one) => one.block),
+      `${sentence(part.words)} ${leaves} ${blockWords(block)}${andOthers(others, 'to')}; ${room.length(room.clearance)} is wanted.`,
+      {
+        remedy: 'Move it away. The hood’s instructions and the local code may ask for more to what can burn.',
+        ...(room.wantedByJob ? {} : { source: 'common practice' }),
+      },
+    ),
+  ];
+}
+
+function andOthers(others: readonly { readonly block: Block }[], preposition: string): string {
+  const [one, ...rest] = others;
+  if (!one) return '';
+  return rest.length > 0
+    ? `, and ${preposition} ${others.length} other blocks`
+    : `, and ${preposition} ${blockWords(one.block)}`;
+}
+
+function mayPass(part: Part, block: Block, room: Room): boolean {
+  return (
+    part.legs.some((leg) => atItsHood(leg, block, room)) ||
+    (block.kind === 'wall' && part.legs.some((leg) => leavesThrough(leg, block, room))) ||
+    inAChase(part.hull, block, room)
+  );
+}
+
+/** True for what holds the collar that a leg starts from, unless the house stands on it. */
+function atItsHood(leg: Part['legs'][number], block: Block, room: Room): boolean {
+  if (structure.has(block.kind)) return false;
+  return [leg.from, leg.to].some((id) => {
+    const node = room.route.nodes.get(id);
+    return node?.kind === 'hood' && holds(block, node.at, hoodReach);
+  });
+}
+
+/** A collar this near to a box is at it, m. */
+const hoodReach = 0.03;
+
+/** True where a box grown by `margin` metres holds a place. */
+export function holds(box: Box, at: Vec3, margin: number): boolean {
+  return ([0, 1, 2] as const).every(
+    (axis) => at[axis] >= box.min[axis] - margin && at[axis] <= box.max[axis] + margin,
+  );
+}
+
+/** True where a leg ends outside, its centre line goes through an exit face, and the wall is that face's. */
+function leavesThrough(leg: Part['legs'][number], wall: Block, room: Room): boolean {
+  const from = room.route.nodes.get(leg.from);
+  const to = room.route.nodes.get(leg.to);
+  if (!from || !to || (to.kind !== 'cap' && to.kind !== 'open end')) return false;
+  return room.exits.some((face) => overlap(face, wall, 0.05) && clipped(from.at, to.at, face) !== null);
+}
+
+const axes = [0, 1, 2] as const;
+
+/** True where a chase leads right through a block, and all that the duct could share with it lies in the chase. */
+function inAChase(hull: Box, block: Block, room: Room): boolean {
+  return room.chases.some(
+    (chase) =>
+      leadsThrough(chase, block) &&
+      axes.every((axis) => {
+        const low = Math.max(hull.min[axis], block.min[axis] - room.clearance);
+        const high = Math.min(hull.max[axis], block.max[axis] + room.clearance);
+        return low >= chase.min[axis] - contact && high <= chase.max[axis] + contact;
+      }),
+  );
+}
+
+/** True where a chase comes out on both sides of a block that covers it in its other two directions. */
+function leadsThrough(chase: Block, block: Block): boolean {
+  const within = (one: Box, other: Box, axis: 0 | 1 | 2) =>
+    one.min[axis] >= other.min[axis] - contact && one.max[axis] <= other.max[axis] + contact;
+  return axes.some(
+    (along) =>
+      within(block, chase, along) && axes.every((axis) => axis === along || within(chase, block, axis)),
+  );
+}

@@ -1,0 +1,140 @@
+import RBush from 'rbush';
+import type { Block, ExitFace } from '../document.ts';
+import { memoise } from '../memo.ts';
+import type { Places } from '../places.ts';
+import type { Finding, Route, RouteNode, RouteSegment, Severity } from '../route.ts';
+import { type Box, hullOf, overlap } from './gap.ts';
+import { arcTubes, type Tube, tubeOf } from './tube.ts';
+
+/** Overlaps below this are contact, m. */
+export const contact = 0.001;
+
+/** The room a route has to fit in, ready to be asked what is near a place. */
+export interface Room {
+  readonly route: Route;
+  readonly exits: readonly ExitFace[];
+  readonly chases: readonly Block[];
+  /** Wanted between the outside of a duct and what it passes, m. */
+  readonly clearance: number;
+  /** False where the clearance is the usual one. */
+  readonly wantedByJob: boolean;
+  readonly places: Places;
+  /** A length in the job's units. */
+  length(metres: number): string;
+  /** Blocks within `margin` metres of a box. */
+  near(box: Box, margin: number): readonly Block[];
+}
+
+/** A part of the duct that fits or does not: the straight of a leg, or the arc of a bend. */
+export interface Part {
+  readonly words: string;
+  readonly nodes: readonly string[];
+  readonly segments: readonly string[];
+  readonly tubes: readonly Tube[];
+  readonly hull: Box;
+  /** Legs that meet in it: its own, or the two of a bend. */
+  readonly legs: readonly RouteSegment[];
+}
+
+interface Boxed {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+  readonly block: Block;
+}
+
+/** Finds blocks by their plan and then their height. Built once for each list of blocks. */
+export const blockIndex = memoise((blocks: readonly Block[]): Room['near'] => {
+  const tree = new RBush<Boxed>().load(
+    blocks.map((block) => ({
+      minX: block.min[0],
+      minY: block.min[1],
+      maxX: block.max[0],
+      maxY: block.max[1],
+      block,
+    })),
+  );
+  return ({ min, max }, margin) =>
+    tree
+      .search({ minX: min[0] - margin, minY: min[1] - margin, maxX: max[0] + margin, maxY: max[1] + margin })
+      .map(({ block }) => block)
+      .filter((block) => overlap({ min, max }, block, margin + contact));
+});
+
+/** The straight of a leg, if its bends leave one. */
+export function legPart(leg: RouteSegment, route: Route, places: Places): Part | null {
+  const tube = tubeOf(leg, route);
+  if (!tube) return null;
+  return {
+    words: places.leg(leg.id),
+    nodes: [],
+    segments: [leg.id],
+    tubes: [tube],
+    hull: hullOf(tube),
+    legs: [leg],
+  };
+}
+
+/** The arc of a bend, if it has one. */
+export function arcPart(node: RouteNode, route: Route, places: Places): Part | null {
+  const tubes = arcTubes(node, route);
+  const legs = [node.bend?.upstream, node.bend?.downstream].flatMap(
+    (id) => (id !== undefined && route.segments.get(id)) || [],
+  );
+  if (tubes.length === 0) return null;
+  const hulls = tubes.map(hullOf);
+  const hull = hulls.reduce((one, other) => ({
+    min: [
+      Math.min(one.min[0], other.min[0]),
+      Math.min(one.min[1], other.min[1]),
+      Math.min(one.min[2], other.min[2]),
+    ],
+    max: [
+      Math.max(one.max[0], other.max[0]),
+      Math.max(one.max[1], other.max[1]),
+      Math.max(one.max[2], other.max[2]),
+    ],
+  }));
+  return { words: places.node(node.id), nodes: [node.id], segments: [], tubes, hull, legs };
+}
+
+/** A block as it is spoken of: "joist 4", "the beam". */
+export function blockWords(block: Block): string {
+  const name = block.name.trim() || block.kind;
+  return /\d$/.test(name) || /^the /i.test(name) ? name : `the ${name}`;
+}
+
+/** Which way a move along an axis goes, and the side of a block that looks that way. */
+export function wayWords(axis: 0 | 1 | 2, sense: 1 | -1): { readonly move: string; readonly side: string } {
+  const move = (
+    [
+      ['west', 'east'],
+      ['south', 'north'],
+      ['down', 'up'],
+    ] as const
+  )[axis][sense > 0 ? 1 : 0];
+  return { move, side: move === 'up' ? 'top' : move === 'down' ? 'bottom' : `${move} side` };
+}
+
+/** A finding about a part and some blocks, its id made from the rule and both. */
+export function fitFinding(
+  rule: string,
+  severity: Severity,
+  part: Part,
+  blocks: readonly Block[],
+  message: string,
+  rest: { readonly remedy: string; readonly source?: string },
+): Finding {
+  const ids = blocks.map((block) => block.id);
+  return {
+    id: `${rule}:${[...part.nodes, ...part.segments, ...ids].join('+')}`,
+    rule,
+    severity,
+    message,
+    ...rest,
+    nodes: part.nodes,
+    segments: part.segments,
+    blocks: ids,
+  };
+}
