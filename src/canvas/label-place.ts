@@ -95,16 +95,19 @@ function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Busy
   return best;
 }
 
-/** Share of a box that crowded boxes cover, counted once for each, scaled to weigh against `cost`. */
+/** What crossing an edge costs a text; covering all of its area with duct costs ten. */
+const crossing = 1.5;
+
+/** The cost of what a box covers: ten for all of its area, counted once for each thing under it. */
 function covered(box: Box, crowd: RBush<Busy>): number {
   const own = Math.max(1, (box.maxX - box.minX) * (box.maxY - box.minY));
-  let area = 0;
+  let cost = 0;
   for (const other of crowd.search(box)) {
     const width = Math.min(box.maxX, other.maxX) - Math.max(box.minX, other.minX);
     const height = Math.min(box.maxY, other.maxY) - Math.max(box.minY, other.minY);
-    area += Math.max(0, width) * Math.max(0, height);
+    cost += other.edge ? crossing : (10 * Math.max(0, width) * Math.max(0, height)) / own;
   }
-  return (area / own) * 10;
+  return cost;
 }
 
 /** A dimension line as a thin box; nothing for a slanted one, whose box would block far more than it. */

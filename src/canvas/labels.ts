@@ -41,6 +41,8 @@ export interface LabelInput {
 /** Height of a line of label text, px. */
 const lineHeight = MIN_TEXT + 4;
 const chosen = 50;
+/** Dimension lines stand in steps of this from the centre line, px, so that those of legs in a row line up. */
+const step = 8;
 
 /** Every label that a sheet would like to show, each with the places where it may stand. */
 export function labelsOf(input: LabelInput): Wanted[] {
@@ -125,7 +127,7 @@ function dimensionLabel(
   for (const [row, gap] of [first, first + 20, first + 40].entries())
     for (const side of [outward, -outward]) {
       const away = { x: normal.x * side, y: normal.y * side };
-      const reachTo = half + gap;
+      const reachTo = Math.ceil((half + gap) / step) * step;
       const ends = [off(from, away, reachTo), off(to, away, reachTo)] as const;
       const centre = { x: (ends[0].x + ends[1].x) / 2, y: (ends[0].y + ends[1].y) / 2 };
       const at = fits ? centre : off(centre, away, extent(text, input.measure, away) + 3);
