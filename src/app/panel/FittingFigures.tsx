@@ -4,7 +4,7 @@ import { formatPressure, formatRun, formatVelocity } from '../../units/index.ts'
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
-import { percent } from '../wording.ts';
+import { capitalized, percent } from '../wording.ts';
 import { Source } from './Source.tsx';
 
 /** What one fitting costs at the speed being looked at, and where its coefficient comes from. */
@@ -14,7 +14,7 @@ export function FittingFigures({ fitting }: { fitting: FittingResult }) {
   const at = { speed, at: fitting.id };
   return (
     <>
-      <p className="fitting-label">{fitting.label}</p>
+      <p className="fitting-label">{capitalized(fitting.label)}</p>
       <Figures>
         <Figure name="Loss" refTo={{ figure: 'fitting loss', ...at }}>
           {formatPressure(fitting.loss, units)}
