@@ -5,12 +5,13 @@ import { area } from '../hydraulics/section.ts';
 import type { Air, FanCurve, NetworkSolution } from '../hydraulics/types.ts';
 import type { Hood, Job, Scheme } from './document.ts';
 import { solvedFindings } from './findings/solved.ts';
+import { fitFindings } from './fit.ts';
 import { inferRoute, schemeOf } from './infer.ts';
 import { memoise } from './memo.ts';
 import { isEnd, named, reachedFrom, toNetwork } from './network.ts';
 import { type Plan, planOf } from './plan.ts';
 import { type LegResult, legResult, profileOf } from './results.ts';
-import type { Route } from './route.ts';
+import type { Finding, Route } from './route.ts';
 import type { SchemeSolution, Solved, SpeedResult, Unsolved } from './solution.ts';
 import { type SpeedCurve, speedCurve } from './speeds.ts';
 
@@ -22,11 +23,18 @@ import { type SpeedCurve, speedCurve } from './speeds.ts';
  * @throws RangeError if the job has no scheme of that id
  */
 export function solveScheme(job: Job, schemeId: string): SchemeSolution {
-  return solved(inferRoute(job, schemeId), schemeOf(job, schemeId), job.hoods, job.air);
+  const route = inferRoute(job, schemeId);
+  return solved(route, schemeOf(job, schemeId), job.hoods, job.air, fitFindings(job, route));
 }
 
 const solved = memoise(
-  (route: Route, scheme: Scheme, hoods: Job['hoods'], state: Job['air']): SchemeSolution => {
+  (
+    route: Route,
+    scheme: Scheme,
+    hoods: Job['hoods'],
+    state: Job['air'],
+    fit: readonly Finding[],
+  ): SchemeSolution => {
     const air = airAt(state);
     const placed = placedHoods(scheme, hoods);
     const scene: Scene = { route, plan: planOf(route, scheme), placed, air };
@@ -41,7 +49,7 @@ const solved = memoise(
       route,
       air,
       speeds: ran.length > 0 ? ran.flatMap(({ speeds }) => speeds) : hoods.flatMap(unplaced),
-      findings: [...route.findings, ...ran.flatMap(solvedFindings)],
+      findings: [...route.findings, ...fit, ...ran.flatMap(solvedFindings)],
     };
   },
 );
