@@ -1,3 +1,5 @@
+import { useEffect, useRef } from 'react';
+import type { Selection } from '../../canvas/board.ts';
 import { useBoard } from '../context.ts';
 import { counted } from '../wording.ts';
 import { NodeDetails } from './NodeDetails.tsx';
@@ -7,6 +9,18 @@ import { SegmentDetails } from './SegmentDetails.tsx';
 /** What is selected on the sheets, with what can be changed about it. */
 export function Selected() {
   const selection = useBoard((state) => state.selection);
+  const top = useRef<HTMLDivElement>(null);
+  const place = [...selection.nodes, ...selection.segments].join(' ');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place is read from its top
+  useEffect(() => top.current?.parentElement?.scrollTo({ top: 0 }), [place]);
+  return (
+    <div ref={top}>
+      <Details selection={selection} />
+    </div>
+  );
+}
+
+function Details({ selection }: { selection: Selection }) {
   const [node] = selection.nodes;
   const [segment] = selection.segments;
   const count = selection.nodes.length + selection.segments.length;
