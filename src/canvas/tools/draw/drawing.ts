@@ -55,7 +55,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
     const result = legOf({ from, sheet: on, pointer: snapped?.point ?? null, onward, typing, units });
     const target = result.ok ? targetOf(result.leg, snapped) : null;
     const why = target && refusal(anchor, target, scheme());
-    const checked: LegResult = why ? { ok: false, why, waiting: false } : result;
+    const checked: LegResult = why ? { ok: false, why, state: 'refused' } : result;
     return { anchor, from, onward, snapped, target, units, result: checked };
   };
 
@@ -140,6 +140,8 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
   const type = (next: Typing | null): boolean => {
     if (!next) return false;
     typing = next;
+    const result = look()?.result;
+    context.announce(result?.ok === false && result.state === 'unreadable' ? result.why : '');
     show();
     return true;
   };

@@ -17,10 +17,10 @@ export interface Leg {
   readonly typed: boolean;
 }
 
+/** A leg, or why there is none: nothing wrong yet, a text that is no number, or two ends that cannot be joined. */
 export type LegResult =
   | { readonly ok: true; readonly leg: Leg }
-  /** `waiting`: nothing is wrong, there is only no length or direction yet. */
-  | { readonly ok: false; readonly why: string; readonly waiting: boolean };
+  | { readonly ok: false; readonly why: string; readonly state: 'waiting' | 'unreadable' | 'refused' };
 
 export interface LegAsk {
   readonly from: Vec3;
@@ -40,8 +40,8 @@ export interface LegAsk {
 export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): LegResult {
   const length = typedLength(typing, units);
   const angle = typedAngle(typing);
-  if (length.kind === 'bad') return refuse(length.message);
-  if (angle.kind === 'bad') return refuse(angle.message);
+  if (length.kind === 'bad') return unreadable(length.message);
+  if (angle.kind === 'bad') return unreadable(angle.message);
 
   if (typing.rise !== 0) {
     if (length.kind === 'none') return wait(`Type how far ${typing.rise > 0 ? 'up' : 'down'}.`);
@@ -74,12 +74,12 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
   return made(from, unproject(end, sheet, depthOf(from, sheet)), along, sheet, length.kind === 'value');
 }
 
-function refuse(why: string): LegResult {
-  return { ok: false, why, waiting: false };
+function unreadable(why: string): LegResult {
+  return { ok: false, why, state: 'unreadable' };
 }
 
 function wait(why: string): LegResult {
-  return { ok: false, why, waiting: true };
+  return { ok: false, why, state: 'waiting' };
 }
 
 function made(from: Vec3, to: Vec3, length: number, sheet: SheetId, typed: boolean): LegResult {

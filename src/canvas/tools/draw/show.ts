@@ -30,7 +30,7 @@ export function legShapes(view: LegView): ActiveShape[] {
   const start = project(from, sheet);
   const shapes: ActiveShape[] = [{ kind: 'node', at: start }];
   const typed = isTyped(view.typing);
-  if (!result.ok && result.waiting && !typed) return shapes;
+  if (!result.ok && result.state === 'waiting' && !typed) return shapes;
   const end = result.ok ? project(result.leg.to, sheet) : null;
   if (end) shapes.push({ kind: 'node', at: end });
   if (snapped && (end ? samePoint(snapped.point, end) : !typed)) shapes.push(...snapShapes(snapped));
@@ -39,12 +39,12 @@ export function legShapes(view: LegView): ActiveShape[] {
   return shapes;
 }
 
-/** The line beside the pointer: fields being typed carry a caret, what is wrong says so. */
+/** The line beside the pointer: fields being typed carry a caret; what cannot be read is queried. */
 export function legText({ result, typing, onward, ending, units }: LegView): string {
   const typed = isTyped(typing) ? fields(typing) : null;
   if (!result.ok) {
     if (typed === null) return result.why;
-    return result.waiting ? typed : `${typed}  ${result.why}`;
+    return { waiting: typed, unreadable: `${typed}  ?`, refused: `${typed}  ${result.why}` }[result.state];
   }
   if (typed !== null && typing.rise !== 0) return typed;
   const { leg } = result;

@@ -255,10 +255,13 @@ describe('typing while drawing', () => {
     driver.click('floor', 3, 3);
     driver.move('floor', 5, 3);
     driver.type('12 zz');
-    expect(text(driver)).toContain('12 zz');
+    expect(text(driver)).toBe('12 zz  ?');
+    expect(driver.said.at(-1)).toContain('12 zz');
     driver.key('Enter');
     expect(driver.scheme.segments).toHaveLength(3);
-    expect(driver.said.at(-1)).toContain('12 zz');
+    for (let i = 0; i < 3; i += 1) driver.key('Backspace');
+    expect(text(driver)).toContain('12  0°');
+    expect(driver.said.at(-1)).toBe('');
   });
 
   it('erases a letter by Backspace, and takes back the last leg where nothing is typed', () => {
