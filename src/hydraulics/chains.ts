@@ -179,41 +179,63 @@ export function buildChains(
 
 const slots = new Float64Array(3);
 
-/** Pressure drop along chain c at flow q less what its fans give, and its slope, to out[0] and out[1]. */
+/**
+ * Pressure drop along chain c at flow q less what its fans give, and its slope, to out[0] and
+ * out[1]. Turbulent friction and square laws, nearly all there is, are written out here instead of
+ * going through {@link fillUnit}: this is where a solve spends its time.
+ */
 export function evaluateChain(chains: Chains, c: number, q: number, out: Float64Array): void {
-  const { unit, a, b, weight, value, warm, table, fan } = chains;
+  const { unit, a, b, weight, value, warm } = chains;
   const end = chains.termStart[c + 1] as number;
+  const size = Math.abs(q);
+  const sign = q < 0 ? -1 : 1;
   let drop = 0;
   let slope = 0;
   for (let t = chains.termStart[c] as number; t < end; t++) {
     const u = unit[t] as number;
     const w = weight[t] as number;
-    if (u === FAN) {
-      const along = a[t] as number;
-      fillFan(slots, fan[t] as FanTable, q * along, chains.density);
-      slots[0] = (slots[0] as number) * along;
-    } else if (u === GAIN) {
-      slots[0] = a[t] as number;
-      slots[1] = 0;
-    } else if (u === UNIT.friction && Math.abs(q) * (a[t] as number) >= TURBULENT_LIMIT) {
-      const re = Math.abs(q) * (a[t] as number);
+    const p = a[t] as number;
+    if (u === UNIT.friction && size * p >= TURBULENT_LIMIT) {
+      const re = size * p;
       const x = colebrookX(re, b[t] as number, warm[t] as number);
       const fRe = re / (x * x);
+      const unitValue = sign * fRe * re;
       warm[t] = x;
-      slots[0] = q < 0 ? -fRe * re : fRe * re;
-      slots[1] = fRe * (2 - colebrookFall(re, b[t] as number, x)) * (a[t] as number);
+      value[t] = unitValue;
+      drop += w * unitValue;
+      slope += w * p * fRe * (2 - colebrookFall(re, b[t] as number, x));
+    } else if (u === UNIT.power && b[t] === 0.5) {
+      const root = Math.sqrt(q * q + p * p);
+      const unitValue = q * root;
+      value[t] = unitValue;
+      drop += w * unitValue;
+      slope += w * (root + (q * q) / root);
     } else {
-      slots[2] = warm[t] as number;
-      fillUnit(slots, u, a[t] as number, b[t] as number, table[t] as ReynoldsTable | null, q);
-      warm[t] = slots[2] as number;
+      fillTerm(chains, t, q);
+      const unitValue = slots[0] as number;
+      value[t] = unitValue;
+      drop += w * unitValue;
+      slope += w * (slots[1] as number);
     }
-    const unitValue = slots[0] as number;
-    value[t] = unitValue;
-    drop += w * unitValue;
-    slope += w * (slots[1] as number);
   }
   out[0] = drop;
   out[1] = slope;
+}
+
+/** Unit value and slope of one term of any kind, to `slots`. */
+function fillTerm({ unit, a, b, warm, table, fan, density }: Chains, t: number, q: number): void {
+  const p = a[t] as number;
+  if (unit[t] === FAN) {
+    fillFan(slots, fan[t] as FanTable, q * p, density);
+    slots[0] = (slots[0] as number) * p;
+  } else if (unit[t] === GAIN) {
+    slots[0] = p;
+    slots[1] = 0;
+  } else {
+    slots[2] = warm[t] as number;
+    fillUnit(slots, unit[t] as number, p, b[t] as number, table[t] as ReynoldsTable | null, q);
+    warm[t] = slots[2] as number;
+  }
 }
 
 /** Drop along one edge of a chain, in the chain's direction, at the flow the chain was last evaluated at. */

@@ -16,7 +16,7 @@ const SURE_STEP = 1e-6;
  * share of the slope it set out with, which keeps Newton's own steps near the end; after
  * `LAX_STEPS` it takes no overshoot, so that every step goes down and the end is certain.
  */
-const OVERSHOOT = 0.2;
+const OVERSHOOT = 0.5;
 const LAX_STEPS = 30;
 /** Least slope of a chain, as a share of the network's pressure over its flow. */
 const LEAST_SLOPE = 1e-6;
@@ -94,6 +94,129 @@ export interface CoreSolution {
   readonly residual: number;
 }
 
+/** What changes while a core is solved; one entry a member, or a node of ours. */
+interface Work {
+  readonly flow: Float64Array;
+  readonly trial: Float64Array;
+  readonly step: Float64Array;
+  readonly drop: Float64Array;
+  readonly slope: Float64Array;
+  readonly pressure: Float64Array;
+  /** Right side, then change of pressure; of the unknown nodes alone. */
+  readonly change: Float64Array;
+  readonly diagonal: Float64Array;
+  readonly flowScale: number;
+  readonly leastSlope: number;
+}
+
+/** Arrays for a solve, with the first flows set. */
+function begin(core: CorePlan, start: Float64Array | null): Work {
+  const { chains, members } = core;
+  const count = members.length;
+  const flow = new Float64Array(count);
+  let flowScale = 0;
+  for (let m = 0; m < count; m++) {
+    flow[m] = chains.guess[members[m] as number] as number;
+    if (Number.isFinite(flow[m])) flowScale = Math.max(flowScale, Math.abs(flow[m] as number));
+  }
+  if (flowScale === 0) flowScale = 1;
+  for (let m = 0; m < count; m++) {
+    const guess = Number.isFinite(flow[m]) ? (flow[m] as number) : flowScale;
+    const wish = start?.[m] ?? guess;
+    flow[m] = Math.abs(wish) < LEAST_START * Math.abs(guess) ? LEAST_START * guess : wish;
+  }
+  return {
+    flow,
+    trial: flow.slice(),
+    step: new Float64Array(count),
+    drop: new Float64Array(count),
+    slope: new Float64Array(count),
+    pressure: core.pressures.slice(),
+    change: new Float64Array(core.nodes.length),
+    diagonal: new Float64Array(core.nodes.length),
+    flowScale,
+    leastSlope: (LEAST_SLOPE * core.pressureScale) / flowScale,
+  };
+}
+
+const out = new Float64Array(2);
+
+/** Evaluates every member a share of its step further on. */
+function moveBy(core: CorePlan, work: Work, share: number): void {
+  const { chains, members } = core;
+  const { flow, trial, step, drop, slope, leastSlope } = work;
+  for (let m = 0; m < members.length; m++) {
+    const q = (flow[m] as number) + share * (step[m] as number);
+    trial[m] = q;
+    evaluateChain(chains, members[m] as number, q, out);
+    drop[m] = out[0] as number;
+    slope[m] = Math.max(leastSlope, Math.abs(out[1] as number));
+  }
+}
+
+/** Moves the pressures to where a Newton step would balance every node, and fills `step`; false for bad numbers. */
+function newton(core: CorePlan, work: Work): boolean {
+  const { from, to, entry, factor } = core;
+  const { flow, step, drop, slope, pressure, change, diagonal } = work;
+  const { off } = factor;
+  diagonal.fill(0);
+  change.set(core.inflow);
+  off.fill(0);
+  for (let m = 0; m < from.length; m++) {
+    const g = 1 / (slope[m] as number);
+    const a = from[m] as number;
+    const b = to[m] as number;
+    const unbalanced = (drop[m] as number) - (pressure[a] as number) + (pressure[b] as number);
+    const need = g * unbalanced - (flow[m] as number);
+    diagonal[a] = (diagonal[a] as number) + g;
+    diagonal[b] = (diagonal[b] as number) + g;
+    change[a] = (change[a] as number) + need;
+    change[b] = (change[b] as number) - need;
+    const p = entry[m] as number;
+    if (p >= 0) off[p] = (off[p] as number) - g;
+  }
+  if (!factorize(factor, diagonal)) return false;
+  solveFactored(factor, change);
+  for (let v = 0; v < factor.size; v++) pressure[v] = (pressure[v] as number) + (change[v] as number);
+  for (let m = 0; m < from.length; m++) {
+    const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
+    step[m] = (across - (drop[m] as number)) / (slope[m] as number);
+  }
+  return true;
+}
+
+/** Slope of the content along the step, at the flow last evaluated. */
+function slopeAlong(core: CorePlan, work: Work): number {
+  const { from, to } = core;
+  const { step, drop, pressure } = work;
+  let sum = 0;
+  for (let m = 0; m < from.length; m++) {
+    const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
+    sum += (step[m] as number) * ((drop[m] as number) - across);
+  }
+  return sum;
+}
+
+/** Halves the step until it no longer overshoots; leaves the evaluation there. */
+function lineSearch(core: CorePlan, work: Work, lax: boolean): void {
+  const most = lax ? -OVERSHOOT * slopeAlong(core, work) : 0;
+  for (let share = 1; share > 1e-12; share /= 2) {
+    moveBy(core, work, share);
+    if (slopeAlong(core, work) <= most) return;
+  }
+}
+
+function finish(core: CorePlan, work: Work, converged: boolean, iterations: number): CoreSolution {
+  const { from, to } = core;
+  const { drop, pressure, flow } = work;
+  let residual = 0;
+  for (let m = 0; m < from.length; m++) {
+    const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
+    residual = Math.max(residual, Math.abs((drop[m] as number) - across));
+  }
+  return { converged, flows: flow, pressures: pressure, iterations, residual };
+}
+
 /**
  * Flows and pressures together by Newton's method on the network's content: the sum over chains of
  * the integral of drop with flow, less the work of the fixed pressures. Where every drop rises it
@@ -105,130 +228,33 @@ export interface CoreSolution {
  * from memory; the line search is ours. `start` holds flows by member, or null for the guesses.
  */
 export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolution {
-  const { chains, members, from, to, entry, factor, pressureScale } = core;
-  const count = members.length;
-  const flow = new Float64Array(count);
-  const trial = new Float64Array(count);
-  const step = new Float64Array(count);
-  const drop = new Float64Array(count);
-  const slope = new Float64Array(count);
-  const pressure = core.pressures.slice();
-  /** Right side, then change of pressure; of the unknown nodes alone. */
-  const change = new Float64Array(core.nodes.length);
-  const diagonal = new Float64Array(core.nodes.length);
-  const out = new Float64Array(2);
-  const flowScale = startFlows();
-  const leastSlope = (LEAST_SLOPE * pressureScale) / flowScale;
-  let largestStep = 0;
-  let largestFlow = 0;
-
-  /** Sets the first flows and returns the size of the largest guess. */
-  function startFlows(): number {
-    const guessOf = (m: number): number => chains.guess[members[m] as number] as number;
-    let largest = 0;
-    for (let m = 0; m < count; m++)
-      if (Number.isFinite(guessOf(m))) largest = Math.max(largest, Math.abs(guessOf(m)));
-    if (largest === 0) largest = 1;
-    for (let m = 0; m < count; m++) {
-      const guess = Number.isFinite(guessOf(m)) ? guessOf(m) : largest;
-      const wish = start?.[m];
-      if (wish === undefined) flow[m] = guess;
-      else flow[m] = Math.abs(wish) < LEAST_START * Math.abs(guess) ? LEAST_START * guess : wish;
+  const { chains, members } = core;
+  const work = begin(core, start);
+  const { flow, trial, step, drop, slope, leastSlope } = work;
+  moveBy(core, work, 0);
+  if (start === null) {
+    for (let m = 0; m < members.length; m++) {
+      if (chains.fanned[members[m] as number] === 0)
+        slope[m] = Math.max(leastSlope, (drop[m] as number) / (flow[m] as number));
     }
-    return largest;
-  }
-
-  function evaluate(m: number, q: number): void {
-    evaluateChain(chains, members[m] as number, q, out);
-    drop[m] = out[0] as number;
-    slope[m] = Math.max(leastSlope, Math.abs(out[1] as number));
-  }
-
-  function unbalanced(m: number): number {
-    return (
-      (drop[m] as number) - (pressure[from[m] as number] as number) + (pressure[to[m] as number] as number)
-    );
-  }
-
-  /** Moves the pressures to where a Newton step would balance every node, and fills `step`; false for bad numbers. */
-  function newton(): boolean {
-    diagonal.fill(0);
-    change.set(core.inflow);
-    factor.off.fill(0);
-    for (let m = 0; m < count; m++) {
-      const g = 1 / (slope[m] as number);
-      const a = from[m] as number;
-      const b = to[m] as number;
-      const need = g * unbalanced(m) - (flow[m] as number);
-      diagonal[a] = (diagonal[a] as number) + g;
-      diagonal[b] = (diagonal[b] as number) + g;
-      change[a] = (change[a] as number) + need;
-      change[b] = (change[b] as number) - need;
-      const p = entry[m] as number;
-      if (p >= 0) factor.off[p] = (factor.off[p] as number) - g;
-    }
-    if (!factorize(factor, diagonal)) return false;
-    solveFactored(factor, change);
-    for (let v = 0; v < factor.size; v++) pressure[v] = (pressure[v] as number) + (change[v] as number);
-    largestStep = 0;
-    largestFlow = 1e-9 * flowScale;
-    for (let m = 0; m < count; m++) {
-      const dq = -unbalanced(m) / (slope[m] as number);
-      step[m] = dq;
-      largestStep = Math.max(largestStep, Math.abs(dq));
-      largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + dq));
-    }
-    return true;
-  }
-
-  /** Evaluates a share of the step further on. */
-  function moveBy(share: number): void {
-    for (let m = 0; m < count; m++) {
-      const q = (flow[m] as number) + share * (step[m] as number);
-      trial[m] = q;
-      evaluate(m, q);
-    }
-  }
-
-  /** Slope of the content along the step, at the flow last evaluated. */
-  function slopeAlong(): number {
-    let sum = 0;
-    for (let m = 0; m < count; m++) sum += (step[m] as number) * unbalanced(m);
-    return sum;
-  }
-
-  /** Halves the step until it no longer overshoots; leaves the evaluation there. */
-  function lineSearch(lax: boolean): void {
-    const most = lax ? -OVERSHOOT * slopeAlong() : 0;
-    for (let share = 1; share > 1e-12; share /= 2) {
-      moveBy(share);
-      if (slopeAlong() <= most) return;
-    }
-  }
-
-  function finish(converged: boolean, iterations: number): CoreSolution {
-    let residual = 0;
-    for (let m = 0; m < count; m++) residual = Math.max(residual, Math.abs(unbalanced(m)));
-    return { converged, flows: flow, pressures: pressure, iterations, residual };
-  }
-
-  for (let m = 0; m < count; m++) {
-    const q = flow[m] as number;
-    evaluate(m, q);
-    if (start === null && chains.fanned[members[m] as number] === 0)
-      slope[m] = Math.max(leastSlope, (drop[m] as number) / q);
   }
   let previousStep = 0;
   for (let i = 1; i <= MOST_STEPS; i++) {
-    if (!newton()) return finish(false, i);
+    if (!newton(core, work)) return finish(core, work, false, i);
+    let largestStep = 0;
+    let largestFlow = 1e-9 * work.flowScale;
+    for (let m = 0; m < members.length; m++) {
+      largestStep = Math.max(largestStep, Math.abs(step[m] as number));
+      largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + (step[m] as number)));
+    }
     const settled =
       largestStep <= FLOW_TOLERANCE * largestFlow ||
       (largestStep / previousStep) * largestStep <= FORESEEN_TOLERANCE * largestFlow;
     previousStep = largestStep;
-    if (i === 1 || largestStep <= SURE_STEP * largestFlow) moveBy(1);
-    else lineSearch(i <= LAX_STEPS);
+    if (i === 1 || largestStep <= SURE_STEP * largestFlow) moveBy(core, work, 1);
+    else lineSearch(core, work, i <= LAX_STEPS);
     flow.set(trial);
-    if (settled) return finish(true, i);
+    if (settled) return finish(core, work, true, i);
   }
-  return finish(false, MOST_STEPS);
+  return finish(core, work, false, MOST_STEPS);
 }
