@@ -95,8 +95,9 @@ function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Busy
   return best;
 }
 
-/** What crossing an edge costs a text; covering all of its area with duct costs ten. */
-const crossing = 1.5;
+/** What an edge costs a text that it crosses, and one that it strikes through; lying wholly on duct costs ten. */
+const crossing = 0.5;
+const struckThrough = 4;
 
 /** The cost of what a box covers: ten for all of its area, counted once for each thing under it. */
 function covered(box: Box, crowd: RBush<Busy>): number {
@@ -105,7 +106,8 @@ function covered(box: Box, crowd: RBush<Busy>): number {
   for (const other of crowd.search(box)) {
     const width = Math.min(box.maxX, other.maxX) - Math.max(box.minX, other.minX);
     const height = Math.min(box.maxY, other.maxY) - Math.max(box.minY, other.minY);
-    cost += other.edge ? crossing : (10 * Math.max(0, width) * Math.max(0, height)) / own;
+    if (!other.edge) cost += (10 * Math.max(0, width) * Math.max(0, height)) / own;
+    else cost += width > height ? struckThrough : crossing;
   }
   return cost;
 }

@@ -223,7 +223,7 @@ function around(leg: SheetLeg, text: string, input: LabelInput): Candidate[] {
     [0, -1],
     [0, 1],
   ] as const;
-  return [8, 26].flatMap((gap, row) =>
+  return [8, 20].flatMap((gap, row) =>
     ways.map(([x, y], i) => {
       const direction = { x, y };
       const centre = off(at, direction, half + gap);
@@ -231,7 +231,7 @@ function around(leg: SheetLeg, text: string, input: LabelInput): Candidate[] {
         x: centre.x + (Math.sign(x) * (input.measure(text) + 6)) / 2,
         y: centre.y + (Math.sign(y) * lineHeight) / 2,
       };
-      return { box: textBox(text2, text, input.measure), text, cost: i * 0.3 + row * 4 };
+      return { box: textBox(text2, text, input.measure), text, cost: i * 0.3 + row * 2 };
     }),
   );
 }
