@@ -100,7 +100,8 @@ interface Work {
   readonly trial: Float64Array;
   readonly step: Float64Array;
   readonly drop: Float64Array;
-  readonly slope: Float64Array;
+  /** Flow gained by a pressure, m3/s per Pa: one over the slope of the drop. */
+  readonly conductance: Float64Array;
   readonly pressure: Float64Array;
   /** Right side, then change of pressure; of the unknown nodes alone. */
   readonly change: Float64Array;
@@ -130,7 +131,7 @@ function begin(core: CorePlan, start: Float64Array | null): Work {
     trial: flow.slice(),
     step: new Float64Array(count),
     drop: new Float64Array(count),
-    slope: new Float64Array(count),
+    conductance: new Float64Array(count),
     pressure: core.pressures.slice(),
     change: new Float64Array(core.nodes.length),
     diagonal: new Float64Array(core.nodes.length),
@@ -144,26 +145,26 @@ const out = new Float64Array(2);
 /** Evaluates every member a share of its step further on. */
 function moveBy(core: CorePlan, work: Work, share: number): void {
   const { chains, members } = core;
-  const { flow, trial, step, drop, slope, leastSlope } = work;
+  const { flow, trial, step, drop, conductance, leastSlope } = work;
   for (let m = 0; m < members.length; m++) {
     const q = (flow[m] as number) + share * (step[m] as number);
     trial[m] = q;
     evaluateChain(chains, members[m] as number, q, out);
     drop[m] = out[0] as number;
-    slope[m] = Math.max(leastSlope, Math.abs(out[1] as number));
+    conductance[m] = 1 / Math.max(leastSlope, Math.abs(out[1] as number));
   }
 }
 
 /** Moves the pressures to where a Newton step would balance every node, and fills `step`; false for bad numbers. */
 function newton(core: CorePlan, work: Work): boolean {
   const { from, to, entry, factor } = core;
-  const { flow, step, drop, slope, pressure, change, diagonal } = work;
+  const { flow, step, drop, conductance, pressure, change, diagonal } = work;
   const { off } = factor;
   diagonal.fill(0);
   change.set(core.inflow);
   off.fill(0);
   for (let m = 0; m < from.length; m++) {
-    const g = 1 / (slope[m] as number);
+    const g = conductance[m] as number;
     const a = from[m] as number;
     const b = to[m] as number;
     const unbalanced = (drop[m] as number) - (pressure[a] as number) + (pressure[b] as number);
@@ -180,7 +181,7 @@ function newton(core: CorePlan, work: Work): boolean {
   for (let v = 0; v < factor.size; v++) pressure[v] = (pressure[v] as number) + (change[v] as number);
   for (let m = 0; m < from.length; m++) {
     const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
-    step[m] = (across - (drop[m] as number)) / (slope[m] as number);
+    step[m] = (across - (drop[m] as number)) * (conductance[m] as number);
   }
   return true;
 }
@@ -230,12 +231,12 @@ function finish(core: CorePlan, work: Work, converged: boolean, iterations: numb
 export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolution {
   const { chains, members } = core;
   const work = begin(core, start);
-  const { flow, trial, step, drop, slope, leastSlope } = work;
+  const { flow, trial, step, drop, conductance, leastSlope } = work;
   moveBy(core, work, 0);
   if (start === null) {
     for (let m = 0; m < members.length; m++) {
       if (chains.fanned[members[m] as number] === 0)
-        slope[m] = Math.max(leastSlope, (drop[m] as number) / (flow[m] as number));
+        conductance[m] = 1 / Math.max(leastSlope, (drop[m] as number) / (flow[m] as number));
     }
   }
   let previousStep = 0;

@@ -5,13 +5,15 @@ export const TURBULENT_LIMIT = 4000;
 
 /** 2 / ln 10: turns `2 log10` into natural logarithms. */
 const TWO_LOG = 2 / Math.LN10;
+/** Of the relative roughness in the Colebrook-White equation. */
+const ROUGH = 1 / 3.7;
 
 /**
  * The root of `x + 2 log10(ε/3.7 + 2.51 x/Re), `x = 1/√f`, by Halley's method from
  * `start` (0 for none), which converges cubically: once a step is under 2e-5 of x the remaining error is below rounding.
  */
 export function colebrookX(re: number, relativeRoughness: number, start: number): number {
-  const a = relativeRoughness / 3.7;
+  const a = relativeRoughness * ROUGH;
   const b = 2.51 / re;
   let x = start > 0 ? start : -TWO_LOG * Math.log(a + 7 * b);
   for (let i = 0; i < 12; i++) {
@@ -28,8 +30,8 @@ export function colebrookX(re: number, relativeRoughness: number, start: number)
 
 /** `-d ln f / d ln Re` on the Colebrook curve, between 0 (rough) and under 1; from the implicit derivative. */
 export function colebrookFall(re: number, relativeRoughness: number, x: number): number {
-  const k = (TWO_LOG * 2.51) / (re * (relativeRoughness / 3.7) + 2.51 * x);
-  return (2 * k) / (1 + k);
+  const k = TWO_LOG * 2.51;
+  return (2 * k) / (re * relativeRoughness * ROUGH + 2.51 * x + k);
 }
 
 /**
