@@ -169,14 +169,24 @@ export const sheetNote = z.object({
   text,
 });
 
+/** A picture under a sheet, held in the job itself. */
 export const underlay = z.object({
   id,
+  name: z.string().max(200).optional(),
   sheet: sheetName,
+  /** `data:image/…` */
   image: z.string(),
+  /** Pixels of the picture across and down; what it says itself where absent. */
+  size: z.tuple([positive, positive]).optional(),
+  /** The lower left corner on the sheet, m. */
   at: z.tuple([finite, finite]),
+  /** Metres a pixel of the picture. */
   scale: positive,
   opacity: nonNegative.max(1),
+  /** Held against being moved by hand. */
   locked: z.boolean().optional(),
+  /** Light and dark change places in the dark theme. */
+  invert: z.boolean().optional(),
 });
 
 export const job = z.object({
