@@ -20,6 +20,8 @@ const OVERSHOOT = 0.5;
 const LAX_STEPS = 30;
 /** Least slope of a chain, as a share of the network's pressure over its flow. */
 const LEAST_SLOPE = 1e-6;
+/** Flows all under this share of the largest guess are taken for none. */
+const LEAST_FLOW = 1e-9;
 /** A start under this share of a chain's guess is raised to it. */
 const LEAST_START = 1e-3;
 
@@ -108,6 +110,11 @@ interface Work {
   readonly diagonal: Float64Array;
   readonly flowScale: number;
   readonly leastSlope: number;
+  /** Slope of the content along the step, where it was last evaluated. */
+  along: number;
+  /** Largest of the step, and of the flows after it, m3/s. */
+  largestStep: number;
+  largestFlow: number;
 }
 
 /** Arrays for a solve, with the first flows set. */
@@ -137,6 +144,9 @@ function begin(core: CorePlan, start: Float64Array | null): Work {
     diagonal: new Float64Array(core.nodes.length),
     flowScale,
     leastSlope: (LEAST_SLOPE * core.pressureScale) / flowScale,
+    along: 0,
+    largestStep: 0,
+    largestFlow: 0,
   };
 }
 
@@ -144,15 +154,20 @@ const out = new Float64Array(2);
 
 /** Evaluates every member a share of its step further on. */
 function moveBy(core: CorePlan, work: Work, share: number): void {
-  const { chains, members } = core;
-  const { flow, trial, step, drop, conductance, leastSlope } = work;
+  const { chains, members, from, to } = core;
+  const { flow, trial, step, drop, conductance, pressure, leastSlope } = work;
+  let along = 0;
   for (let m = 0; m < members.length; m++) {
-    const q = (flow[m] as number) + share * (step[m] as number);
+    const dq = step[m] as number;
+    const q = (flow[m] as number) + share * dq;
     trial[m] = q;
     evaluateChain(chains, members[m] as number, q, out);
-    drop[m] = out[0] as number;
+    const dp = out[0] as number;
+    drop[m] = dp;
     conductance[m] = 1 / Math.max(leastSlope, Math.abs(out[1] as number));
+    along += dq * (dp - (pressure[from[m] as number] as number) + (pressure[to[m] as number] as number));
   }
+  work.along = along;
 }
 
 /** Moves the pressures to where a Newton step would balance every node, and fills `step`; false for bad numbers. */
@@ -179,31 +194,30 @@ function newton(core: CorePlan, work: Work): boolean {
   if (!factorize(factor, diagonal)) return false;
   solveFactored(factor, change);
   for (let v = 0; v < factor.size; v++) pressure[v] = (pressure[v] as number) + (change[v] as number);
+  let along = 0;
+  let largestStep = 0;
+  let largestFlow = 0;
   for (let m = 0; m < from.length; m++) {
     const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
-    step[m] = (across - (drop[m] as number)) * (conductance[m] as number);
+    const unbalanced = (drop[m] as number) - across;
+    const dq = -unbalanced * (conductance[m] as number);
+    step[m] = dq;
+    along += dq * unbalanced;
+    largestStep = Math.max(largestStep, Math.abs(dq));
+    largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + dq));
   }
+  work.along = along;
+  work.largestStep = largestStep;
+  work.largestFlow = largestFlow;
   return true;
-}
-
-/** Slope of the content along the step, at the flow last evaluated. */
-function slopeAlong(core: CorePlan, work: Work): number {
-  const { from, to } = core;
-  const { step, drop, pressure } = work;
-  let sum = 0;
-  for (let m = 0; m < from.length; m++) {
-    const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
-    sum += (step[m] as number) * ((drop[m] as number) - across);
-  }
-  return sum;
 }
 
 /** Halves the step until it no longer overshoots; leaves the evaluation there. */
 function lineSearch(core: CorePlan, work: Work, lax: boolean): void {
-  const most = lax ? -OVERSHOOT * slopeAlong(core, work) : 0;
+  const most = lax ? -OVERSHOOT * work.along : 0;
   for (let share = 1; share > 1e-12; share /= 2) {
     moveBy(core, work, share);
-    if (slopeAlong(core, work) <= most) return;
+    if (work.along <= most) return;
   }
 }
 
@@ -231,7 +245,7 @@ function finish(core: CorePlan, work: Work, converged: boolean, iterations: numb
 export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolution {
   const { chains, members } = core;
   const work = begin(core, start);
-  const { flow, trial, step, drop, conductance, leastSlope } = work;
+  const { flow, trial, drop, conductance, leastSlope } = work;
   moveBy(core, work, 0);
   if (start === null) {
     for (let m = 0; m < members.length; m++) {
@@ -242,12 +256,8 @@ export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolut
   let previousStep = 0;
   for (let i = 1; i <= MOST_STEPS; i++) {
     if (!newton(core, work)) return finish(core, work, false, i);
-    let largestStep = 0;
-    let largestFlow = 1e-9 * work.flowScale;
-    for (let m = 0; m < members.length; m++) {
-      largestStep = Math.max(largestStep, Math.abs(step[m] as number));
-      largestFlow = Math.max(largestFlow, Math.abs((flow[m] as number) + (step[m] as number)));
-    }
+    const { largestStep } = work;
+    const largestFlow = Math.max(LEAST_FLOW * work.flowScale, work.largestFlow);
     const settled =
       largestStep <= FLOW_TOLERANCE * largestFlow ||
       (largestStep / previousStep) * largestStep <= FORESEEN_TOLERANCE * largestFlow;
