@@ -5,6 +5,7 @@ import './controls.css';
 import './details.css';
 import './panels.css';
 import './explain/explain.css';
+import './kitchen/kitchen.css';
 import './strip.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

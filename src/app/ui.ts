@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 
-export type PanelTab = 'proposals' | 'pressure' | 'selected' | 'findings';
+export type PanelTab = 'proposals' | 'pressure' | 'selected' | 'findings' | 'kitchen';
 
 /** A sentence that needs an answer before work goes on, with the places that it is about. */
 export interface Notice {

@@ -30,6 +30,7 @@ export type QuantityKind =
   | 'temperature'
   | 'angle'
   | 'area'
+  | 'floorArea'
   | 'run'
   | 'elevation'
   | 'volume'
@@ -197,6 +198,20 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       ...spelled({ factor: 1e-6 }, 'mm2'),
       ...spelled({ factor: 1e-4 }, 'cm2', 'sqcm'),
       ...spelled({ factor: 1 }, 'm2', 'sqm'),
+    },
+  },
+  floorArea: {
+    name: 'a floor area',
+    signed: false,
+    thousands: true,
+    sample: { imperial: '1800 sq ft', metric: '165 m²' },
+    show: {
+      imperial: { unit: 'sq ft', factor: FOOT ** 2, decimals: always(0) },
+      metric: { unit: 'm²', factor: 1, decimals: always(0) },
+    },
+    units: {
+      ...spelled(imperial(FOOT ** 2), 'ft2', 'sqft', 'squarefeet'),
+      ...spelled({ factor: 1 }, 'm2', 'sqm', 'squaremetres', 'squaremeters'),
     },
   },
   run: {

@@ -12,7 +12,9 @@ export function Selected() {
   const top = useRef<HTMLDivElement>(null);
   const place = [...selection.nodes, ...selection.segments].join(' ');
   // biome-ignore lint/correctness/useExhaustiveDependencies: another place is read from its top
-  useEffect(() => top.current?.parentElement?.scrollTo({ top: 0 }), [place]);
+  useEffect(() => {
+    if (top.current?.parentElement) top.current.parentElement.scrollTop = 0;
+  }, [place]);
   return (
     <div ref={top}>
       <Details selection={selection} />

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useAdvice, useApp, useBoard, useUi } from '../context.ts';
+import { KitchenTab } from '../kitchen/KitchenTab.tsx';
 import type { PanelTab } from '../ui.ts';
 import { Findings } from './Findings.tsx';
 import { Pressure } from './Pressure.tsx';
@@ -32,6 +33,7 @@ export function SidePanel() {
             Findings
             <Badge count={findings} />
           </Tab>
+          <Tab id="kitchen">Kitchen</Tab>
         </TabList>
         <TabPanel id="proposals" className="tab-panel">
           <Proposals />
@@ -44,6 +46,9 @@ export function SidePanel() {
         </TabPanel>
         <TabPanel id="findings" className="tab-panel">
           <Findings />
+        </TabPanel>
+        <TabPanel id="kitchen" className="tab-panel">
+          <KitchenTab />
         </TabPanel>
       </Tabs>
     </aside>

@@ -1,0 +1,96 @@
+import { useState } from 'react';
+import { Button, Input, TextField } from 'react-aria-components';
+import { formatFlow, parseFlow } from '../../units/index.ts';
+import { useBoard } from '../context.ts';
+import { IconButton, QuantityField } from '../controls.tsx';
+import type { ChangeHouse, DrawnHouse } from './house.ts';
+
+/** A clothes dryer, to start a new fan with: about 150 cfm (common practice). */
+const ordinaryFlow = 0.07;
+
+interface OtherExhaustProps {
+  readonly fans: DrawnHouse['otherExhaust'];
+  readonly onChange: ChangeHouse;
+}
+
+/** Other fans that may blow out of the house while the hood runs. */
+export function OtherExhaust({ fans, onChange }: OtherExhaustProps) {
+  const units = useBoard((state) => state.units);
+  const replace = (label: string, at: number, fan: Partial<DrawnHouse['otherExhaust'][number]>) =>
+    onChange(label, { otherExhaust: fans.map((each, i) => (i === at ? { ...each, ...fan } : each)) });
+  return (
+    <div className="part">
+      <h4>Other exhaust running at the same time</h4>
+      {fans.map((fan, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a fan has no other name than its place in the list
+        <div className="fan-row" key={i}>
+          <NameField
+            label={`Name of fan ${i + 1}`}
+            value={fan.name}
+            onCommit={(name) => replace('rename fan', i, { name })}
+          />
+          <QuantityField
+            label={`Flow of ${fan.name || `fan ${i + 1}`}`}
+            value={formatFlow(fan.flow, units)}
+            parse={(text) => parseFlow(text, units)}
+            onCommit={(flow) => replace('change other exhaust', i, { flow })}
+          />
+          <IconButton
+            icon="remove"
+            label={`Take out ${fan.name || `fan ${i + 1}`}`}
+            placement="left"
+            onPress={() => onChange('take out fan', { otherExhaust: fans.filter((_, j) => j !== i) })}
+          />
+        </div>
+      ))}
+      <Button
+        className="text-button"
+        onPress={() =>
+          onChange('add fan', { otherExhaust: [...fans, { name: 'clothes dryer', flow: ordinaryFlow }] })
+        }
+      >
+        Add a fan
+      </Button>
+    </div>
+  );
+}
+
+interface NameFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly onCommit: (name: string) => void;
+  /** Why a name is not taken; undefined where it is. */
+  readonly refuse?: (name: string) => string | undefined;
+}
+
+/** A name that is taken when the field is left; an empty one is not. */
+export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
+  const [text, setText] = useState<string | null>(null);
+  const name = text?.trim() ?? value;
+  const wrong = text === null ? undefined : name === '' ? 'It needs a name.' : refuse?.(name);
+  const take = () => {
+    if (text === null || wrong !== undefined) return;
+    setText(null);
+    if (name !== value) onCommit(name);
+  };
+  return (
+    <TextField
+      className="field name-field"
+      aria-label={label}
+      value={text ?? value}
+      isInvalid={wrong !== undefined}
+      onChange={setText}
+      onBlur={take}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') take();
+        if (event.key === 'Escape' && text !== null) {
+          event.stopPropagation();
+          setText(null);
+        }
+      }}
+    >
+      <Input spellCheck={false} autoComplete="off" />
+      {wrong !== undefined && <span className="field-error">{wrong}</span>}
+    </TextField>
+  );
+}
