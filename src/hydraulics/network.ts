@@ -194,12 +194,13 @@ function spreadPressures(
   pressures: Float64Array,
 ): void {
   const { from, to } = indexed;
-  function carry(code: number): void {
+  const { outward } = layout;
+  for (let i = 0; i < outward.length; i++) {
+    const code = outward[i] as number;
     const e = code >> 1;
     const a = (code & 1 ? to[e] : from[e]) as number;
     const b = (code & 1 ? from[e] : to[e]) as number;
-    if (!Number.isNaN(pressures[b])) return;
+    if (!Number.isNaN(pressures[b])) continue;
     pressures[b] = (pressures[a] as number) + (code & 1 ? (drops[e] as number) : -(drops[e] as number)) + 0;
   }
-  for (const code of layout.outward) carry(code);
 }

@@ -52,6 +52,10 @@ function report(title: string, [mine, theirs]: [Times, Times]): void {
   console.log(`${title.padEnd(58)}${show(mine)}${show(theirs)}${ratio}`);
 }
 
+function mustConverge({ converged }: { readonly converged: boolean }): void {
+  if (!converged) throw new Error('a network was timed that has no answer');
+}
+
 async function opened(plain: PlainNetwork): Promise<Epanet> {
   const engine = new Epanet();
   await engine.load();
@@ -66,7 +70,7 @@ async function beside(title: string, plain: readonly PlainNetwork[]): Promise<vo
   await engine.load();
   const openAndSolve = takeTurns(
     () => {
-      for (const network of networks) solveNetwork(network);
+      for (const network of networks) mustConverge(solveNetwork(network));
     },
     () => {
       for (const input of inputs) {
@@ -79,13 +83,13 @@ async function beside(title: string, plain: readonly PlainNetwork[]): Promise<vo
   report(`${title}: open and solve`, openAndSolve);
   const ready = networks.map((network) => {
     const prepared = prepareNetwork(network);
-    if ('reason' in prepared || !solvePrepared(prepared).converged) throw new Error(`${title} has no answer`);
+    if ('reason' in prepared) throw new Error(prepared.reason);
     return prepared;
   });
   const engines = await Promise.all(plain.map(opened));
   const solveOnly = takeTurns(
     () => {
-      for (const prepared of ready) solvePrepared(prepared);
+      for (const prepared of ready) mustConverge(solvePrepared(prepared));
     },
     () => {
       for (const each of engines) each.solve();

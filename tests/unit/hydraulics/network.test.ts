@@ -2,9 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { airOf } from '../../../src/hydraulics/air.ts';
 import { partDrop } from '../../../src/hydraulics/element.ts';
 import { fanTotalPressure } from '../../../src/hydraulics/fan.ts';
-import { solveNetwork } from '../../../src/hydraulics/network.ts';
+import { solveNetwork, solvePrepared } from '../../../src/hydraulics/network.ts';
+import { prepareNetwork } from '../../../src/hydraulics/prepare.ts';
 import type { FanCurve, Network, NetworkEdge, NetworkSolution } from '../../../src/hydraulics/types.ts';
 import { imbalance, loss, roundDuct, totalCurve } from '../../support/networks.ts';
+import { ours, randomNetwork } from '../../support/plain.ts';
+import { seeded } from '../../support/random.ts';
 import { off } from '../../support/reference.ts';
 
 const air = airOf(1.2, 1.8e-5);
@@ -251,6 +254,24 @@ describe('branches and loops', () => {
     const room = solution.pressures.get('room') as number;
     expect(room).toBeLessThan(0);
     expect(off(0.02 * (-room) ** 0.65, flow(solution, 'leak'))).toBeLessThan(1e-9);
+  });
+});
+
+describe('a prepared network', () => {
+  test('gives the same flows however often it is solved, and those of a fresh solve', () => {
+    const network = ours(randomNetwork(seeded(11), true));
+    const prepared = prepareNetwork(network);
+    if ('reason' in prepared) throw new Error(prepared.reason);
+    const first = solvePrepared(prepared);
+    expect(first.converged).toBe(true);
+    const fresh = [...solved(network).flows.values()];
+    for (let i = 0; i < 3; i++) {
+      const again = solvePrepared(prepared).flows;
+      for (const [e, q] of first.flows.entries()) {
+        expect(again[e]).toBeCloseTo(q, 13);
+        expect(fresh[e]).toBeCloseTo(q, 13);
+      }
+    }
   });
 });
 
