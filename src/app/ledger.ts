@@ -10,13 +10,16 @@ export interface LedgerEntry {
   readonly name: string;
   /** What: "friction", or the fitting in trade words. */
   readonly what: string;
-  /** Pa; below zero where a junction gives pressure back. */
+  /** Pa; below zero where a junction or a booster fan gives pressure back. */
   readonly loss: number;
   readonly share: number;
   readonly place: { readonly nodes: readonly string[]; readonly segments: readonly string[] };
 }
 
-/** Every duct's friction and every fitting's loss at one speed, the largest first. */
+/**
+ * Every duct's friction and every fitting's loss at one speed, and what it takes to draw the air out
+ * of a house that stands below outdoors; the largest first.
+ */
 export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
   const entries: LedgerEntry[] = [];
   for (const segment of solved.segments.values())
@@ -39,5 +42,25 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
       place: onSegment ? { nodes: [], segments: [fitting.at] } : { nodes: [fitting.at], segments: [] },
     });
   }
+  if (solved.house) {
+    const loss = -solved.house.pressure;
+    entries.push({
+      id: 'house',
+      name: 'House',
+      what: 'drawing the air in through leaks and make-up openings',
+      loss,
+      share: loss / solved.totalPressure,
+      place: { nodes: [], segments: [] },
+    });
+  }
+  for (const booster of solved.boosters)
+    entries.push({
+      id: `${booster.node}/booster`,
+      name: capitalized(nodeName(route, booster.node)),
+      what: `${booster.name}, which helps`,
+      loss: -booster.pressure,
+      share: -booster.pressure / solved.totalPressure,
+      place: { nodes: [booster.node], segments: [] },
+    });
   return entries.sort((a, b) => b.loss - a.loss);
 }
