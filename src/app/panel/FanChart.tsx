@@ -8,7 +8,7 @@ import { polyline } from './polyline.ts';
 
 const width = 272;
 const height = 172;
-const inside = { left: 38, right: width - 8, top: 18, bottom: height - 20 };
+const inside = { left: 38, right: width - 8, top: 22, bottom: height - 20 };
 const SAMPLES = 48;
 
 /** Total pressure against flow at every speed, in this job's air, with the point where each one works. */

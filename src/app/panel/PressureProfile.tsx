@@ -6,7 +6,7 @@ import { polyline } from './polyline.ts';
 
 const width = 272;
 const height = 132;
-const inside = { left: 38, right: width - 4, top: 16, bottom: height - 18 };
+const inside = { left: 38, right: width - 4, top: 22, bottom: height - 18 };
 
 /** Total and static pressure against the way from the hood; what is pointed at stands out. */
 export function PressureProfile({ profile }: { profile: readonly ProfilePoint[] }) {
