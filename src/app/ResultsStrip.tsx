@@ -1,10 +1,8 @@
 import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
-import type { UnitSystem } from '../graph/document.ts';
 import type { SpeedResult } from '../graph/solution.ts';
-import { formatFlow, formatPressure, formatVelocity } from '../units/index.ts';
-import { useApp, useBoard } from './context.ts';
-import { segmentName } from './places.ts';
-import { percent } from './wording.ts';
+import { useBoard } from './context.ts';
+import { Needed } from './strip/Needed.tsx';
+import { SpeedCard } from './strip/SpeedCard.tsx';
 
 /** What gets out at every speed of every hood: the numbers that the drawing is for. */
 export function ResultsStrip() {
@@ -41,79 +39,10 @@ function commonReason(speeds: readonly SpeedResult[]): string | null {
   return speeds.every(({ outcome }) => !outcome.solved && outcome.reason === reason) ? reason : null;
 }
 
-function SpeedCard({ speed, index, named }: { speed: SpeedResult; index: number; named: boolean }) {
-  const { board } = useApp();
-  const units = useBoard((state) => state.units);
-  const chosen = useBoard((state) => state.speed === index);
-  return (
-    <Button
-      className="speed-card"
-      aria-pressed={chosen}
-      data-speed={speed.name}
-      onPress={() => board.set({ speed: index })}
-    >
-      <Outcome speed={speed} units={units} name={named ? `${speed.hoodName}, ${speed.name}` : speed.name} />
-    </Button>
-  );
-}
-
-interface OutcomeProps {
-  readonly speed: SpeedResult;
-  readonly name: string;
-  readonly units: UnitSystem;
-}
-
-function Outcome({ speed, name, units }: OutcomeProps) {
-  const place = useBoard((state) =>
-    speed.outcome.solved && speed.outcome.fastest
-      ? segmentName(state.solution.route, speed.outcome.fastest.segment)
-      : null,
-  );
-  const { outcome } = speed;
-  if (!outcome.solved)
-    return (
-      <>
-        <span className="speed-head">
-          <strong>{name}</strong>
-        </span>
-        <span className="unsolved">{outcome.reason}</span>
-      </>
-    );
-  const share = speed.ratedFlow > 0 ? outcome.flow / speed.ratedFlow : 0;
-  return (
-    <>
-      <span className="speed-head">
-        <strong>{name}</strong>
-        <span className="of-rated">
-          of <span className="wide">rated </span>
-          {formatFlow(speed.ratedFlow, units)} ({percent(share)})
-        </span>
-      </span>
-      <span className="delivered">
-        <span className="number" data-figure="flow">
-          {formatFlow(outcome.flow, units)}
-        </span>
-        <span className="fact" data-figure="pressure">
-          <small>total pressure </small>
-          {formatPressure(outcome.totalPressure, units)}
-        </span>
-      </span>
-      <span className="bar" aria-hidden="true">
-        <span style={{ width: `${Math.min(100, 100 * share)}%` }} />
-      </span>
-      {outcome.fastest && (
-        <span className="fastest" data-figure="fastest">
-          {'fastest '}
-          <strong>{formatVelocity(outcome.fastest.velocity, units)}</strong>, {place}
-        </span>
-      )}
-    </>
-  );
-}
-
 function Estimate() {
   return (
     <div className="estimate">
+      <Needed />
       <p>Planning estimate. Local code, the hood's instructions and a licensed installer decide.</p>
       <DialogTrigger>
         <Button className="text-button">Cautions</Button>

@@ -6,6 +6,7 @@ import './details.css';
 import './panels.css';
 import './explain/explain.css';
 import './kitchen/kitchen.css';
+import './strip/speed-card.css';
 import './strip.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

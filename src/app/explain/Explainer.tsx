@@ -10,16 +10,20 @@ import { ExplainContext } from './explainer.ts';
 import { Formula } from './Formula.tsx';
 import { asSentence, catalogueRow, derivationText, notesOf, shownValue, sourceWords } from './words.ts';
 
+/** Between a figure, or its panel, and the sheet that explains it, px. */
+const GAP = 10;
+
 /** Answers "where does that number come from?" for every figure inside it. */
 export function Explainer({ children }: { children: ReactNode }) {
   const [path, setPath] = useState<readonly FigureRef[]>([]);
   const trigger = useRef<Element>(null);
+  const [offset, setOffset] = useState(0);
   const explain = useCallback((ref: FigureRef, from: Element) => {
     trigger.current = from;
+    setOffset(GAP + beyondPanel(from));
     setPath([ref]);
   }, []);
   const shown = path.at(-1);
-  const besidePanel = trigger.current?.closest('.side-panel') != null;
   return (
     <ExplainContext value={explain}>
       {children}
@@ -30,8 +34,8 @@ export function Explainer({ children }: { children: ReactNode }) {
         onOpenChange={(open) => {
           if (!open) setPath([]);
         }}
-        placement={besidePanel ? 'left top' : 'top start'}
-        offset={10}
+        placement={offset > GAP ? 'left top' : 'top start'}
+        offset={offset}
       >
         {shown && (
           <Dialog className="explain-dialog">
@@ -47,6 +51,12 @@ export function Explainer({ children }: { children: ReactNode }) {
       </Popover>
     </ExplainContext>
   );
+}
+
+/** From a figure in the side panel to the panel's edge, so that the sheet stands beside the panel; 0 elsewhere. */
+function beyondPanel(figure: Element): number {
+  const panel = figure.closest('.side-panel');
+  return panel ? figure.getBoundingClientRect().left - panel.getBoundingClientRect().left : 0;
 }
 
 interface StepsProps {

@@ -18,7 +18,7 @@ describe('a value is shown for people and in SI', () => {
     expect([0.24312, 142_345, 1.8205e-5, -3.3333, 0].map(significant)).toEqual([
       '0.2431',
       '142345',
-      '1.821 × 10⁻⁵',
+      '1.820 × 10⁻⁵',
       '−3.333',
       '0',
     ]);
