@@ -19,6 +19,7 @@ import {
   segmentsAt,
   setFittings,
 } from './find.ts';
+import { passDimensionsOn } from './notes.ts';
 
 /**
  * Puts a hood in the scheme, its collar at `at`, and gives its node's id. It is `hood` (added to the
@@ -136,6 +137,7 @@ export function mergeNodes(job: DraftJob, schemeId: string, goneId: string, kept
   } else if (segmentsAt(scheme, keptId).length > 1) takeCapOff(kept);
   else if (kept.role === 'turn') passCapOn(gone, kept);
   remove(scheme.nodes, goneId);
+  passDimensionsOn(scheme, goneId, keptId);
   return true;
 }
 

@@ -45,6 +45,16 @@ export function freshId(prefix: string, taken: Iterable<{ readonly id: string }>
   return `${prefix}${highest + 1}`;
 }
 
+/** `freshId` again and again, without looking through `taken` each time. */
+export function freshIds(prefix: string, taken: Iterable<{ readonly id: string }>): () => string {
+  let next = Number(freshId(prefix, taken).slice(prefix.length));
+  return () => {
+    const id = `${prefix}${next}`;
+    next += 1;
+    return id;
+  };
+}
+
 /** Segments that meet at a node. */
 export function segmentsAt(scheme: DraftScheme, nodeId: string): Draft<Segment>[] {
   return chosenFrom(scheme.segments, (segment) => segment.from === nodeId || segment.to === nodeId);

@@ -3,10 +3,24 @@
  * segment from a node to itself, no two segments between the same nodes, fittings on their segment)
  * and gives the ids that it made. An id that is not there throws, so that nothing is half done.
  */
+export * from './blocks.ts';
+export * from './clipboard.ts';
 export * from './draw.ts';
-export { findScheme, freshId } from './find.ts';
+export { findScheme, freshId, SAME_PLACE } from './find.ts';
 export * from './job.ts';
+export * from './joints.ts';
 export * from './move.ts';
+export {
+  addDimension,
+  addNote,
+  changeNote,
+  moveDimension,
+  removeDimension,
+  removeNote,
+} from './notes.ts';
 export * from './parts.ts';
 export * from './remove.ts';
+export * from './runs.ts';
 export * from './schemes.ts';
+export * from './transform.ts';
+export * from './underlays.ts';

@@ -20,11 +20,19 @@ export function moveNodes(job: DraftJob, schemeId: string, ids: readonly string[
   shift(scheme, new Set(ids), delta);
 }
 
+/** Puts each of some nodes where `map` says, m. Fittings of legs between them stay at their distance from where the leg starts. */
+export function moveEach(
+  job: DraftJob,
+  schemeId: string,
+  ids: readonly string[],
+  map: (at: Vec3) => Vec3,
+): void {
+  place(findScheme(job, schemeId), new Set(ids), map);
+}
+
 /** Puts a node at a place. */
 export function setNodePosition(job: DraftJob, schemeId: string, id: string, at: Vec3): void {
-  const scheme = findScheme(job, schemeId);
-  findNode(scheme, id).at = copyOf(at);
-  keepFittings(scheme, new Set([id]));
+  place(findScheme(job, schemeId), new Set([id]), () => copyOf(at));
 }
 
 /**
@@ -65,7 +73,7 @@ function downstreamEnd(scheme: DraftScheme, segmentId: string): string {
 }
 
 /** Every node that can be reached from one without going along a segment. */
-function reach(scheme: DraftScheme, start: string, without: string): Set<string> {
+export function reach(scheme: DraftScheme, start: string, without: string): Set<string> {
   const legs = legsByNode(scheme);
   const seen = new Set([start]);
   for (const id of seen)
@@ -85,16 +93,24 @@ function legsByNode(scheme: DraftScheme): Map<string, Segment[]> {
 }
 
 function shift(scheme: DraftScheme, ids: ReadonlySet<string>, delta: Vec3): void {
-  const nodes = chosenFrom(scheme.nodes, (node) => ids.has(node.id));
-  if (nodes.length < ids.size) for (const id of ids) findNode(scheme, id);
-  for (const node of nodes) node.at = add(node.at, delta);
-  keepFittings(scheme, ids);
+  place(
+    scheme,
+    ids,
+    (at) => add(at, delta),
+    ({ from, to }) => ids.has(from) !== ids.has(to),
+  );
 }
 
-function keepFittings(scheme: DraftScheme, moved: ReadonlySet<string>): void {
-  const stretched = chosenFrom(
-    scheme.segments,
-    ({ from, to, fittings }) => fittings !== undefined && moved.has(from) !== moved.has(to),
-  );
-  for (const segment of stretched) keepFittingsOn(scheme, segment);
+/** Puts nodes elsewhere, and brings fittings back onto those of their legs that may have become shorter. */
+function place(
+  scheme: DraftScheme,
+  ids: ReadonlySet<string>,
+  map: (at: Vec3) => Vec3,
+  mayShrink: (leg: Segment) => boolean = ({ from, to }) => ids.has(from) || ids.has(to),
+): void {
+  const nodes = chosenFrom(scheme.nodes, (node) => ids.has(node.id));
+  if (nodes.length < ids.size) for (const id of ids) findNode(scheme, id);
+  for (const node of nodes) node.at = map(node.at);
+  const legs = chosenFrom(scheme.segments, (leg) => leg.fittings !== undefined && mayShrink(leg));
+  for (const leg of legs) keepFittingsOn(scheme, leg);
 }

@@ -15,6 +15,7 @@ import {
   segmentsAt,
   setFittings,
 } from './find.ts';
+import { dropLostDimensions } from './notes.ts';
 
 export interface Doomed {
   readonly nodes: readonly string[];
@@ -34,6 +35,7 @@ export function deleteSelection(job: DraftJob, schemeId: string, doomed: Doomed)
   if (segments.size > 0) scheme.segments = scheme.segments.filter((segment) => !segments.has(segment.id));
   for (const id of doomed.nodes) deleteNode(scheme, id);
   dropLoose(scheme);
+  dropLostDimensions(scheme);
 }
 
 function deleteNode(scheme: DraftScheme, id: string): void {
