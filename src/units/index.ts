@@ -10,6 +10,7 @@ export {
 } from './length.ts';
 export type { Parsed, System } from './parsed.ts';
 export { parseQuantity, type QuantityKind, quantity, unitOf } from './quantity.ts';
+export { isStep, parseDirection, parseRelativeLength } from './relative.ts';
 
 const parser =
   (kind: QuantityKind) =>
@@ -52,6 +53,8 @@ export const formatAngle = (degrees: number): string => quantity('angle', degree
 
 /** m2 from `50 sq in`, `320 cm2`. */
 export const parseArea = parser('area');
+/** m2 in sq in with one decimal, or whole cm². */
+export const formatArea = formatter('area');
 
 /** m of duct, real or equivalent, in feet with one decimal or m with two: `18.4 ft`, `5.61 m`. */
 export const formatRun = formatter('run');
