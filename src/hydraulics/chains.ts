@@ -39,6 +39,8 @@ export interface Chains {
   readonly rises: Uint8Array;
   /** 1 where the chain has a fan or a gain, so that its drop is not in proportion to its flow. */
   readonly fanned: Uint8Array;
+  /** Coefficient of a square law near the chain's drop, Pa per (m3/s)2; NaN where more than that is in it. */
+  readonly square: Float64Array;
   /** A flow of the right size, m3/s, on the high side of a fan's operating point. */
   readonly guess: Float64Array;
 }
@@ -69,6 +71,7 @@ export function buildChains(
   const partWeight: number[] = [];
   const rises = new Uint8Array(count).fill(1);
   const fanned = new Uint8Array(count);
+  const square = new Float64Array(count);
   const guess = new Float64Array(count);
   let first = 0;
 
@@ -127,7 +130,8 @@ export function buildChains(
   /** First guess of the chain's flow, and whether its drop is sure to rise. */
   function sizeUp(c: number): void {
     let quadratic = 0;
-    let square = 0;
+    let nearly = 0;
+    let other = false;
     let velocity = 0;
     let fanFlow = 0;
     let fanPeak = 0;
@@ -143,16 +147,18 @@ export function buildChains(
         fanned[c] = 1;
         if (!f.falling) rises[c] = 0;
       } else if (kind === GAIN) fanned[c] = 1;
-      else if (kind === UNIT.friction) square += w * TYPICAL_FRICTION * (a[t] as number) ** 2;
-      else if (kind === UNIT.reynolds) square += w;
+      else if (kind === UNIT.friction) nearly += w * TYPICAL_FRICTION * (a[t] as number) ** 2;
+      else if (kind === UNIT.reynolds) nearly += w;
       else if (kind === UNIT.power && b[t] === 0.5) quadratic += w;
-      else if (kind === UNIT.power && w > 0)
+      else other = true;
+      if (kind === UNIT.power && b[t] !== 0.5 && w > 0)
         limit = Math.min(limit, ((TYPICAL_SHARE * pressureScale) / w) ** (1 / (2 * (b[t] as number) + 1)));
     }
     if (velocity > quadratic * (1 + 1e-12)) rises[c] = 0;
     const pressure = fanPeak > 0 ? fanPeak : TYPICAL_SHARE * pressureScale;
-    const lost = Math.max(0, quadratic - velocity) + square;
+    const lost = Math.max(0, quadratic - velocity) + nearly;
     const flow = Math.min(limit, lost > 0 ? Math.sqrt(pressure / lost) : Number.POSITIVE_INFINITY);
+    square[c] = other || fanned[c] === 1 || lost === 0 ? Number.NaN : lost;
     guess[c] = fanFlow !== 0 ? Math.sign(fanFlow) * Math.min(Math.abs(fanFlow), flow) : flow;
   }
 
@@ -173,6 +179,7 @@ export function buildChains(
     partWeight: new Float64Array(partWeight),
     rises,
     fanned,
+    square,
     guess,
   };
 }
