@@ -1,0 +1,103 @@
+import type * as PdfJs from 'pdfjs-dist';
+import { Refused } from './picture.ts';
+import type { Canvas, Raster } from './raster.ts';
+
+/** Gives the reader of PDF files; it is loaded only when there is one to read. */
+export type LoadPdf = () => Promise<typeof PdfJs>;
+
+export interface PdfBook {
+  readonly pages: number;
+  /** A page, 1 for the first, painted on white; `paper` is metres of paper a pixel. */
+  paint(page: number, size: PageSize, signal?: AbortSignal): Promise<PaintedPage>;
+  close(): void;
+}
+
+export interface PaintedPage {
+  readonly canvas: Canvas;
+  readonly paper: number;
+}
+
+/** Pixels along the longer side at most, and dots per inch wanted where that allows. */
+export interface PageSize {
+  readonly longer: number;
+  readonly dpi: number;
+}
+
+/** Metres in a unit of a PDF page: 1/72 inch. */
+const POINT = 0.0254 / 72;
+
+/** Opens a PDF. Refuses one that is locked, damaged or empty. */
+export async function openPdf(
+  bytes: Uint8Array<ArrayBuffer>,
+  load: LoadPdf,
+  raster: Raster,
+  signal?: AbortSignal,
+): Promise<PdfBook> {
+  const pdfjs = await load();
+  signal?.throwIfAborted();
+  const task = pdfjs.getDocument({
+    data: bytes.slice(),
+    isEvalSupported: false,
+    useWasm: false,
+    verbosity: pdfjs.VerbosityLevel.ERRORS,
+  });
+  const stop = () => void task.destroy();
+  signal?.addEventListener('abort', stop);
+  try {
+    const document = await task.promise;
+    if (document.numPages < 1) throw new Refused('The PDF has no page.');
+    return {
+      pages: document.numPages,
+      paint: (page, size, until) => paint(document, page, size, raster, until),
+      close: stop,
+    };
+  } catch (error) {
+    stop();
+    signal?.throwIfAborted();
+    throw refusal(error);
+  } finally {
+    signal?.removeEventListener('abort', stop);
+  }
+}
+
+async function paint(
+  document: PdfJs.PDFDocumentProxy,
+  number: number,
+  { longer, dpi }: PageSize,
+  raster: Raster,
+  signal?: AbortSignal,
+): Promise<PaintedPage> {
+  const page = await document.getPage(number);
+  signal?.throwIfAborted();
+  const unit = POINT * page.userUnit;
+  const plain = page.getViewport({ scale: 1 });
+  const scale = Math.min((dpi * unit) / 0.0254, longer / Math.max(plain.width, plain.height));
+  const viewport = page.getViewport({ scale });
+  const canvas = raster.canvas(
+    Math.max(1, Math.ceil(viewport.width)),
+    Math.max(1, Math.ceil(viewport.height)),
+  );
+  const task = page.render({ canvas: canvas.element, viewport, background: '#ffffff' });
+  const stop = () => task.cancel();
+  signal?.addEventListener('abort', stop);
+  try {
+    await task.promise;
+  } catch (error) {
+    signal?.throwIfAborted();
+    throw refusal(error);
+  } finally {
+    signal?.removeEventListener('abort', stop);
+    page.cleanup();
+  }
+  return { canvas, paper: unit / scale };
+}
+
+function refusal(error: unknown): Error {
+  if (error instanceof Refused) return error;
+  const { name, message } = error instanceof Error ? error : new Error(String(error));
+  if (name === 'PasswordException')
+    return new Refused('The PDF is locked with a password. Save a copy without one, and choose that.');
+  if (name === 'InvalidPDFException')
+    return new Refused('The PDF is damaged and cannot be read. Open it elsewhere and print it to a new PDF.');
+  return new Refused(`The PDF page cannot be drawn (${message}). Export the page as a PNG, and choose that.`);
+}
