@@ -13,6 +13,8 @@ export interface LedgerEntry {
   /** Pa; below zero where a junction or a booster fan gives pressure back. */
   readonly loss: number;
   readonly share: number;
+  /** What `loss` is called where it is derived; absent where nothing says how it came about. */
+  readonly figure?: 'friction loss' | 'fitting loss' | 'house pressure';
   readonly place: { readonly nodes: readonly string[]; readonly segments: readonly string[] };
 }
 
@@ -29,6 +31,7 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
       what: 'friction',
       loss: segment.frictionLoss,
       share: segment.share,
+      figure: 'friction loss',
       place: { nodes: [], segments: [segment.id] },
     });
   for (const fitting of solved.fittings) {
@@ -39,6 +42,7 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
       what: fitting.label,
       loss: fitting.loss,
       share: fitting.share,
+      figure: 'fitting loss',
       place: onSegment ? { nodes: [], segments: [fitting.at] } : { nodes: [fitting.at], segments: [] },
     });
   }
@@ -50,6 +54,7 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
       what: 'drawing the air in through leaks and make-up openings',
       loss,
       share: loss / solved.totalPressure,
+      figure: 'house pressure',
       place: { nodes: [], segments: [] },
     });
   }

@@ -5,6 +5,7 @@ import {
   entries,
   inlineParts,
   junctions,
+  limits,
   materials,
   transitions,
 } from '../../hydraulics/catalogue.ts';
@@ -106,7 +107,7 @@ function putWord(
   if (below !== undefined) put('sub', below);
 }
 
-const lists = { bends, materials, caps, inline: inlineParts, transitions, junctions, entries };
+const lists = { bends, materials, caps, inline: inlineParts, transitions, junctions, entries, limits };
 
 /** The catalogue row behind a provenance, in trade words; undefined for a formula. */
 export function catalogueRow(

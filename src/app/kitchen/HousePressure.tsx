@@ -1,3 +1,4 @@
+import type { FigureRef } from '../../graph/derive/derivation.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatFlow, quantity } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
@@ -10,27 +11,36 @@ import { housePascals } from './reading.ts';
 export function HousePressure() {
   const units = useBoard((state) => state.units);
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
+  const index = useBoard((state) => state.speed);
   if (!speed?.outcome.solved) return null;
   const { house } = speed.outcome;
   if (!house) return null;
+  const ref = (figure: FigureRef['figure']): FigureRef => ({ figure, speed: index });
   const { limit } = house;
   const beyond = limit !== null && house.pressure < -limit.value;
   return (
     <section className="details" aria-label="House pressure">
       <h3>House pressure at {speed.name}</h3>
       <Figures>
-        <Figure name="Against outdoors" {...(limit ? { note: `limit −${limit.value} Pa` } : {})}>
+        <Figure
+          name="Against outdoors"
+          refTo={ref('house pressure')}
+          {...(limit ? { note: `limit −${limit.value} Pa` } : {})}
+        >
           <span className={beyond ? 'beyond' : undefined}>{housePascals(house.pressure)}</span>
         </Figure>
         <Figure name="Out by the hood">{formatFlow(house.hoods, units)}</Figure>
         {house.otherExhaust > 0 && (
           <Figure name="Out by other fans">{formatFlow(house.otherExhaust, units)}</Figure>
         )}
-        <Figure name="In by the leaks">{formatFlow(house.leakage, units)}</Figure>
+        <Figure name="In by the leaks" refTo={ref('house leakage')}>
+          {formatFlow(house.leakage, units)}
+        </Figure>
         {house.makeUp > 0 && <Figure name="In as make-up air">{formatFlow(house.makeUp, units)}</Figure>}
         {house.makeUpNeeded && (
           <Figure
             name="Make-up air to hold the limit"
+            refTo={ref('make-up air')}
             note={`a free opening of ${quantity('area', house.makeUpNeeded.opening, units).text}`}
           >
             {formatFlow(house.makeUpNeeded.flow, units)}

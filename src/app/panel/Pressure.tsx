@@ -1,7 +1,10 @@
 import { Button } from 'react-aria-components';
+import type { FigureRef } from '../../graph/derive/derivation.ts';
 import { formatPressure } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
-import { pressureLedger } from '../ledger.ts';
+import { Explained } from '../explain/Explained.tsx';
+import { useRoving } from '../explain/roving.ts';
+import { type LedgerEntry, pressureLedger } from '../ledger.ts';
 import { percent } from '../wording.ts';
 import { PressureProfile } from './PressureProfile.tsx';
 
@@ -11,6 +14,8 @@ export function Pressure() {
   const units = useBoard((state) => state.units);
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
   const route = useBoard((state) => state.solution.route);
+  const index = useBoard((state) => state.speed);
+  const roving = useRoving<HTMLOListElement>();
   const hover = useBoard((state) => state.hover);
   const selection = useBoard((state) => state.selection);
   if (!speed?.outcome.solved)
@@ -30,15 +35,19 @@ export function Pressure() {
     <>
       <p className="lead">
         At <strong>{speed.name}</strong> the fan gives{' '}
-        <strong>{formatPressure(speed.outcome.totalPressure, units)}</strong>; this is where it goes:
+        <strong>
+          <Explained refTo={{ figure: 'total pressure', speed: index }}>
+            {formatPressure(speed.outcome.totalPressure, units)}
+          </Explained>
+        </strong>
+        ; this is where it goes:
       </p>
       <PressureProfile profile={speed.outcome.profile} />
-      <ol className="ledger">
+      <ol className="ledger" {...roving}>
         {entries.map((entry) => (
-          <li key={entry.id}>
+          <li key={entry.id} className="ledger-row" data-lit={pointedAt(entry.place) || undefined}>
             <Button
-              className="ledger-row"
-              data-lit={pointedAt(entry.place) || undefined}
+              className="ledger-pick"
               onHoverStart={() => board.set({ hover: entry.place })}
               onHoverEnd={() => board.set({ hover: { nodes: [], segments: [] } })}
               onFocus={() => board.set({ hover: entry.place })}
@@ -51,15 +60,34 @@ export function Pressure() {
               <span className="ledger-name">
                 {entry.name} <small>{entry.what}</small>
               </span>
-              <span className="ledger-loss">{formatPressure(entry.loss, units)}</span>
-              <span className="bar thin" aria-hidden="true">
-                <span style={{ width: `${(100 * Math.max(0, entry.loss)) / most}%` }} />
-              </span>
-              <span className="ledger-share">{percent(entry.share)}</span>
             </Button>
+            <span className="ledger-loss">
+              <Maybe refTo={lossOf(entry, index)}>{formatPressure(entry.loss, units)}</Maybe>
+            </span>
+            <span className="bar thin" aria-hidden="true">
+              <span style={{ width: `${(100 * Math.max(0, entry.loss)) / most}%` }} />
+            </span>
+            <span className="ledger-share">
+              <Maybe refTo={shareOf(entry, index)}>{percent(entry.share)}</Maybe>
+            </span>
           </li>
         ))}
       </ol>
     </>
   );
+}
+
+/** A figure that is explained where there is something to explain it by. */
+function Maybe({ refTo, children }: { refTo: FigureRef | undefined; children: string }) {
+  return refTo ? <Explained refTo={refTo}>{children}</Explained> : children;
+}
+
+function lossOf({ figure, id }: LedgerEntry, speed: number): FigureRef | undefined {
+  if (figure === undefined) return undefined;
+  return figure === 'house pressure' ? { figure, speed } : { figure, speed, at: id };
+}
+
+function shareOf({ figure, id }: LedgerEntry, speed: number): FigureRef | undefined {
+  if (figure === undefined || figure === 'house pressure') return undefined;
+  return { figure: 'share of pressure', speed, at: id };
 }

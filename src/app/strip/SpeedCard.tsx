@@ -98,13 +98,15 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
         )}
         <span className="sound">
           {'cook '}
-          <strong>{decibels(solved.sound.cook.level, solved.sound.uncertainty)}</strong>,{' '}
-          {sonesText(solved.sound.cook.sones)}
+          <Explained refTo={ref('sound at the cook')}>
+            {decibels(solved.sound.cook.level, solved.sound.uncertainty)}
+          </Explained>
+          , {sonesText(solved.sound.cook.sones)}
         </span>
         {solved.house && (
           <span className="house" data-beyond={beyondLimit(solved.house) || undefined}>
             {'house '}
-            <strong>{housePascals(solved.house.pressure)}</strong>
+            <Explained refTo={ref('house pressure')}>{housePascals(solved.house.pressure)}</Explained>
           </span>
         )}
       </div>
