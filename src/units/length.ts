@@ -114,8 +114,8 @@ export interface FormatLengthOptions {
 }
 
 /**
- * A length as the trade dimensions it: `3'-4 1/2"` to the nearest 1/8 in, `4 1/2"` under a foot;
- * whole mm below 10 m, metres with two decimals from there (common practice).
+ * A length as the trade dimensions it: `3'-4 1/2"` to the nearest 1/8 in, `3'-0 1/2"` where inches
+ * follow feet with a fraction alone, `4 1/2"` under a foot; whole mm below 10 m, metres with two decimals from there (common practice).
  */
 export function formatLength(metres: number, system: System, options: FormatLengthOptions = {}): string {
   if (!Number.isFinite(metres)) return '–';
@@ -127,11 +127,11 @@ export function formatLength(metres: number, system: System, options: FormatLeng
   const parts = Math.round((Math.abs(metres) / INCH) * precision);
   const sign = metres < 0 && parts > 0 ? '-' : '';
   const feet = options.inchesOnly ? 0 : Math.floor(parts / (12 * precision));
-  const inches = inchesText(parts - feet * 12 * precision, precision);
+  const inches = inchesText(parts - feet * 12 * precision, precision, feet > 0);
   return feet > 0 ? `${sign}${feet}'-${inches}"` : `${sign}${inches}"`;
 }
 
-function inchesText(parts: number, precision: number): string {
+function inchesText(parts: number, precision: number, afterFeet: boolean): string {
   const whole = Math.floor(parts / precision);
   let over = parts - whole * precision;
   let under = precision;
@@ -140,7 +140,7 @@ function inchesText(parts: number, precision: number): string {
     under /= 2;
   }
   if (over === 0) return `${whole}`;
-  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+  return whole === 0 && !afterFeet ? `${over}/${under}` : `${whole} ${over}/${under}`;
 }
 
 /** A duct's diameter or side: `8"`, `3 1/4"` to the nearest 1/8 in; `203 mm` in whole mm. */

@@ -110,6 +110,14 @@ export function dropLoose(scheme: DraftScheme): void {
   scheme.nodes = scheme.nodes.filter((node) => node.role === 'hood' || met.has(node.id));
 }
 
+/**
+ * A place as the document keeps it, without the noise of sums: 2 ft is 0.6096 m there and not the
+ * 0.6095999999999999 that grid steps add up to. To 1e-12 m, so that slanted legs keep their lengths.
+ */
 export function copyOf(at: Vec3): Vec3 {
-  return [at[0], at[1], at[2]];
+  return [kept(at[0]), kept(at[1]), kept(at[2])];
+}
+
+function kept(metres: number): number {
+  return Math.round(metres * 1e12) / 1e12 + 0;
 }

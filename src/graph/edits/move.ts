@@ -110,7 +110,7 @@ function place(
 ): void {
   const nodes = chosenFrom(scheme.nodes, (node) => ids.has(node.id));
   if (nodes.length < ids.size) for (const id of ids) findNode(scheme, id);
-  for (const node of nodes) node.at = map(node.at);
+  for (const node of nodes) node.at = copyOf(map(node.at));
   const legs = chosenFrom(scheme.segments, (leg) => leg.fittings !== undefined && mayShrink(leg));
   for (const leg of legs) keepFittingsOn(scheme, leg);
 }

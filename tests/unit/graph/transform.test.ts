@@ -109,8 +109,8 @@ describe('risers', () => {
     expect(given).toEqual({ node: 'n5', segment: 'd4' });
     expect(nodeOf(scheme, 'n3')?.at).toEqual(places.n3);
     expect([nodeOf(scheme, 'n5')?.at, nodeOf(scheme, 'n4')?.at]).toEqual([
-      [1, 2, 2.35 - 0.4],
-      [4, 2, 2.35 - 0.4],
+      [1, 2, 1.95],
+      [4, 2, 1.95],
     ]);
     expect(segmentOf(scheme, 'd3')).toMatchObject({ from: 'n5', to: 'n4' });
   });
@@ -118,6 +118,13 @@ describe('risers', () => {
   test('of no height leave no trace', () => {
     expect(edited((job) => edits.setRiser(job, 's1', 'n3', 0)).given).toBeNull();
   });
+});
+
+test('a place enters the document without the noise of sums', () => {
+  const { scheme } = edited((job) => {
+    edits.setNodePosition(job, 's1', 'n3', [0.1 + 0.2, 0.6095999999999999, Math.SQRT1_2]);
+  });
+  expect(nodeOf(scheme, 'n3')?.at).toEqual([0.3, 0.6096, expect.closeTo(Math.SQRT1_2, 11)]);
 });
 
 describe('the radius of a bend', () => {
