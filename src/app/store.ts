@@ -6,8 +6,10 @@ import {
   type BoardState,
   nothing,
   type Recipe,
+  type SectionDepths,
   type Selection,
 } from '../canvas/board.ts';
+import { surviving } from '../canvas/selection.ts';
 import type { Job } from '../graph/document.ts';
 import { commit, type History, redo, redoLabel, startHistory, undo, undoLabel } from '../graph/history.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
@@ -64,6 +66,7 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
     colourBy: 'velocity',
     section: 'section-x',
     workingHeight: 2.3,
+    sectionDepth: uncut,
     ghost: null,
     theme: 'light',
     ...options.settings,
@@ -94,9 +97,10 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
       undoLabel: undoLabel(next),
       redoLabel: redoLabel(next),
       selection:
-        afresh || schemeId !== state.schemeId ? nothing : within(state.selection, document, schemeId),
+        afresh || schemeId !== state.schemeId ? nothing : surviving(state.selection, document, schemeId),
       hover: nothing,
       ghost: null,
+      ...(afresh ? { sectionDepth: uncut } : {}),
       speed: afresh ? top : Math.min(state.speed, top),
     });
   };
@@ -171,6 +175,8 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
   };
 }
 
+const uncut: SectionDepths = { 'section-x': null, 'section-y': null };
+
 interface Solving {
   readonly job: Job;
   readonly solution: SchemeSolution;
@@ -199,13 +205,4 @@ function schemeIn(job: Job, wanted: string | undefined): string {
 
 function topSpeed(solution: SchemeSolution): number {
   return Math.max(0, solution.speeds.length - 1);
-}
-
-function within(selection: Selection, job: Job, schemeId: string): Selection {
-  const scheme = job.schemes.find((s) => s.id === schemeId);
-  const nodes = selection.nodes.filter((id) => scheme?.nodes.some((n) => n.id === id));
-  const segments = selection.segments.filter((id) => scheme?.segments.some((s) => s.id === id));
-  if (nodes.length === selection.nodes.length && segments.length === selection.segments.length)
-    return selection;
-  return nodes.length + segments.length === 0 ? nothing : { nodes, segments };
 }

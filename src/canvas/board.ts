@@ -23,11 +23,26 @@ export type ToolId = 'select' | 'draw' | 'hood' | 'cap' | 'insert' | 'pan';
 export interface Selection {
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
+  /** Parts in line, as `segment/index`. */
+  readonly parts?: readonly string[];
+  readonly blocks?: readonly string[];
+  readonly exits?: readonly string[];
+  readonly notes?: readonly string[];
+  readonly dimensions?: readonly string[];
 }
 
 export const nothing: Selection = { nodes: [], segments: [] };
 
 export type ColourBy = 'velocity' | 'loss';
+
+/** A scheme that is not the document's: the job that it was made from, and what is inferred from it. */
+export interface Ghost {
+  readonly job: Job;
+  readonly solution: SchemeSolution;
+}
+
+/** Where each section is cut, m along its line of sight; null where it is not, and shows all. */
+export type SectionDepths = Readonly<Record<Exclude<SheetId, 'floor'>, number | null>>;
 
 export interface BoardSettings {
   readonly schemeId: string;
@@ -42,8 +57,9 @@ export interface BoardSettings {
   readonly section: Exclude<SheetId, 'floor'>;
   /** Height at which the floor sheet draws where no node says otherwise, m. */
   readonly workingHeight: number;
+  readonly sectionDepth: SectionDepths;
   /** A proposal's scheme drawn as a ghost over the real one. */
-  readonly ghost: SchemeSolution | null;
+  readonly ghost: Ghost | null;
   readonly theme: 'light' | 'dark';
 }
 

@@ -65,7 +65,7 @@ export function createPainter(sheet: SheetId): Painter {
     if (state.ghost)
       drawGhost(
         pen,
-        inView(outlineFor(state.ghost.route, state.live, sheet).drawables, view, size),
+        inView(outlineFor(state.ghost.solution.route, state.ghost.job, sheet).drawables, view, size),
         palette,
         view,
       );

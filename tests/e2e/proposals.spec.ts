@@ -7,10 +7,11 @@ test('a proposal shows on hover, is applied in one click, and is one step to und
   const proposals = board.page.locator('[data-proposal]:not([disabled])');
   await expect(proposals.first()).toBeVisible();
 
-  const ghost = () => board.page.evaluate(() => globalThis.gentlebend.state().ghost?.schemeId ?? null);
+  const ghost = () =>
+    board.page.evaluate(() => globalThis.gentlebend.state().ghost?.solution.schemeId ?? null);
   const promised = () =>
     board.page.evaluate(() => {
-      const outcome = globalThis.gentlebend.state().ghost?.speeds.at(-1)?.outcome;
+      const outcome = globalThis.gentlebend.state().ghost?.solution.speeds.at(-1)?.outcome;
       return outcome?.solved ? outcome.flow : null;
     });
   await proposals.first().hover();

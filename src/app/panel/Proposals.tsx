@@ -1,3 +1,4 @@
+import { produce } from 'immer';
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import type { Proposal } from '../../advice/proposals.ts';
@@ -40,7 +41,10 @@ function Row({ proposal, best, first }: { proposal: Proposal; best: Proposal | u
   const at = proposal.gains.find((gain) => gain.speed === speed) ?? proposal.gains.at(-1);
   const show = () =>
     board.set({
-      ghost: proposal.solution,
+      ghost: {
+        job: produce(board.getState().job, proposal.recipe),
+        solution: proposal.solution,
+      },
       hover: { nodes: proposal.nodes, segments: proposal.segments },
     });
   const hide = () => board.set({ ghost: null, hover: { nodes: [], segments: [] } });

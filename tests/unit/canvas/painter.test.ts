@@ -21,6 +21,7 @@ const state: BoardState = {
   colourBy: 'velocity',
   section: 'section-x',
   workingHeight: 2.3,
+  sectionDepth: { 'section-x': null, 'section-y': null },
   ghost: null,
   theme: 'light',
 };
