@@ -1,44 +1,74 @@
+import { type House, houseElements, OUTDOORS, ROOM } from '../hydraulics/house.ts';
 import type { Air, FanCurve, Network, NetworkEdge, NetworkNode } from '../hydraulics/types.ts';
 import type { Plan } from './plan.ts';
 import type { Route } from './route.ts';
 
-/** The fan that blows into each hood's collar, by the hood's node. */
+/** The fan that blows into each hood's collar, or in the run, by its node. */
 export type Fans = ReadonlyMap<string, FanCurve>;
 
 /** Names of edges and nodes in the network, so that what is solved finds its way back to the drawing. */
 export const named = {
-  room: 'room',
+  room: ROOM,
   node: (id: string) => `at/${id}`,
+  /** The side of a fan in the run that the air comes in by. */
+  inlet: (id: string) => `inlet/${id}`,
   duct: (id: string) => `duct/${id}`,
   fan: (node: string) => `fan/${node}`,
 } as const;
 
+/** What stands around the ducts: a house with its leaks and fans, or a room held at a pressure, Pa. */
+export type Around = House | { readonly pressure: number };
+
 /**
  * The hydraulic network of a planned route: one edge a leg with all its losses, one edge a fan from
- * the room to its collar, and every end of the run outdoors at 0 Pa, its own loss included. The room
- * stands at 0 Pa until a house is put around it. Pieces that no fan blows into are left out.
+ * the room to its collar, one a fan in the run, and every end of the run outdoors at 0 Pa, its own loss
+ * included. In a house the room's pressure is found with the flows: leaks and make-up air join it to the
+ * outdoors, other fans draw from it. Pieces that no hood blows into are left out.
+ *
+ * @param boosters fans in the run, at nodes with one leg in and one out
  */
-export function toNetwork(route: Route, plan: Plan, fans: Fans, air: Air): Network {
+export function toNetwork(
+  route: Route,
+  plan: Plan,
+  fans: Fans,
+  boosters: Fans,
+  around: Around,
+  air: Air,
+): Network {
   const blown = reachedFrom([...fans.keys()], route);
-  const nodes: NetworkNode[] = [{ id: named.room, pressure: 0 }];
+  const house =
+    'volume' in around ? houseElements(around) : { room: { id: ROOM, pressure: around.pressure }, edges: [] };
+  const nodes: NetworkNode[] = [house.room];
+  if (house.edges.length > 0) nodes.push({ id: OUTDOORS, pressure: 0 });
+  const inRun = [...boosters].filter(([id]) => blown.has(id));
   for (const id of blown)
     nodes.push(isEnd(route, id) ? { id: named.node(id), pressure: 0 } : { id: named.node(id) });
+  for (const [id] of inRun) nodes.push({ id: named.inlet(id) });
   const ducts: NetworkEdge[] = plan.legs
     .filter((leg) => blown.has(leg.from))
     .map((leg) => ({
       id: named.duct(leg.id),
       from: named.node(leg.from),
-      to: named.node(leg.to),
+      to: boosters.has(leg.to) ? named.inlet(leg.to) : named.node(leg.to),
       parts: [leg.duct, ...leg.fittings.flatMap((fitting) => fitting.loss.parts)],
     }));
-  const blowers: NetworkEdge[] = [...fans].map(([node, fan]) => ({
+  const fanEdge = (from: string, node: string, fan: FanCurve): NetworkEdge => ({
     id: named.fan(node),
-    from: named.room,
+    from,
     to: named.node(node),
     parts: [],
     fan,
-  }));
-  return { nodes, edges: [...blowers, ...ducts], air };
+  });
+  return {
+    nodes,
+    edges: [
+      ...[...fans].map(([node, fan]) => fanEdge(ROOM, node, fan)),
+      ...ducts,
+      ...inRun.map(([node, fan]) => fanEdge(named.inlet(node), node, fan)),
+      ...house.edges,
+    ],
+    air,
+  };
 }
 
 /** True where the run leaves to the outdoors. */

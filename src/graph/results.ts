@@ -1,8 +1,11 @@
 import { partDrop } from '../hydraulics/element.ts';
 import { frictionFactor } from '../hydraulics/friction.ts';
+import type { WayLoss } from '../hydraulics/junction-solve.ts';
 import { area } from '../hydraulics/section.ts';
 import type { Air } from '../hydraulics/types.ts';
-import type { PlannedFitting, PlannedLeg } from './plan.ts';
+import type { LegAir } from './heat.ts';
+import { named } from './network.ts';
+import type { Plan, PlannedFitting, PlannedLeg } from './plan.ts';
 import type { FittingResult, ProfilePoint, SegmentResult } from './solution.ts';
 
 /** A leg with its air: what is lost in it, part by part. */
@@ -16,8 +19,15 @@ export interface LegResult {
  * What a leg's friction and fittings cost at flow q (m3/s, positive along the leg).
  *
  * @param fanPressure total pressure that shares are taken of, Pa
+ * @param heat temperatures along the leg; as in the kitchen where not given
  */
-export function legResult(leg: PlannedLeg, q: number, air: Air, fanPressure: number): LegResult {
+export function legResult(
+  leg: PlannedLeg,
+  q: number,
+  air: Air,
+  fanPressure: number,
+  heat: LegAir = asInside(air),
+): LegResult {
   const velocity = Math.abs(q) / leg.area;
   const velocityPressure = (air.density * velocity * velocity) / 2;
   const reynolds = (air.density * velocity * leg.hydraulicDiameter) / air.viscosity;
@@ -37,9 +47,19 @@ export function legResult(leg: PlannedLeg, q: number, air: Air, fanPressure: num
       reynolds,
       frictionFactor: factor,
       share: shareOf(frictionLoss, fanPressure),
+      ...heat,
       provenance: leg.provenance,
     },
-    fittings: leg.fittings.map((fitting) => fittingResult(fitting, q, air, lossPerMetre, fanPressure)),
+    fittings: leg.fittings.map((fitting) => fittingResult(leg, fitting, q, air, lossPerMetre, fanPressure)),
+  };
+}
+
+function asInside({ temperature }: Air): LegAir {
+  return {
+    inletTemperature: temperature,
+    outletTemperature: temperature,
+    wallTemperature: temperature,
+    condensation: { risk: false, insulation: 0 },
   };
 }
 
@@ -48,6 +68,7 @@ function shareOf(loss: number, whole: number): number {
 }
 
 function fittingResult(
+  leg: PlannedLeg,
   { id, at, kind, loss }: PlannedFitting,
   q: number,
   air: Air,
@@ -62,6 +83,7 @@ function fittingResult(
   return {
     id,
     at,
+    segment: leg.id,
     kind,
     label: loss.label,
     c: pressure > 0 ? total / pressure : loss.c,
@@ -82,11 +104,64 @@ function fittingResult(
   };
 }
 
+/** A leg's result with what it is charged with where it joins others. */
+export function withJunctions(
+  result: LegResult,
+  ways: readonly WayLoss[],
+  plan: Plan,
+  fanPressure: number,
+): LegResult {
+  return ways.reduce((so, way) => withWay(so, way, plan, fanPressure), result);
+}
+
+function withWay(
+  { leg, segment, fittings }: LegResult,
+  { junction, way, common, converging, flowRatio, areaRatio, angle, c, velocity, loss, provenance }: WayLoss,
+  plan: Plan,
+  fanPressure: number,
+): LegResult {
+  const carrier = plan.legs.find((candidate) => named.duct(candidate.id) === common) ?? leg;
+  const atStart = leg.from === junction;
+  const label = `${Math.round(angle)}° ${angle > 75 ? 'tee' : 'wye'}, ${way === 'branch' ? 'branch' : 'straight way'}, ${converging ? 'joining' : 'dividing'}`;
+  const id = `${junction}/junction/${leg.id}`;
+  const found: FittingResult = {
+    id,
+    at: junction,
+    segment: leg.id,
+    kind: 'junction',
+    label,
+    c,
+    section: carrier.section,
+    velocity,
+    flow: segment.flow,
+    loss,
+    equivalentLength: segment.lossPerMetre > 0 ? loss / segment.lossPerMetre : 0,
+    share: shareOf(loss, fanPressure),
+    provenance,
+    junction: { way, converging, flowRatio, areaRatio, angle, common: carrier.id },
+  };
+  const planned: PlannedFitting = {
+    id,
+    at: junction,
+    kind: 'junction',
+    loss: { parts: [], c, section: carrier.section, includesArcFriction: false, label, provenance },
+    distance: atStart ? 0 : leg.length,
+  };
+  const add = <Item>(items: readonly Item[], item: Item) => (atStart ? [item, ...items] : [...items, item]);
+  return { leg: { ...leg, fittings: add(leg.fittings, planned) }, segment, fittings: add(fittings, found) };
+}
+
 /**
  * Total and static pressure along a run of legs, from the pressure at its start down to the outdoors.
- * Friction falls evenly over a leg; a fitting's loss is a step at its place.
+ * Friction falls evenly over a leg; a fitting's loss is a step down at its place, a fan in the run a step up.
+ *
+ * @param fans pressure that a fan in the run gives, Pa, by its node
  */
-export function profileOf(legs: readonly LegResult[], start: number): ProfilePoint[] {
+export function profileOf(
+  legs: readonly LegResult[],
+  start: number,
+  fans: ReadonlyMap<string, number>,
+): ProfilePoint[] {
   const points: ProfilePoint[] = [];
   let distance = 0;
   let total = start;
@@ -114,6 +189,11 @@ export function profileOf(legs: readonly LegResult[], start: number): ProfilePoi
     });
     if (leg.length > along) {
       total -= perMetre * (leg.length - along);
+      put(leg.length, leg.to);
+    }
+    const given = fans.get(leg.to);
+    if (given !== undefined) {
+      total += given;
       put(leg.length, leg.to);
     }
     distance += leg.length;

@@ -1,4 +1,5 @@
-import type { Air, Provenance, Section, StallNote } from '../hydraulics/types.ts';
+import type { SoundCause } from '../hydraulics/sound.ts';
+import type { Air, Provenance, Section, SourceKind, StallNote } from '../hydraulics/types.ts';
 import type { Finding, Route } from './route.ts';
 
 /** Everything the air does in one scheme, at every speed. */
@@ -45,6 +46,77 @@ export interface Solved {
   /** Pa */
   readonly residual: number;
   readonly stall: readonly StallNote[];
+  /** Segment ids from the hood to the exit, by the larger flow wherever the run divides. */
+  readonly path: readonly string[];
+  /** Fans in the run that the air passes on that path. */
+  readonly boosters: readonly BoosterResult[];
+  /** The house around the kitchen with every fan of this setting running; null where the job has no house. */
+  readonly house: HouseResult | null;
+  readonly sound: SoundResult;
+  /** Solves until the losses where ducts join settled with the flows (1 without junctions), and their last change. */
+  readonly rounds: { readonly count: number; readonly change: number };
+}
+
+export interface BoosterResult {
+  readonly node: string;
+  readonly name: string;
+  /** The fan's own name for the speed that it runs at. */
+  readonly speed: string;
+  readonly flow: number;
+  /** Total pressure given to the air, Pa. */
+  readonly pressure: number;
+}
+
+export interface HouseResult {
+  /** Pa against outdoors; below zero where the house is drawn down. */
+  readonly pressure: number;
+  /** Into the house through its leaks, m3/s. */
+  readonly leakage: number;
+  /** Into the house through the make-up opening or by the make-up fan, m3/s. */
+  readonly makeUp: number;
+  /** Out of the house by the hoods, m3/s. */
+  readonly hoods: number;
+  /** Out of the house by other fans, m3/s. */
+  readonly otherExhaust: number;
+  readonly limit: HouseLimit | null;
+  /** What brings the house back to its limit; null where it is within, or has none. */
+  readonly makeUpNeeded: {
+    /** Make-up air in all, m3/s. */
+    readonly flow: number;
+    /** Free area of a plain opening for that flow, m2. */
+    readonly opening: number;
+  } | null;
+}
+
+/** How far a house may stand below outdoors, by the appliance in it that spills first. */
+export interface HouseLimit {
+  /** Pa, above zero. */
+  readonly value: number;
+  readonly appliance: string;
+  /** False where the limit is that of a house without any appliance that can spill. */
+  readonly canSpill: boolean;
+  readonly row: string;
+  readonly source: string;
+  readonly sourceKind: SourceKind;
+}
+
+/** An estimate that ranks routes; `uncertainty` belongs to every level in it. */
+export interface SoundResult {
+  readonly cook: SoundAt;
+  /** Beneath the cap. */
+  readonly outside: SoundAt;
+  /** dB either way. */
+  readonly uncertainty: number;
+  readonly assumptions: readonly string[];
+  readonly provenance: Provenance;
+}
+
+export interface SoundAt {
+  /** dBA */
+  readonly level: number;
+  readonly sones: number;
+  /** dBA of each cause by itself. */
+  readonly byCause: ReadonlyMap<SoundCause, number>;
 }
 
 export interface SegmentResult {
@@ -59,8 +131,14 @@ export interface SegmentResult {
   readonly lossPerMetre: number;
   readonly reynolds: number;
   readonly frictionFactor: number;
-  /** Of the fan's total pressure, 0-1. */
+  /** Of the total pressure of the hood's fan and the fans in its run, 0-1; the house pressure takes the rest. */
   readonly share: number;
+  /** Air where it enters and leaves the leg, and the coldest of the duct's inside surface, °C. */
+  readonly inletTemperature: number;
+  readonly outletTemperature: number;
+  readonly wallTemperature: number;
+  /** Whether that surface is below the dew point of the kitchen air, and the least insulation against it, m. */
+  readonly condensation: { readonly risk: boolean; readonly insulation: number | null };
   readonly provenance: Provenance;
 }
 
@@ -82,6 +160,8 @@ export interface FittingResult {
   readonly id: string;
   /** Node id, or the segment's id for a part in line. */
   readonly at: string;
+  /** The leg that is charged with it. */
+  readonly segment: string;
   readonly kind: FittingKind;
   /** Trade words: "90° three-piece bend, r/D 1.5". */
   readonly label: string;
@@ -96,6 +176,15 @@ export interface FittingResult {
   readonly equivalentLength: number;
   readonly share: number;
   readonly provenance: Provenance;
+  /** Of a junction: what its coefficient was looked up with, and the leg that its velocity is taken in. */
+  readonly junction?: {
+    readonly way: 'straight' | 'branch';
+    readonly converging: boolean;
+    readonly flowRatio: number;
+    readonly areaRatio: number;
+    readonly angle: number;
+    readonly common: string;
+  };
   /** A cap is built up: contraction, screen, flap, exit; each with its own loss in Pa. */
   readonly buildUp?: readonly { readonly label: string; readonly c: number; readonly loss: number }[];
 }

@@ -1,20 +1,17 @@
-import { addSpectra, aWeighted, OCTAVES, type Spectrum } from './decibel.ts';
-import type { Provenance } from './types.ts';
+import { A_WEIGHTING, aWeighted, OCTAVES, type Spectrum } from './decibel.ts';
 
 export type SoundCause = 'fan' | 'straight duct' | 'bend' | 'damper' | 'cap' | 'transition' | 'other fitting';
 
+/** How far an estimate of sound may be off, dB; it ranks routes. */
+export const SOUND_UNCERTAINTY = 5;
+
 /** A source of sound in the run: its power and how far it is from both ends. */
 export interface SoundSource {
-  readonly cause: SoundCause;
-  readonly label: string;
-  /** Node or segment id. */
-  readonly at: string;
   /** Sound power, dB re 1 pW, by octave. */
   readonly power: Spectrum;
-  /** Duct length and number of bends towards the cook and towards the outside. */
-  readonly toCook: DuctPath;
-  readonly toOutside: DuctPath;
-  readonly provenance: Provenance;
+  /** The duct between the source and the hood, and the cap; null where it sounds straight into the open there. */
+  readonly toCook: DuctPath | null;
+  readonly toOutside: DuctPath | null;
 }
 
 export interface DuctPath {
@@ -81,38 +78,61 @@ const COOK_DISTANCE = 0.9;
 const OUTSIDE_DISTANCE = 1.5;
 
 /** Sound power in the hood to sound pressure at the cook's head, dB, on a wall (Q = 2). */
-function roomEffect(): number {
-  return 10 * Math.log10(2 / (4 * Math.PI * COOK_DISTANCE ** 2) + 4 / ROOM_CONSTANT);
-}
+const ROOM_EFFECT = 10 * Math.log10(2 / (4 * Math.PI * COOK_DISTANCE ** 2) + 4 / ROOM_CONSTANT);
 
 /** Sound power at the cap to sound pressure beneath it, dB, free field over a half sphere. */
-function outdoorEffect(): number {
-  return 10 * Math.log10(2 / (4 * Math.PI * OUTSIDE_DISTANCE ** 2));
+const OUTDOOR_EFFECT = 10 * Math.log10(2 / (4 * Math.PI * OUTSIDE_DISTANCE ** 2));
+
+/** What the places are taken to be, as a sentence that stands beside the levels. */
+export const PLACES = `Heard ${COOK_DISTANCE} m from the hood in a kitchen of ${ROOM_CONSTANT} m² absorption, and ${OUTSIDE_DISTANCE} m from the cap in the open.`;
+
+/** Attenuation of bare round sheet metal by octave, dB/m, up to 180 mm and above. */
+const NARROW_DUCT = [0.1, 0.1, 0.16, 0.16, 0.33, 0.33, 0.33, 0.33] as const;
+const WIDE_DUCT = [0.1, 0.1, 0.1, 0.16, 0.23, 0.23, 0.23, 0.23] as const;
+const NARROW = 0.18;
+
+/** What one bare round bend takes, dB, by frequency times diameter, Hz·m (1.9, 3.8 and 7.5 kHz·in). */
+function bendLoss(frequency: number, diameter: number): number {
+  const reach = frequency * diameter;
+  if (reach < 48.3) return 0;
+  if (reach < 96.5) return 1;
+  return reach < 190.5 ? 2 : 3;
 }
 
 /**
- * What a bare duct takes from sound on its way, dB by octave: 0.1 dB/m low to 0.3 dB/m high for round
- * sheet metal, 1 to 3 dB a bend at the high octaves, and the reflection at the open end,
+ * What a bare duct takes from sound on its way, dB by octave: 0.1 dB/m low to 0.3 dB/m high for round sheet
+ * metal, 0 to 3 dB a bend by frequency times diameter, and the reflection at the open end,
  * `10 log10(1 + (0.7 c0/(π f d))²)`. Source: from memory, ASHRAE Applications, Sound and Vibration Control.
  */
-function pathLoss(path: DuctPath): Spectrum {
-  const perMetre = [0.1, 0.1, 0.16, 0.16, 0.33, 0.33, 0.33, 0.33];
-  const perBend = [0, 0, 0, 0, 1, 2, 3, 3];
+function pathLoss({ length, bends, opening }: DuctPath): Spectrum {
+  const d = Math.max(opening, 0.05);
+  const perMetre = d <= NARROW ? NARROW_DUCT : WIDE_DUCT;
   return OCTAVES.map((f, i) => {
-    const end = 10 * Math.log10(1 + ((0.7 * 343) / (Math.PI * f * Math.max(path.opening, 0.05))) ** 2);
-    return (perMetre[i] ?? 0) * path.length + (perBend[i] ?? 0) * path.bends + end;
+    const end = 10 * Math.log10(1 + ((0.7 * 343) / (Math.PI * f * d)) ** 2);
+    return (perMetre[i] ?? 0) * length + bendLoss(f, d) * bends + end;
   });
 }
 
-const minus = (a: Spectrum, b: Spectrum): Spectrum => a.map((x, i) => x - (b[i] ?? 0));
-const plus = (a: Spectrum, d: number): Spectrum => a.map((x) => x + d);
+/** The power at the source less what the way to the open takes, with the effect of the place on it. */
+function arriving(power: Spectrum, path: DuctPath | null, place: number): Spectrum {
+  const lost = path && pathLoss(path);
+  return power.map((level, i) => level - (lost?.[i] ?? 0) + place);
+}
 
 /** A source's share at the cook's head and outside beneath the cap, dB by octave. */
-export function heard(source: SoundSource): { cook: Spectrum; outside: Spectrum } {
+export function heard(source: SoundSource): {
+  cook: Spectrum;
+  outside: Spectrum;
+} {
   return {
-    cook: plus(minus(source.power, pathLoss(source.toCook)), roomEffect()),
-    outside: plus(minus(source.power, pathLoss(source.toOutside)), outdoorEffect()),
+    cook: arriving(source.power, source.toCook, ROOM_EFFECT),
+    outside: arriving(source.power, source.toOutside, OUTDOOR_EFFECT),
   };
+}
+
+/** The sound power behind a spectrum heard at the cook's head with no duct between, dB by octave. */
+export function powerBehind(atCook: Spectrum): Spectrum {
+  return atCook.map((level) => level - ROOM_EFFECT);
 }
 
 /**
@@ -121,7 +141,8 @@ export function heard(source: SoundSource): { cook: Spectrum; outside: Spectrum 
  */
 export function fanAtCook(level: number): Spectrum {
   const shape = fanPower(0.2, 100);
-  return plus(shape, level - aWeighted(shape));
+  const shift = level - aWeighted(shape);
+  return shape.map((x) => x + shift);
 }
 
 /** Everything heard at one place, with the breakdown by cause in dBA. */
@@ -129,8 +150,16 @@ export function combine(parts: readonly { cause: SoundCause; spectrum: Spectrum 
   level: number;
   byCause: ReadonlyMap<SoundCause, number>;
 } {
-  const causes = new Map<SoundCause, Spectrum[]>();
-  for (const part of parts) causes.set(part.cause, [...(causes.get(part.cause) ?? []), part.spectrum]);
-  const byCause = new Map([...causes].map(([cause, spectra]) => [cause, aWeighted(addSpectra(spectra))]));
-  return { level: aWeighted(addSpectra(parts.map((p) => p.spectrum))), byCause };
+  const energies = new Map<SoundCause, number>();
+  let whole = 0;
+  for (const { cause, spectrum } of parts) {
+    let energy = 0;
+    spectrum.forEach((level, i) => {
+      energy += 10 ** ((level + (A_WEIGHTING[i] ?? 0)) / 10);
+    });
+    whole += energy;
+    energies.set(cause, (energies.get(cause) ?? 0) + energy);
+  }
+  const byCause = new Map([...energies].map(([cause, energy]) => [cause, 10 * Math.log10(energy)]));
+  return { level: 10 * Math.log10(whole), byCause };
 }

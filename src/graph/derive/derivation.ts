@@ -6,6 +6,7 @@ export interface FigureRef {
   readonly figure: Figure;
   /** Index into the solution's speeds. */
   readonly speed: number;
+  /** Segment or fitting id; of a sound, its cause. */
   readonly at?: string;
 }
 
@@ -27,7 +28,17 @@ export type Figure =
   | 'fitting loss'
   | 'coefficient'
   | 'equivalent length'
-  | 'share of pressure';
+  | 'share of pressure'
+  | 'house pressure'
+  | 'house leakage'
+  | 'make-up air'
+  | 'sound at the cook'
+  | 'sound outside'
+  | 'inlet temperature'
+  | 'outlet temperature'
+  | 'wall temperature'
+  | 'dew point'
+  | 'required airflow';
 
 /** How a figure came about: the formula, what went into it, and the sources. SI throughout. */
 export interface Derivation {

@@ -3,15 +3,18 @@ import type { SchemeSolution } from '../solution.ts';
 import { density, viscosity } from './air.ts';
 import type { Derivation, FigureRef } from './derivation.ts';
 import { fittingFigures } from './fitting.ts';
-import { hoodFigures, totalPressureInput } from './hood.ts';
+import { dewPointFigure, heatFigures } from './heat.ts';
+import { givenInputs, hoodFigures } from './hood.ts';
+import { houseFigures } from './house.ts';
 import { legFigures } from './leg.ts';
 import { type Scene, sceneOf } from './scene.ts';
+import { soundFigures } from './sound.ts';
 
 /**
  * How a figure came about: formula, inputs (each with a reference to its own derivation where it has
  * one) and sources. `undefined` where that speed has no numbers or the place is not there.
  *
- * @param ref `at` is a segment id for a leg's figures and a fitting's id for a fitting's
+ * @param ref `at` is a segment id for a leg's figures, a fitting's id for a fitting's, a cause for a sound's
  */
 export function derive(job: Job, solution: SchemeSolution, ref: FigureRef): Derivation | undefined {
   const scene = sceneOf(job, solution, ref.speed);
@@ -22,8 +25,12 @@ export function derive(job: Job, solution: SchemeSolution, ref: FigureRef): Deri
   if (figure === 'share of pressure') return share(scene, at);
   if (figure in hoodFigures && at === undefined)
     return hoodFigures[figure as keyof typeof hoodFigures](scene);
+  if (figure in houseFigures) return houseFigures[figure as keyof typeof houseFigures](scene);
+  if (figure in soundFigures) return soundFigures[figure as keyof typeof soundFigures](scene, at);
+  if (figure === 'dew point') return dewPointFigure(scene);
   if (at === undefined) return undefined;
   const leg = scene.leg(at);
+  if (leg && figure in heatFigures) return heatFigures[figure as keyof typeof heatFigures](scene, leg);
   if (leg && figure in legFigures) return legFigures[figure as keyof typeof legFigures](scene, leg);
   const fitting = scene.fitting(at);
   if (fitting && figure in fittingFigures)
@@ -41,7 +48,15 @@ export function figuresOf(solution: SchemeSolution, speed: number): FigureRef[] 
     );
   return [
     ...over({ ...hoodFigures, density, viscosity }),
-    ...[...outcome.segments.keys()].flatMap((id) => over({ ...legFigures, 'share of pressure': share }, id)),
+    ...(outcome.house ? over(houseFigures) : []).filter(
+      ({ figure }) => figure !== 'make-up air' || outcome.house?.makeUpNeeded,
+    ),
+    ...over(soundFigures),
+    ...[...outcome.sound.cook.byCause.keys()].flatMap((cause) => over(soundFigures, cause)),
+    ...over({ 'dew point': dewPointFigure }),
+    ...[...outcome.segments.keys()].flatMap((id) =>
+      over({ ...legFigures, ...heatFigures, 'share of pressure': share }, id),
+    ),
     ...outcome.fittings.flatMap(({ id }) => over({ ...fittingFigures, 'share of pressure': share }, id)),
   ];
 }
@@ -59,7 +74,7 @@ function share(scene: Scene, at: string | undefined): Derivation | undefined {
     symbol: 's',
     value,
     unit: '',
-    formula: 's = Δp / p_t',
+    formula: scene.solved.boosters.length > 0 ? 's = Δp / (p_t + Σ p_b)' : 's = Δp / p_t',
     inputs: [
       {
         symbol: 'Δp',
@@ -69,7 +84,7 @@ function share(scene: Scene, at: string | undefined): Derivation | undefined {
         kind: 'pressure',
         ref: { figure: leg ? 'friction loss' : 'fitting loss', speed: scene.speed, at },
       },
-      totalPressureInput(scene),
+      ...givenInputs(scene),
     ],
     sources: [],
     notes: [],

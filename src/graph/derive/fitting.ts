@@ -29,11 +29,10 @@ export const fittingFigures = {
     symbol: 'C',
     value: fitting.result.c,
     unit: '',
-    formula: `C of ${fitting.result.label}: the catalogue row's C, with its correction for the flow where it has one`,
-    inputs: [
-      { symbol: 'C_row', name: "the row's C at full turbulence", value: fitting.plan.loss.c, unit: '' },
-      velocityInput(fitting),
-    ],
+    formula: fitting.plan
+      ? `C of ${fitting.result.label}: the catalogue row's C, with its correction for the flow where it has one`
+      : `C of ${fitting.result.label}, by flow ratio q, area ratio a and angle α`,
+    inputs: [...lookedUpWith(fitting), velocityInput(fitting)],
     sources: [fitting.result.provenance],
     notes: fitting.result.provenance.notes,
   }),
@@ -63,6 +62,23 @@ export const fittingFigures = {
     };
   },
 } as const satisfies Partial<Record<Figure, (scene: Scene, fitting: Fitting) => Derivation>>;
+
+/** What a coefficient was looked up with. */
+function lookedUpWith({ plan, result: { junction } }: Fitting): DerivationInput[] {
+  if (plan)
+    return [{ symbol: 'C_row', name: "the row's C at full turbulence", value: plan.loss.c, unit: '' }];
+  if (!junction) return [];
+  return [
+    { symbol: 'q', name: 'flow of the branch over the whole flow', value: junction.flowRatio, unit: '' },
+    {
+      symbol: 'a',
+      name: 'area of the branch over that of the whole flow',
+      value: junction.areaRatio,
+      unit: '',
+    },
+    { symbol: 'α', name: 'angle of the branch', value: junction.angle, unit: '°' },
+  ];
+}
 
 function place(scene: Scene, { result }: Fitting): string {
   const where = scene.solution.route.nodes.has(result.at)

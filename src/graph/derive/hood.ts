@@ -18,8 +18,13 @@ const airflowTest = formulaSource(
 /** How each figure of a hood at one speed comes about. */
 export const hoodFigures = {
   flow: (scene) => {
-    const friction = [...scene.solved.segments.values()].reduce((sum, leg) => sum + leg.frictionLoss, 0);
-    const fittings = scene.solved.fittings.reduce((sum, fitting) => sum + fitting.loss, 0);
+    const { path, segments } = scene.solved;
+    const on = new Set(path);
+    const friction = path.reduce((sum, id) => sum + (segments.get(id)?.frictionLoss ?? 0), 0);
+    const fittings = scene.solved.fittings.reduce(
+      (sum, fitting) => sum + (on.has(fitting.segment) ? fitting.loss : 0),
+      0,
+    );
     return {
       ref: { figure: 'flow', speed: scene.speed },
       title: `Air delivered by ${scene.result.hoodName} at ${scene.result.name}`,
@@ -27,16 +32,30 @@ export const hoodFigures = {
       value: scene.solved.flow,
       unit: 'm³/s',
       kind: 'flow',
-      formula: 'the flow at which p_t(Q) of the fan equals the losses of its run, Σ Δp_f(Q) + Σ Δp(Q)',
+      formula: `the flow at which ${givenSymbols(scene)} equals the losses of its run, Σ Δp_f(Q) + Σ Δp(Q)`,
       inputs: [
-        totalPressureInput(scene),
-        { symbol: 'Σ Δp_f', name: 'friction of all legs', value: friction, unit: 'Pa', kind: 'pressure' },
-        { symbol: 'Σ Δp', name: 'losses of all fittings', value: fittings, unit: 'Pa', kind: 'pressure' },
+        ...givenInputs(scene),
+        ...roomInput(scene),
+        {
+          symbol: 'Σ Δp_f',
+          name: 'friction of the legs on its path',
+          value: friction,
+          unit: 'Pa',
+          kind: 'pressure',
+        },
+        {
+          symbol: 'Σ Δp',
+          name: 'losses of the fittings on its path',
+          value: fittings,
+          unit: 'Pa',
+          kind: 'pressure',
+        },
       ],
       sources: [operatingPoint],
       notes: [
         `Solved in ${scene.solved.iterations} iterations; largest unbalanced pressure ${scene.solved.residual.toExponential(1)} Pa.`,
         ...scene.solved.stall.map((note) => note.message),
+        ...roundNotes(scene),
         ...curveNotes(scene),
       ],
     };
@@ -137,8 +156,52 @@ export const hoodFigures = {
   }),
 } as const satisfies Partial<Record<Figure, (scene: Scene) => Derivation>>;
 
+/** Everything that pushes the air on the hood's path, as it stands in a formula. */
+function givenSymbols({ solved }: Scene): string {
+  const fans = solved.boosters.map((_, i) => ` + p_b${i + 1}(Q)`).join('');
+  return `p_t(Q) of the fan${fans}${solved.house ? ' + p_room' : ''}`;
+}
+
+/** The fan of the hood and the fans in its run as inputs of another figure. */
+export function givenInputs(scene: Scene): DerivationInput[] {
+  return [
+    totalPressureInput(scene),
+    ...scene.solved.boosters.map(
+      (booster, i): DerivationInput => ({
+        symbol: `p_b${i + 1}`,
+        name: `total pressure of ${booster.name} in the run`,
+        value: booster.pressure,
+        unit: 'Pa',
+        kind: 'pressure',
+      }),
+    ),
+  ];
+}
+
+/** The room's pressure against outdoors, where there is a house around it. */
+function roomInput({ solved, speed }: Scene): DerivationInput[] {
+  if (!solved.house) return [];
+  return [
+    {
+      symbol: 'p_room',
+      name: 'pressure of the room against outdoors',
+      value: solved.house.pressure,
+      unit: 'Pa',
+      kind: 'pressure',
+      ref: { figure: 'house pressure', speed },
+    },
+  ];
+}
+
+function roundNotes({ solved: { rounds } }: Scene): string[] {
+  if (rounds.count === 1) return [];
+  return [
+    `The losses where ducts join were brought into agreement with the flows in ${rounds.count} rounds; the last changed no flow by more than ${rounds.change.toExponential(1)} of the largest.`,
+  ];
+}
+
 /** The total pressure of the hood's fan as an input of another figure. */
-export function totalPressureInput(scene: Scene): DerivationInput {
+function totalPressureInput(scene: Scene): DerivationInput {
   return {
     symbol: 'p_t',
     name: "total pressure of the hood's fan",

@@ -14,9 +14,12 @@ export interface Scene {
   readonly solved: Solved;
   readonly places: Places;
   leg(id: string): { readonly plan: PlannedLeg; readonly result: SegmentResult } | undefined;
+  /** `plan` is absent where ducts join: that loss is looked up with the flows. */
   fitting(
     id: string,
-  ): { readonly leg: PlannedLeg; readonly plan: PlannedFitting; readonly result: FittingResult } | undefined;
+  ):
+    | { readonly leg: PlannedLeg; readonly plan: PlannedFitting | undefined; readonly result: FittingResult }
+    | undefined;
 }
 
 /** The scene of a speed, or undefined where that speed has no numbers. */
@@ -38,10 +41,10 @@ export function sceneOf(job: Job, solution: SchemeSolution, speed: number): Scen
       return planned && segment && { plan: planned, result: segment };
     },
     fitting(id) {
-      const leg = plan.legs.find((candidate) => candidate.fittings.some((fitting) => fitting.id === id));
+      const result = solved.fittings.find((candidate) => candidate.id === id);
+      const leg = plan.legs.find((candidate) => candidate.id === result?.segment);
       const planned = leg?.fittings.find((fitting) => fitting.id === id);
-      const fitting = solved.fittings.find((candidate) => candidate.id === id);
-      return leg && planned && fitting && { leg, plan: planned, result: fitting };
+      return leg && result && { leg, plan: planned, result };
     },
   };
 }

@@ -4,7 +4,6 @@ import { caps, ductInGrease, whereItEnds } from './cautions.ts';
 import { crossings } from './crossings.ts';
 import type { Drawing, Rule } from './drawing.ts';
 import { bendsThatDoNotFit, partsBeyondTheEnd, smallerThanCollar, unknownParts } from './fit.ts';
-import { leftOut } from './limits.ts';
 import { brokenLegs, capsInTheRun, ends, loops, loosePieces, noHood } from './whole.ts';
 
 const rules: readonly Rule[] = [
@@ -22,7 +21,6 @@ const rules: readonly Rule[] = [
   caps,
   ductInGrease,
   whereItEnds,
-  leftOut,
 ];
 
 const weight = { danger: 0, error: 1, warning: 2, note: 3 } as const;

@@ -1,62 +1,33 @@
-import type { Hood } from '../document.ts';
+import type { Block, Job } from '../document.ts';
+import { placesOf } from '../places.ts';
 import type { Finding } from '../route.ts';
+import type { Placed, Scene, SettingSolution } from '../setting.ts';
 import type { SpeedResult } from '../solution.ts';
-import { speedCurve } from '../speeds.ts';
-import { finding } from './drawing.ts';
+import { airFindings } from './air.ts';
+import { fanFindings } from './fans.ts';
+import { houseFindings } from './house.ts';
 
-interface Ran {
-  readonly node: string;
-  readonly hood: Hood;
+/** A hood with what came of each of its speeds. */
+export interface Ran extends Placed {
   readonly speeds: readonly SpeedResult[];
 }
 
-/** What only the fan's data and the solve can tell of one hood. */
-export function solvedFindings(ran: Ran): readonly Finding[] {
-  return [...assumedCurves(ran), ...stalls(ran), ...backwards(ran)];
+/** What the rules look at that only the fans' data and the solve can tell. */
+export interface SolvedScheme {
+  readonly scene: Scene;
+  readonly ran: readonly Ran[];
+  /** One entry a setting, lowest first. */
+  readonly solutions: readonly SettingSolution[];
+  readonly blocks: readonly Block[];
+  readonly units: Job['units'];
 }
 
-/** Speeds that rest on less than a curve, one finding for each assumption. */
-function assumedCurves({ node, hood }: Ran): Finding[] {
-  const names = new Map<string, string[]>();
-  hood.speeds.forEach((speed, i) => {
-    const curve = speedCurve(hood, i);
-    for (const words of curve.known ? curve.assumptions : []) {
-      names.set(words, [...(names.get(words) ?? []), speed.name]);
-    }
-  });
-  return [...names].map(([words, speeds]) =>
-    at(
-      node,
-      `${hood.id}/${speeds.join('+')}`,
-      finding('fan-assumed', 'note', { nodes: [node] }, `${hood.name}, ${speeds.join(', ')}: ${words}`, {
-        remedy: 'Enter the curve from the data sheet where there is one.',
-        source: 'assumption',
-      }),
-    ),
+const weight = { danger: 0, error: 1, warning: 2, note: 3 } as const;
+
+/** What only the solve can tell of a scheme, gravest first. */
+export function solvedFindings(scheme: SolvedScheme): readonly Finding[] {
+  const places = placesOf(scheme.scene.route, scheme.blocks);
+  return [...houseFindings(scheme), ...fanFindings(scheme, places), ...airFindings(scheme, places)].sort(
+    (a, b) => weight[a.severity] - weight[b.severity],
   );
-}
-
-function stalls({ node, hood, speeds }: Ran): Finding[] {
-  return speeds.flatMap(({ name, outcome }) =>
-    (outcome.solved ? outcome.stall : []).map((note) =>
-      at(
-        node,
-        `${hood.id}/${name}`,
-        finding('stall', 'warning', { nodes: [node] }, `${hood.name}, ${name}: ${note.message}`),
-      ),
-    ),
-  );
-}
-
-function backwards({ node, hood, speeds }: Ran): Finding[] {
-  const names = speeds.filter(({ outcome }) => outcome.solved && outcome.flow < 0).map(({ name }) => name);
-  if (names.length === 0) return [];
-  const message = `At ${names.join(', ')} the air comes back out of ${hood.name}: another hood on the same duct overpowers it.`;
-  const remedy = 'Give it a duct of its own, or a backdraught damper and more pressure.';
-  return [finding('backwards', 'danger', { nodes: [node] }, message, { remedy })];
-}
-
-/** A finding with an id of its own where one place has several of a rule. */
-function at(node: string, what: string, found: Finding): Finding {
-  return { ...found, id: `${found.rule}:${node}/${what}` };
 }

@@ -19,6 +19,14 @@ const input = (d: Derivation, symbol: string) => {
   return found.value;
 };
 
+/** Levels added on energy; a level of one cause alone is left as it is. */
+const levelsAdded = (d: Derivation) => {
+  const levels = d.inputs.filter(({ symbol }) => symbol.startsWith('L_')).map(({ value }) => value);
+  return levels.length === 0
+    ? d.value
+    : 10 * Math.log10(levels.reduce((sum, level) => sum + 10 ** (level / 10), 0));
+};
+
 /** The formulas written out once more, from the inputs that a derivation shows and nothing else. */
 const again: Record<string, (d: Derivation) => number> = {
   velocity: (d) => input(d, 'Q') / input(d, 'A'),
@@ -31,6 +39,13 @@ const again: Record<string, (d: Derivation) => number> = {
   'equivalent length': (d) => input(d, 'Δp') / input(d, 'R'),
   'share of pressure': (d) => input(d, 'Δp') / input(d, 'p_t'),
   'share of rated': (d) => input(d, 'Q') / input(d, 'Q_r'),
+  'house leakage': (d) => input(d, 'K') * (-input(d, 'p_room')) ** input(d, 'n'),
+  'sound at the cook': (d) => levelsAdded(d),
+  'sound outside': (d) => levelsAdded(d),
+  'dew point': (d) => {
+    const gamma = Math.log(input(d, 'φ')) + (17.62 * input(d, 't')) / (243.12 + input(d, 't'));
+    return (243.12 * gamma) / (17.62 - gamma);
+  },
   'static pressure': (d) => input(d, 'p_t') - (input(d, 'ρ') * (input(d, 'Q') / input(d, 'A_c')) ** 2) / 2,
 };
 
@@ -67,10 +82,13 @@ describe('a derivation', () => {
     }
   });
 
-  it('balances the fan against friction and fittings', () => {
+  it('balances fan and room against friction and fittings', () => {
     const flow = derive(job, solution, { figure: 'flow', speed });
     if (!flow) throw new Error('solved');
-    expect(input(flow, 'Σ Δp_f') + input(flow, 'Σ Δp')).toBeCloseTo(input(flow, 'p_t'), 6);
+    expect(input(flow, 'Σ Δp_f') + input(flow, 'Σ Δp')).toBeCloseTo(
+      input(flow, 'p_t') + input(flow, 'p_room'),
+      6,
+    );
   });
 
   it('is not made up where a speed has no numbers', () => {

@@ -15,8 +15,6 @@ import {
   straightDuctPower,
 } from '../../../src/hydraulics/sound.ts';
 
-const provenance = { row: 'test', source: 'test', sourceKind: 'assumption', notes: [] } as const;
-
 describe('levels', () => {
   it('two equal levels add up to 3 dB more', () => {
     expect(addLevels([60, 60])).toBeCloseTo(60 + 10 * Math.log10(2), 12);
@@ -65,7 +63,7 @@ describe('the fan', () => {
 
 describe('the way to the ear', () => {
   it('a source at the far end of the run is quieter at the cook than the same source at the hood', () => {
-    const source = { cause: 'cap', label: 'cap', at: 'n', power: fanPower(0.2, 100), provenance } as const;
+    const source = { power: fanPower(0.2, 100) };
     const near = { length: 0, bends: 0, opening: 0.2 };
     const far = { length: 8, bends: 3, opening: 0.2 };
     const atHood = heard({ ...source, toCook: near, toOutside: far });

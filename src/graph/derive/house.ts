@@ -1,0 +1,159 @@
+import { leakage, OPENING_C } from '../../hydraulics/house.ts';
+import type { Job } from '../document.ts';
+import { houseOf } from '../house.ts';
+import type { HouseResult } from '../solution.ts';
+import { densityInput } from './air.ts';
+import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
+import type { Scene } from './scene.ts';
+
+const blowerDoor = formulaSource(
+  'house-leakage',
+  'Power law of house leakage, n 0.65 unless measured (from memory: ASTM E779 practice)',
+);
+const orifice = formulaSource(
+  'make-up-opening',
+  'Flow through a plain opening with a discharge coefficient of 0.6 on its free area',
+);
+
+/** How each figure of the house comes about; undefined where the job has none. */
+export const houseFigures = {
+  'house pressure': (scene) => {
+    const both = houseIn(scene);
+    if (!both) return undefined;
+    const { house, result } = both;
+    const makeUp = house.makeUpAir?.kind === 'opening' ? ' through the opening' : '';
+    return {
+      ref: { figure: 'house pressure', speed: scene.speed },
+      title: `Pressure of the house against outdoors, ${scene.result.name}`,
+      symbol: 'p_room',
+      value: result.pressure,
+      unit: 'Pa',
+      kind: 'pressure',
+      formula: `the pressure at which what comes in, Q_leak + Q_makeup, equals what goes out, Q_hoods + Q_other; −p_room = (Q_leak / K)^(1/n)`,
+      inputs: [
+        {
+          symbol: 'Q_leak',
+          name: 'in through the leaks',
+          value: result.leakage,
+          unit: 'm³/s',
+          kind: 'flow',
+          ref: { figure: 'house leakage', speed: scene.speed },
+        },
+        ...coefficientInputs(house),
+        {
+          symbol: 'Q_makeup',
+          name: `make-up air${makeUp}`,
+          value: result.makeUp,
+          unit: 'm³/s',
+          kind: 'flow',
+        },
+        { symbol: 'Q_hoods', name: 'out by the hoods', value: result.hoods, unit: 'm³/s', kind: 'flow' },
+        {
+          symbol: 'Q_other',
+          name: 'out by other fans',
+          value: result.otherExhaust,
+          unit: 'm³/s',
+          kind: 'flow',
+        },
+      ],
+      sources: [blowerDoor],
+      notes: [
+        'Solved together with the flows of the ducts. Wind and the warmth of the house are left out.',
+        ...(result.limit
+          ? [
+              `Limit ${result.limit.value} Pa below outdoors: ${result.limit.appliance} (${result.limit.source}; ${result.limit.sourceKind}).`,
+            ]
+          : []),
+      ],
+    };
+  },
+  'house leakage': (scene) => {
+    const both = houseIn(scene);
+    if (!both) return undefined;
+    const { house, result } = both;
+    return {
+      ref: { figure: 'house leakage', speed: scene.speed },
+      title: `Air in through the leaks of the house, ${scene.result.name}`,
+      symbol: 'Q_leak',
+      value: result.leakage,
+      unit: 'm³/s',
+      kind: 'flow',
+      formula: 'Q_leak = K (−p_room)^n, K = ACH50 · V / 3600 / 50^n',
+      inputs: [
+        {
+          symbol: 'p_room',
+          name: 'pressure of the room against outdoors',
+          value: result.pressure,
+          unit: 'Pa',
+          kind: 'pressure',
+          ref: { figure: 'house pressure', speed: scene.speed },
+        },
+        ...coefficientInputs(house),
+        { symbol: 'ACH50', name: 'air changes an hour at 50 Pa', value: house.ach50, unit: '1/h' },
+        { symbol: 'V', name: 'volume of the house', value: house.volume, unit: 'm³', kind: 'volume' },
+      ],
+      sources: [blowerDoor],
+      notes: [],
+    };
+  },
+  'make-up air': (scene) => {
+    const both = houseIn(scene);
+    const needed = both?.result.makeUpNeeded;
+    const limit = both?.result.limit;
+    if (!both || !needed || !limit) return undefined;
+    return {
+      ref: { figure: 'make-up air', speed: scene.speed },
+      title: `Make-up air that holds the house at its limit, ${scene.result.name}`,
+      symbol: 'Q_needed',
+      value: needed.flow,
+      unit: 'm³/s',
+      kind: 'flow',
+      formula:
+        'Q_needed = Q_hoods,limit + Q_other − K p_limit^n; opening A = Q_needed / √(2 p_limit / (C ρ))',
+      inputs: [
+        { symbol: 'p_limit', name: 'limit below outdoors', value: limit.value, unit: 'Pa', kind: 'pressure' },
+        {
+          symbol: 'Q_other',
+          name: 'out by other fans',
+          value: both.result.otherExhaust,
+          unit: 'm³/s',
+          kind: 'flow',
+        },
+        ...coefficientInputs(both.house),
+        {
+          symbol: 'A',
+          name: 'free area of a plain opening',
+          value: needed.opening,
+          unit: 'm²',
+          kind: 'area',
+        },
+        { symbol: 'C', name: 'loss coefficient of a plain opening', value: OPENING_C, unit: '' },
+        densityInput(scene),
+      ],
+      sources: [
+        blowerDoor,
+        orifice,
+        { row: limit.row, source: limit.source, sourceKind: limit.sourceKind, notes: [] },
+      ],
+      notes: [
+        'Q_hoods,limit is what the hoods move with the house held at the limit, from a solve of its own.',
+        'Make-up air in all, with what is there already.',
+      ],
+    };
+  },
+} as const satisfies Partial<Record<Figure, (scene: Scene) => Derivation | undefined>>;
+
+function houseIn({
+  job,
+  solved,
+}: Scene): { readonly house: NonNullable<Job['house']>; readonly result: HouseResult } | undefined {
+  return job.house && solved.house ? { house: job.house, result: solved.house } : undefined;
+}
+
+function coefficientInputs(house: NonNullable<Job['house']>): DerivationInput[] {
+  const { coefficient, exponent } = leakage(houseOf(house));
+  return [
+    { symbol: 'K', name: 'leakage coefficient', value: coefficient, unit: 'm³/(s·Paⁿ)' },
+    { symbol: 'n', name: 'leakage exponent', value: exponent, unit: '' },
+  ];
+}

@@ -1,0 +1,196 @@
+import { airOf } from '../hydraulics/air.ts';
+import { findCap } from '../hydraulics/catalogue.ts';
+import { sonesFromDecibelA } from '../hydraulics/decibel.ts';
+import { fanTotalPressure, freeDelivery } from '../hydraulics/fan.ts';
+import { area, hydraulicDiameter } from '../hydraulics/section.ts';
+import {
+  combine,
+  type DuctPath,
+  fanAtCook,
+  fanPower,
+  fanShift,
+  fittingPower,
+  flowNoiseSpectrum,
+  heard,
+  PLACES,
+  powerBehind,
+  SOUND_UNCERTAINTY,
+  type SoundCause,
+  straightDuctPower,
+} from '../hydraulics/sound.ts';
+import type { Air, FanCurve, Provenance } from '../hydraulics/types.ts';
+import type { Hood, Scheme } from './document.ts';
+import { memoise } from './memo.ts';
+import type { LegResult } from './results.ts';
+import { curveAt, type Placed, type Scene, settingOf } from './setting.ts';
+import type { BoosterResult, FittingResult, SoundResult } from './solution.ts';
+
+/** Static pressure at which a hood's sound is taken to be rated, Pa: 0.1 in w.g. Common practice, from memory. */
+const SOUND_RATED_AT = 24.908891;
+
+const provenance: Provenance = {
+  row: 'formulas/sound',
+  source:
+    'Flow noise: VDI 2081 form; fan: Beranek form with fan laws; attenuation: ASHRAE Applications, Sound and Vibration Control (from memory)',
+  sourceKind: 'memory',
+  notes: ['Sones from dBA by dBA = 33.2 log10(sone) + 28, a rule of thumb good to about 2 dB.'],
+};
+
+const causes: Readonly<Partial<Record<FittingResult['kind'], SoundCause>>> = {
+  bend: 'bend',
+  transition: 'transition',
+  cap: 'cap',
+  exit: 'cap',
+  'backdraught-damper': 'damper',
+  damper: 'damper',
+};
+
+interface Heard {
+  readonly cause: SoundCause;
+  readonly cook: readonly number[];
+  readonly outside: readonly number[];
+}
+
+/**
+ * The sound of one hood at one speed: its fan at the point where it works, the fans in its run, and the
+ * noise that the air makes in straight duct, bends, dampers, changes of size and the opening of the cap,
+ * each carried along the run to the cook's head and to the outside. Other hoods on the same duct are left
+ * out. An estimate that ranks routes, ±5 dB.
+ */
+export function soundOf(
+  { air, scheme }: Pick<Scene, 'air' | 'scheme'>,
+  { hood }: Placed,
+  setting: number,
+  run: readonly LegResult[],
+  boosters: readonly BoosterResult[],
+  works: { readonly flow: number; readonly totalPressure: number },
+): SoundResult {
+  const length = run.reduce((sum, { leg }) => sum + leg.length, 0);
+  const bends = run.reduce((sum, { fittings }) => sum + fittings.filter(isBend).length, 0);
+  const last = run.at(-1)?.leg.hydraulicDiameter ?? hydraulicDiameter(hood.collar);
+  const back = (distance: number, passed: number): DuctPath => ({
+    length: distance,
+    bends: passed,
+    opening: hydraulicDiameter(hood.collar),
+  });
+  const on = (distance: number, passed: number): DuctPath => ({
+    length: Math.max(0, length - distance),
+    bends: bends - passed,
+    opening: last,
+  });
+  const rated = hoodFan(hood, setting, works, air);
+  const parts: Heard[] = [
+    { cause: 'fan', ...heard({ power: rated.power, toCook: null, toOutside: on(0, 0) }) },
+  ];
+  let distance = 0;
+  let passed = 0;
+  for (const { leg, segment, fittings } of run) {
+    const middle = distance + leg.length / 2;
+    const noise = straightDuctPower(segment.velocity, leg.area);
+    const power = flowNoiseSpectrum(noise, segment.velocity);
+    parts.push({
+      cause: 'straight duct',
+      ...heard({ power, toCook: back(middle, passed), toOutside: on(middle, passed) }),
+    });
+    fittings.forEach((fitting, i) => {
+      const at = distance + (leg.fittings[i]?.distance ?? 0);
+      const terminal = fitting.kind === 'cap' || fitting.kind === 'exit';
+      const power = fittingSpectrum(fitting, scheme);
+      parts.push({
+        cause: causes[fitting.kind] ?? 'other fitting',
+        ...heard({ power, toCook: back(at, passed), toOutside: terminal ? null : on(at, passed) }),
+      });
+      if (isBend(fitting)) passed += 1;
+    });
+    distance += leg.length;
+    const booster = boosters.find(({ node }) => node === leg.to);
+    if (booster) {
+      const power = fanPower(booster.flow, booster.pressure);
+      parts.push({
+        cause: 'fan',
+        ...heard({ power, toCook: back(distance, passed), toOutside: on(distance, passed) }),
+      });
+    }
+  }
+  const at = (place: 'cook' | 'outside') => {
+    const { level, byCause } = combine(parts.map((part) => ({ cause: part.cause, spectrum: part[place] })));
+    return { level, sones: sonesFromDecibelA(level), byCause };
+  };
+  const inRun = boosters.map(
+    ({ name }) => `${name} in the run has its sound estimated from its flow and pressure.`,
+  );
+  return {
+    cook: at('cook'),
+    outside: at('outside'),
+    uncertainty: SOUND_UNCERTAINTY,
+    assumptions: [rated.assumption, ...inRun, PLACES],
+    provenance,
+  };
+}
+
+const isBend = (fitting: FittingResult): boolean => fitting.kind === 'bend';
+
+/** Self-noise of a fitting by octave; a cap's in its own opening, with its coefficient carried over to it. */
+function fittingSpectrum(fitting: FittingResult, scheme: Scheme): readonly number[] {
+  const whole = area(fitting.section);
+  const opening = fitting.kind === 'cap' ? openingOf(fitting, scheme, whole) : whole;
+  const ratio = opening / whole;
+  const velocity = fitting.velocity / ratio;
+  return flowNoiseSpectrum(fittingPower(velocity, fitting.c * ratio * ratio, opening), velocity);
+}
+
+function openingOf({ at }: FittingResult, scheme: Scheme, duct: number): number {
+  const node = scheme.nodes.find((candidate) => candidate.id === at);
+  const row = node?.cap === undefined ? undefined : findCap(node.cap);
+  return node?.capOpening ?? (row ? row.openingRatio * duct : duct);
+}
+
+/** Sound power of the hood's own fan where it works, from its rated sound or, without one, from flow and pressure. */
+function hoodFan(
+  hood: Hood,
+  setting: number,
+  works: { readonly flow: number; readonly totalPressure: number },
+  air: Air,
+) {
+  const speed = hood.speeds[settingOf(hood, setting)];
+  const made = curveAt(hood, setting);
+  const flow = Math.max(works.flow, 1e-6);
+  const pressure = Math.max(works.totalPressure, 1e-3);
+  if (speed?.sound === undefined || !made.known)
+    return {
+      power: fanPower(flow, pressure),
+      assumption: `No sound is given for ${hood.name}, ${speed?.name ?? ''}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
+    };
+  const at = ratedPoint(made.curve, air);
+  const level = speed.sound + fanShift(at, { flow, pressure });
+  return {
+    power: powerBehind(fanAtCook(level)),
+    assumption: `The rated ${speed.sound} dBA of ${hood.name}, ${speed.name}, is taken to be what is heard at the cook's head with the fan at ${at.words}; from there the fan's sound follows 10 log Q and 20 log of its total pressure.`,
+  };
+}
+
+/** The point of a curve that its sound is taken to be rated at: 25 Pa static, or free delivery where it starts below. */
+function ratedPoint(curve: FanCurve, air: Air) {
+  const flow = ratedFlow(curve);
+  const words = flow === freeDelivery(curve) ? 'free delivery' : '25 Pa (0.1 in w.g.)';
+  return { flow, pressure: Math.max(fanTotalPressure(curve, flow, air), 1e-3), words };
+}
+
+/** The highest flow at which a curve gives 25 Pa in its own basis, by bisection; free delivery where it never does. */
+const ratedFlow = memoise((curve: FanCurve): number => {
+  const own = airOf(curve.density, 1.8e-5);
+  const at = (q: number) => {
+    const velocityPart = curve.basis === 'static' ? (curve.density * (q / curve.collarArea) ** 2) / 2 : 0;
+    return fanTotalPressure(curve, q, own) - velocityPart;
+  };
+  let above = freeDelivery(curve);
+  const high = curve.points.findLast(([, p]) => p > SOUND_RATED_AT);
+  if (!high) return above;
+  let below = high[0];
+  while (above - below > 1e-9) {
+    const middle = (above + below) / 2;
+    if (at(middle) > SOUND_RATED_AT) below = middle;
+    else above = middle;
+  }
+  return below;
+});
