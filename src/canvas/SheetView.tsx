@@ -14,6 +14,7 @@ import type { Board, BoardState } from './board.ts';
 import { RULER } from './grid.ts';
 import { createPainter, type LayerName, layerNames, touched } from './painter.ts';
 import { FONT, MIN_TEXT } from './palette.ts';
+import { pictures } from './pictures.ts';
 import type { SheetHandle } from './sheet-handle.ts';
 import { sheetTitles } from './view.ts';
 import { type Bounds, boundsOf, fit as fitted, panBy, type Size, type Viewport } from './viewport.ts';
@@ -85,6 +86,8 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
   }, [ready, show]);
 
   useEffect(() => board.subscribe((state, before) => redraw(touched(state, before))), [board, redraw]);
+
+  useEffect(() => pictures.subscribe(() => redraw(['background'])), [redraw]);
 
   useEffect(() => {
     let gone = false;

@@ -13,7 +13,7 @@ interface Rect {
   readonly height: number;
 }
 
-/** Paper, grid, floor and ceiling, exits, blocks and the cooktop: everything behind the duct. */
+/** Paper, what `onPaper` draws on it, grid, floor and ceiling, exits, blocks and the cooktop: everything behind the duct. */
 export function drawBackground(
   pen: Pen,
   job: Job,
@@ -22,9 +22,11 @@ export function drawBackground(
   palette: Palette,
   view: Viewport,
   size: Size,
+  onPaper: () => void,
 ): void {
   pen.fillStyle = palette.sheet;
   pen.fillRect(0, 0, size.width, size.height);
+  onPaper();
   drawGrid(pen, job, palette, view, size);
   for (const face of job.exits)
     drawBox(pen, face, sheet, { fill: palette.exit, edge: palette.ok, hatch: 7 }, palette, view);

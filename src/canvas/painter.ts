@@ -10,12 +10,14 @@ import { arrowOf, drawDucts, inView } from './draw-ducts.ts';
 import { drawFrame, frameBoxes } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
+import { drawUnderlays } from './draw-underlay.ts';
 import { RULER } from './grid.ts';
 import { type Box, type Busy, boxAround, placeLabels } from './label-place.ts';
 import { labelsOf, type Measure, type Name } from './labels.ts';
 import { type Outline, outlineOf, type SheetLeg } from './outline.ts';
 import { FONT, MIN_TEXT, palettes } from './palette.ts';
 import { type Pen, setText } from './pen.ts';
+import { pictures } from './pictures.ts';
 import type { ActiveShape } from './sheet-handle.ts';
 import type { Drawable } from './stroke.ts';
 import {
@@ -109,7 +111,12 @@ export function createPainter(sheet: SheetId): Painter {
   return {
     paint(layer, pen, state, view, size) {
       const palette = palettes[state.theme];
-      if (layer === 'background') drawBackground(pen, state.live, state.schemeId, sheet, palette, view, size);
+      if (layer === 'background')
+        drawBackground(pen, state.live, state.schemeId, sheet, palette, view, size, () => {
+          const ratio = globalThis.devicePixelRatio ?? 1;
+          const look = { pictures, palette, theme: state.theme, ratio };
+          drawUnderlays(pen, state.live.underlays, sheet, look, view, size);
+        });
       else if (layer === 'overlay') paintOverlay(pen, state, view, size);
       else if (layer === 'active') drawActive(pen, active, palette, view, size);
       else {
@@ -139,6 +146,7 @@ export function touched(state: BoardState, before: BoardState): readonly LayerNa
     job.blocks !== old.blocks ||
     job.exits !== old.exits ||
     job.kitchen !== old.kitchen ||
+    job.underlays !== old.underlays ||
     hoodPlaces(state) !== hoodPlaces(before);
   if (behind) layers.push('background');
   if (

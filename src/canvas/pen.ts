@@ -10,6 +10,7 @@ export type Pen = Pick<
   | 'beginPath'
   | 'clip'
   | 'closePath'
+  | 'drawImage'
   | 'fill'
   | 'fillRect'
   | 'fillText'
@@ -36,6 +37,7 @@ export type Pen = Pick<
   textAlign: CanvasTextAlign;
   textBaseline: CanvasTextBaseline;
   globalAlpha: number;
+  imageSmoothingQuality: ImageSmoothingQuality;
 };
 
 /** Adds a stroke to the current path; `joined` continues the path that is there. */

@@ -140,7 +140,7 @@ async function readSvg(
     ...kept,
     name,
     measure: paper === null ? { kind: 'unknown' } : { kind: 'paper', scale: paper },
-    bare: true,
+    bare: isLines(kept),
     notes: [...notes, ...kept.notes],
   };
 }
@@ -153,7 +153,7 @@ async function readDxf(
   const { svg, size, scale, assumed } = await tools.drawer.dxf(drawingText(bytes), signal);
   const kept = await keepLines(svg, size, name, tools.raster, signal);
   const grown = size[0] / kept.size[0];
-  return { ...kept, name, measure: { kind: 'real', scale: scale * grown, assumed }, bare: true };
+  return { ...kept, name, measure: { kind: 'real', scale: scale * grown, assumed }, bare: isLines(kept) };
 }
 
 /** Lines as the text of a picture where that is small enough, otherwise as pixels. */
@@ -172,6 +172,10 @@ async function keepLines(
     return { image: svgUrl(text), size, notes: [] };
   }
   return await closing(() => keepFile(blob, decoded, signal), decoded);
+}
+
+function isLines({ image }: Kept): boolean {
+  return image.startsWith('data:image/svg');
 }
 
 async function shown(raster: Raster, blob: Blob, name: string): Promise<Decoded> {
