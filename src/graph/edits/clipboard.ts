@@ -2,7 +2,7 @@ import type { BendChoice, Block, Hood, Job, Node, Scheme, Segment, Vec3 } from '
 import { schemeOf } from '../infer.ts';
 import { sameSection } from '../sections.ts';
 import { add } from '../vector.ts';
-import { type DraftJob, findScheme, freshId, freshIds, plainCopy, read } from './find.ts';
+import { copyOf, type DraftJob, findScheme, freshId, freshIds, plainCopy, read } from './find.ts';
 import type { Picked } from './transform.ts';
 
 /** What was copied, as plain data that can go through text. Duct says what it is made of. */
@@ -76,7 +76,7 @@ export function paste(job: DraftJob, schemeId: string, copied: Clip, delta: Vec3
     scheme.nodes.push({
       ...rest,
       id,
-      at: add(node.at, delta),
+      at: copyOf(add(node.at, delta)),
       ...(differs && node.role === 'turn' && !node.bend && { bend: usual }),
       ...renamed('hood', hood, hoods),
       ...renamed('fan', fan, hoods),
@@ -102,7 +102,7 @@ export function paste(job: DraftJob, schemeId: string, copied: Clip, delta: Vec3
   const freshBlock = freshIds('b', read(job.blocks));
   const blocks = copied.blocks.map((block) => {
     const id = freshBlock();
-    job.blocks.push({ ...block, id, min: add(block.min, delta), max: add(block.max, delta) });
+    job.blocks.push({ ...block, id, min: copyOf(add(block.min, delta)), max: copyOf(add(block.max, delta)) });
     return id;
   });
   return { nodes: [...ids.values()], segments, blocks };
