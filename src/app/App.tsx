@@ -3,6 +3,7 @@ import { CommandBox } from './CommandBox.tsx';
 import { useApp } from './context.ts';
 import { Explainer } from './explain/Explainer.tsx';
 import { listenForShortcuts } from './keyboard.ts';
+import { LiveRegion } from './LiveRegion.tsx';
 import { NoticeDialog } from './NoticeDialog.tsx';
 import { SidePanel } from './panel/SidePanel.tsx';
 import { ResultsStrip } from './ResultsStrip.tsx';
@@ -24,6 +25,7 @@ export function Desk() {
         <ResultsStrip />
         <CommandBox />
         <NoticeDialog />
+        <LiveRegion />
       </div>
     </Explainer>
   );

@@ -12,7 +12,7 @@ import { useApp, useBoard } from './context.ts';
 
 /** The floor sheet and one section beside it, with one hand over both. */
 export function Sheets() {
-  const { board, sheets } = useApp();
+  const { board, sheets, say } = useApp();
   const section = useBoard((state) => state.section);
   const tool = useBoard((state) => state.tool);
   const [said, setSaid] = useState<{ readonly by: ToolId; readonly text: string } | null>(null);
@@ -20,7 +20,10 @@ export function Sheets() {
 
   useEffect(() => {
     const controller = createToolController(board, {
-      announce: (text) => setSaid({ by: board.getState().tool, text }),
+      announce(text) {
+        setSaid({ by: board.getState().tool, text });
+        say(text);
+      },
     });
     const wiring = createWiring(controller);
     const silence = wiring.keyboard(window);
@@ -37,7 +40,7 @@ export function Sheets() {
       setMount(null);
       controller.dispose();
     };
-  }, [board, sheets]);
+  }, [board, sheets, say]);
 
   return (
     <main className="sheets" aria-label="Sheets">
@@ -99,12 +102,5 @@ const hints: Record<ToolId, string> = {
 
 /** What the tool in hand does next, and what it has just said. */
 function Hint({ tool, said }: { tool: ToolId; said: string }) {
-  return (
-    <p className="tool-hint">
-      <span role="status" aria-live="polite">
-        {said}
-      </span>
-      {said === '' && hints[tool]}
-    </p>
-  );
+  return <p className="tool-hint">{said === '' ? hints[tool] : said}</p>;
 }

@@ -1,60 +1,11 @@
-import type { BoardState, Recipe, ToolId } from '../canvas/board.ts';
-import { type Action, shortcuts as toolKeys } from '../canvas/tools/keys.ts';
-import { addScheme, deleteSelection, duplicateScheme, removeScheme } from '../graph/edits/index.ts';
-import type { Advisor } from './advisor.ts';
-import type { FileDesk } from './file-desk.ts';
-import type { SheetsView } from './sheets-view.ts';
-import type { Shortcut } from './shortcut.ts';
+import type { ToolId } from '../canvas/board.ts';
+import { addScheme, duplicateScheme, removeScheme } from '../graph/edits/index.ts';
+import { type Command, command, edit, keysOf } from './command.ts';
+import { editCommands } from './commands-edit.ts';
 import { exampleJob, newJob } from './start.ts';
-import type { AppStore } from './store.ts';
 import { printDesk } from './theme.ts';
-import type { Ui } from './ui.ts';
 
-/** What a command may act on. */
-export interface App {
-  readonly board: AppStore;
-  readonly ui: Ui;
-  readonly files: FileDesk;
-  readonly advisor: Advisor;
-  readonly sheets: SheetsView;
-}
-
-export type CommandGroup = 'edit' | 'file' | 'tool' | 'scheme' | 'view';
-
-/** One thing that a person can ask for. Toolbar, menus, shortcuts and the command box all read this. */
-export interface Command {
-  readonly id: string;
-  readonly group: CommandGroup;
-  /** What it does, in the words of the moment: "Undo move turn". */
-  title(state: BoardState): string;
-  readonly shortcuts: readonly Shortcut[];
-  /** Other words that people search by. */
-  readonly also?: string;
-  enabled(state: BoardState): boolean;
-  /** For a command that stands for a state: whether it holds. */
-  checked?(state: BoardState): boolean;
-  run(app: App): void;
-}
-
-const always = () => true;
-
-function command(
-  id: string,
-  group: CommandGroup,
-  title: string | ((state: BoardState) => string),
-  run: (app: App) => void,
-  more: Partial<Pick<Command, 'shortcuts' | 'also' | 'enabled' | 'checked'>> = {},
-): Command {
-  return {
-    id,
-    group,
-    title: typeof title === 'string' ? () => title : title,
-    shortcuts: [],
-    enabled: always,
-    run,
-    ...more,
-  };
-}
+export type { App, Command } from './command.ts';
 
 const toolTitles: Record<ToolId, string> = {
   select: 'Select and move',
@@ -74,11 +25,6 @@ const toolWords: Record<ToolId, string> = {
   insert: 'turn split point',
 };
 
-/** Where the tools have a key for the same thing, it is the one that is printed. */
-function keysOf(action: Action): readonly Shortcut[] {
-  return toolKeys.find((row) => row.action === action)?.keys ?? [];
-}
-
 function tool(id: ToolId): Command {
   return command(`tool.${id}`, 'tool', toolTitles[id], ({ board }) => board.set({ tool: id }), {
     shortcuts: keysOf(`tool.${id}`),
@@ -87,54 +33,9 @@ function tool(id: ToolId): Command {
   });
 }
 
-const edit = (label: string, recipe: (state: BoardState) => Recipe) => (app: App) =>
-  app.board.dispatch(label, recipe(app.board.getState()));
-
-const hasSelection = ({ selection }: BoardState) => selection.nodes.length + selection.segments.length > 0;
-
 /** Everything that can be asked for, in the order in which it is listed. */
 export const commands: readonly Command[] = [
-  command(
-    'edit.undo',
-    'edit',
-    ({ undoLabel }) => (undoLabel ? `Undo ${undoLabel}` : 'Undo'),
-    ({ board }) => board.undo(),
-    { shortcuts: ['Mod+z'], also: 'take back', enabled: (state) => state.undoLabel !== null },
-  ),
-  command(
-    'edit.redo',
-    'edit',
-    ({ redoLabel }) => (redoLabel ? `Redo ${redoLabel}` : 'Redo'),
-    ({ board }) => board.redo(),
-    { shortcuts: ['Mod+Shift+z', 'Mod+y'], also: 'again', enabled: (state) => state.redoLabel !== null },
-  ),
-  command(
-    'edit.delete',
-    'edit',
-    'Delete what is selected',
-    edit(
-      'delete',
-      ({ schemeId, selection }) =>
-        (job) =>
-          deleteSelection(job, schemeId, selection),
-    ),
-    { shortcuts: keysOf('delete'), also: 'remove erase', enabled: hasSelection },
-  ),
-  command(
-    'edit.selectAll',
-    'edit',
-    'Select everything',
-    ({ board }) => {
-      const { job, schemeId } = board.getState();
-      const scheme = job.schemes.find((s) => s.id === schemeId);
-      if (scheme)
-        board.set({
-          tool: 'select',
-          selection: { nodes: scheme.nodes.map((n) => n.id), segments: scheme.segments.map((s) => s.id) },
-        });
-    },
-    { shortcuts: keysOf('select.all') },
-  ),
+  ...editCommands,
   tool('select'),
   tool('pan'),
   tool('hood'),
@@ -144,6 +45,14 @@ export const commands: readonly Command[] = [
   command('view.find', 'view', 'Find a command', ({ ui }) => ui.setState({ commandBox: true }), {
     shortcuts: ['Mod+k'],
     also: 'search help',
+  }),
+  command('view.shortcuts', 'view', 'List of shortcuts', ({ ui }) => ui.setState({ shortcuts: true }), {
+    shortcuts: ['?'],
+    also: 'keys keyboard help',
+  }),
+  command('view.table', 'view', 'Route table', ({ ui }) => ui.setState(({ table }) => ({ table: !table })), {
+    shortcuts: ['t'],
+    also: 'grid list rows keyboard screen reader',
   }),
   command('view.fit', 'view', 'Fit the drawing', ({ sheets }) => sheets.fit(), {
     shortcuts: keysOf('zoom.fit'),

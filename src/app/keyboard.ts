@@ -9,12 +9,19 @@ export function listenForShortcuts(app: App): () => void {
   const hear = (event: KeyboardEvent) => {
     if (event.defaultPrevented || event.isComposing) return;
     const command = commands.find((c) => c.shortcuts.some((shortcut) => applies(shortcut, event)));
-    if (!command) return;
+    if (!command || command.byBrowser || (copies.has(command.id) && textIsMarked())) return;
     event.preventDefault();
     if (command.enabled(app.board.getState())) command.run(app);
   };
   window.addEventListener('keydown', hear);
   return () => window.removeEventListener('keydown', hear);
+}
+
+/** Where text of the page is marked, copying means that text. */
+const copies = new Set(['edit.copy', 'edit.cut']);
+
+function textIsMarked(): boolean {
+  return window.getSelection()?.isCollapsed === false;
 }
 
 const textFields = 'input, textarea, select, [contenteditable]';

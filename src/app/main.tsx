@@ -7,12 +7,15 @@ import './panels.css';
 import './explain/explain.css';
 import './kitchen/kitchen.css';
 import './strip/speed-card.css';
+import './hood/hood.css';
 import './strip.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { browserStore } from '../files/browser-store.ts';
 import { Desk } from './App.tsx';
 import { createAdvisor } from './advisor.ts';
+import { announceResults, createAnnouncer } from './announce.ts';
+import { listenForPaste } from './clipboard.ts';
 import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
 import { createFileDesk } from './file-desk.ts';
@@ -31,13 +34,17 @@ const ui = createUi();
 const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
 const { name, unsaved } = start;
 const sheets = createSheetsView(board);
+const announcer = createAnnouncer(ui);
 const app: App = {
   board,
   ui,
   sheets,
   files: createFileDesk({ board, ui, store, name, unsaved, onOpened: sheets.fit }),
   advisor: createAdvisor(board),
+  say: announcer.say,
 };
+announceResults(board, announcer);
+listenForPaste(app);
 if (start.notice) ui.setState({ notice: start.notice });
 followTheme(board);
 window.addEventListener('pagehide', () => app.files.leave());

@@ -33,5 +33,5 @@ export function printed(shortcut: Shortcut, mac: boolean): string {
 
 /** False for the keys that mean something inside a text field, which keeps them. */
 export function worksWhileTyping(shortcut: Shortcut): boolean {
-  return shortcut.startsWith('Mod+') && !/\+[zya]$/.test(shortcut);
+  return shortcut.startsWith('Mod+') && !/\+([zyaxcvd]|Arrow\w+)$/.test(shortcut);
 }

@@ -7,7 +7,6 @@ import {
   nothing,
   type Recipe,
   type SectionDepths,
-  type Selection,
 } from '../canvas/board.ts';
 import { surviving } from '../canvas/selection.ts';
 import type { Job } from '../graph/document.ts';
@@ -27,7 +26,16 @@ export interface AppStore extends Board {
   open(job: Job): void;
   /** The committed document's solution of any scheme, solved at most once a document. */
   solutionOf(schemeId: string): SchemeSolution;
+  /** Every edit by name, those taken back included, and how many of them stand. */
+  steps(): Steps;
+  /** Takes edits back, or makes them again, until as many stand. */
+  goTo(at: number): void;
   readonly stats: BoardStats;
+}
+
+export interface Steps {
+  readonly labels: readonly string[];
+  readonly at: number;
 }
 
 export interface BoardOptions {
@@ -165,6 +173,18 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
 
     undo: () => step(undo(history)),
     redo: () => step(redo(history)),
+
+    steps: () => ({
+      labels: [...history.past, ...history.future.toReversed()].map(({ label }) => label),
+      at: history.past.length,
+    }),
+
+    goTo(at) {
+      let next = history;
+      while (next.past.length > at && next.past.length > 0) next = undo(next);
+      while (next.past.length < at && next.future.length > 0) next = redo(next);
+      step(next);
+    },
 
     open(document) {
       settled.clear();

@@ -1,4 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Clip } from '../graph/edits/index.ts';
+import type { SheetId, SheetPoint } from '../graph/sheet.ts';
+import type { Reach } from '../graph/stretch.ts';
 
 export type PanelTab = 'proposals' | 'pressure' | 'selected' | 'findings' | 'kitchen';
 
@@ -11,13 +14,35 @@ export interface Notice {
   readonly confirm?: { readonly label: string; readonly run: () => void };
 }
 
+/** A menu for what is selected, asked for at a place of a sheet. */
+export interface MenuPlace {
+  /** Window pixels. */
+  readonly x: number;
+  readonly y: number;
+  readonly sheet: SheetId;
+  readonly point: SheetPoint;
+}
+
 /** What the panels show that is not part of the board: open tab, open box, a notice. */
 export interface UiState {
   readonly panel: PanelTab;
   readonly commandBox: boolean;
+  /** The list of all keys. */
+  readonly shortcuts: boolean;
+  /** The list of edits. */
+  readonly steps: boolean;
+  /** The route as a table under the sheets. */
+  readonly table: boolean;
+  readonly menu: MenuPlace | null;
   /** The scheme whose name is being typed. */
   readonly renaming: string | null;
   readonly notice: Notice | null;
+  /** How far a change of size or material goes from the duct that it is made at. */
+  readonly reach: Reach | 'leg';
+  /** What was copied here last, for a browser that does not lend its clipboard. */
+  readonly clip: Clip | null;
+  /** What the live region says; `turn` tells the same words said again. */
+  readonly said: { readonly text: string; readonly turn: number };
 }
 
 export type Ui = StoreApi<UiState>;
@@ -26,7 +51,14 @@ export function createUi(): Ui {
   return createStore<UiState>(() => ({
     panel: 'proposals',
     commandBox: false,
+    shortcuts: false,
+    steps: false,
+    table: false,
+    menu: null,
     renaming: null,
     notice: null,
+    reach: 'leg',
+    clip: null,
+    said: { text: '', turn: 0 },
   }));
 }
