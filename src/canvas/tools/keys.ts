@@ -21,6 +21,8 @@ export const shortcuts = [
   { action: 'tool.cap', keys: ['c'], title: 'Place cap', scope: 'sheets' },
   { action: 'tool.insert', keys: ['n'], title: 'Insert a node', scope: 'sheets' },
   { action: 'tool.pan', keys: ['p'], title: 'Pan', scope: 'sheets' },
+  { action: 'tool.underlay', keys: ['g'], title: 'Move an underlay', scope: 'sheets' },
+  { action: 'tool.scale', keys: ['k'], title: 'Set the scale of an underlay', scope: 'sheets' },
   { action: 'pan', keys: [' '], title: 'Pan with the pointer', scope: 'sheets', hold: true },
   { action: 'free', keys: ['Alt'], title: 'Suspend snapping', scope: 'sheets', hold: true },
   { action: 'zoom.in', keys: ['+', '='], title: 'Zoom in', scope: 'sheets' },

@@ -6,6 +6,8 @@ import { insertReady } from './insert.ts';
 import { panReady } from './pan.ts';
 import { selectIdle } from './select/idle.ts';
 import type { Phase, ToolContext } from './tool.ts';
+import { underlayReady } from './underlay/move.ts';
+import { scaleReady } from './underlay/scale.ts';
 
 const ready = {
   select: selectIdle,
@@ -14,6 +16,8 @@ const ready = {
   cap: capReady,
   insert: insertReady,
   pan: panReady,
+  underlay: underlayReady,
+  scale: scaleReady,
 } satisfies Record<ToolId, (context: ToolContext) => Phase>;
 
 /** The phase that a tool starts in. */
