@@ -1,9 +1,9 @@
-import { useState } from 'react';
-import { Button, Input, TextField } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import { formatFlow, parseFlow } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import type { ChangeHouse, DrawnHouse } from './house.ts';
+import { NameField } from './NameField.tsx';
 
 /** A clothes dryer, to start a new fan with: about 150 cfm (common practice). */
 const ordinaryFlow = 0.07;
@@ -52,45 +52,5 @@ export function OtherExhaust({ fans, onChange }: OtherExhaustProps) {
         Add a fan
       </Button>
     </div>
-  );
-}
-
-interface NameFieldProps {
-  readonly label: string;
-  readonly value: string;
-  readonly onCommit: (name: string) => void;
-  /** Why a name is not taken; undefined where it is. */
-  readonly refuse?: (name: string) => string | undefined;
-}
-
-/** A name that is taken when the field is left; an empty one is not. */
-export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
-  const [text, setText] = useState<string | null>(null);
-  const name = text?.trim() ?? value;
-  const wrong = text === null ? undefined : name === '' ? 'It needs a name.' : refuse?.(name);
-  const take = () => {
-    if (text === null || wrong !== undefined) return;
-    setText(null);
-    if (name !== value) onCommit(name);
-  };
-  return (
-    <TextField
-      className="field name-field"
-      aria-label={label}
-      value={text ?? value}
-      isInvalid={wrong !== undefined}
-      onChange={setText}
-      onBlur={take}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') take();
-        if (event.key === 'Escape' && text !== null) {
-          event.stopPropagation();
-          setText(null);
-        }
-      }}
-    >
-      <Input spellCheck={false} autoComplete="off" />
-      {wrong !== undefined && <span className="field-error">{wrong}</span>}
-    </TextField>
   );
 }

@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { Hood } from '../../graph/document.ts';
 import { speedCurve } from '../../graph/speeds.ts';
+import { systemCurve } from '../../graph/system-curve.ts';
 import { fanTotalPressure, freeDelivery } from '../../hydraulics/fan.ts';
 import { quantity } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
@@ -15,7 +16,9 @@ const SAMPLES = 48;
 export function FanChart({ hood }: { hood: Hood }) {
   const units = useBoard((state) => state.units);
   const air = useBoard((state) => state.solution.air);
-  const speeds = useBoard((state) => state.solution.speeds);
+  const job = useBoard((state) => state.live);
+  const solution = useBoard((state) => state.solution);
+  const { speeds } = solution;
   const chosen = useBoard((state) => state.speed);
   const flowShown = (flow: number) => quantity('flow', flow, units).value;
   const pressureShown = (pressure: number) => quantity('pressure', pressure, units).value;
@@ -38,6 +41,21 @@ export function FanChart({ hood }: { hood: Hood }) {
     [0, Math.max(...all.map(([, pressure]) => pressure))],
     [inside.bottom, inside.top],
   ).nice(4);
+  const mostFlow = Math.max(
+    ...hood.speeds.map((_, index) => {
+      const known = speedCurve(hood, index);
+      return known.known ? freeDelivery(known.curve) : 0;
+    }),
+  );
+  const [, mostPressure = 0] = y.domain();
+  const system = systemCurve(
+    job,
+    solution,
+    speeds[chosen]?.hood === hood.id ? chosen : -1,
+    Array.from({ length: SAMPLES + 1 }, (_, i) => (mostFlow * i) / SAMPLES),
+  )
+    .map(([flow, pressure]): [number, number] => [flowShown(flow), pressureShown(pressure)])
+    .filter(([, pressure]) => pressure <= mostPressure);
   const path = (points: readonly [number, number][]) =>
     polyline(points.map(([flow, pressure]) => [x(flow), y(pressure)]));
   return (
@@ -68,6 +86,7 @@ export function FanChart({ hood }: { hood: Hood }) {
         {curves.map(({ name, points, result }) => (
           <path key={name} className={result === chosen ? 'line' : 'line faint'} d={path(points)} />
         ))}
+        {system.length > 0 && <path className="line system" d={path(system)} />}
         {curves.map(({ name, result }) => {
           const outcome = speeds[result]?.outcome;
           if (!outcome?.solved) return null;
@@ -82,7 +101,15 @@ export function FanChart({ hood }: { hood: Hood }) {
           );
         })}
       </svg>
-      <figcaption>Total pressure of the fan; dots: where this scheme makes it work.</figcaption>
+      <figcaption>
+        Total pressure of the fan; dots: where this scheme makes it work.
+        {system.length > 0 && (
+          <>
+            {' '}
+            <span className="key system" /> what the run asks for
+          </>
+        )}
+      </figcaption>
     </figure>
   );
 }

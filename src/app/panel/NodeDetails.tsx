@@ -14,11 +14,11 @@ import {
 } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
+import { HoodEditor } from '../hood/HoodEditor.tsx';
 import { nodeName } from '../places.ts';
 import { capitalized } from '../wording.ts';
 import { RowChooser } from './choosers.tsx';
 import { FittingFigures } from './FittingFigures.tsx';
-import { HoodDetails } from './HoodDetails.tsx';
 
 /** One node: the turn, the cap or the hood that stands there, and its place in the kitchen. */
 export function NodeDetails({ id }: { id: string }) {
@@ -39,7 +39,7 @@ export function NodeDetails({ id }: { id: string }) {
         <CapChoice id={id} cap={node.cap} opening={node.capOpening} />
       )}
       {place.kind === 'open end' && <OpenEnd id={id} />}
-      {node.hood !== undefined && <HoodDetails id={node.hood} />}
+      {node.hood !== undefined && <HoodEditor id={node.hood} />}
       {fittings.map((fitting) => (
         <FittingFigures key={fitting.id} fitting={fitting} />
       ))}

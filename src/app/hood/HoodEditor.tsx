@@ -1,0 +1,104 @@
+import type { Draft } from 'immer';
+import { Button, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import type { Hood } from '../../graph/document.ts';
+import { addSpeed } from '../../graph/edits/index.ts';
+import { formatLength, parseLength } from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { QuantityField } from '../controls.tsx';
+import { NameField } from '../kitchen/NameField.tsx';
+import { within } from '../kitchen/reading.ts';
+import { SectionChooser } from '../panel/choosers.tsx';
+import { FanChart } from '../panel/FanChart.tsx';
+import { SpeedEditor } from './SpeedEditor.tsx';
+
+/** A hood: its measures, its collar, and what is known of its fan at every speed. */
+export function HoodEditor({ id }: { id: string }) {
+  const { board } = useApp();
+  const units = useBoard((state) => state.units);
+  const hood = useBoard((state) => state.live.hoods.find((each) => each.id === id));
+  const speeds = useBoard((state) => state.solution.speeds);
+  const chosen = useBoard((state) => state.solution.speeds[state.speed]);
+  if (!hood) return <p className="caution">The hood of this node is not in the job.</p>;
+  const index = chosen?.hood === id ? chosen.speed : hood.speeds.length - 1;
+  const choose = (speed: number) => {
+    const at = speeds.findIndex((each) => each.hood === id && each.speed === speed);
+    if (at >= 0) board.set({ speed: at });
+  };
+  const change = (label: string, recipe: (hood: Draft<Hood>) => void) =>
+    board.dispatch(label, (job) => {
+      const draft = job.hoods.find((each) => each.id === id);
+      if (draft) recipe(draft);
+    });
+  return (
+    <div className="hood-editor">
+      <NameField
+        label="Name of the hood"
+        value={hood.name}
+        onCommit={(name) =>
+          change('rename hood', (draft) => {
+            draft.name = name;
+          })
+        }
+      />
+      <div className="field-grid">
+        <QuantityField
+          label="Width"
+          value={hood.width === undefined ? '' : formatLength(hood.width, units)}
+          parse={(text) =>
+            within(parseLength(text, units), 0.15, 4, 'A hood', (width) => formatLength(width, units))
+          }
+          onCommit={(width) =>
+            change('change hood width', (draft) => {
+              draft.width = width;
+            })
+          }
+        />
+        <SectionChooser
+          label="Collar"
+          value={hood.collar}
+          onChoose={(collar) =>
+            change('change collar', (draft) => {
+              draft.collar = collar;
+            })
+          }
+        />
+      </div>
+      <h3>Fan</h3>
+      <FanChart hood={hood} />
+      <div className="speed-choice">
+        <ToggleButtonGroup
+          aria-label="Speed"
+          className="switch"
+          selectionMode="single"
+          disallowEmptySelection
+          selectedKeys={[String(index)]}
+          onSelectionChange={(keys) => {
+            const [key] = keys;
+            if (key !== undefined) choose(Number(key));
+          }}
+        >
+          {hood.speeds.map((speed, i) => (
+            <ToggleButton key={speed.name} id={String(i)}>
+              {speed.name}
+            </ToggleButton>
+          ))}
+        </ToggleButtonGroup>
+        <Button
+          className="text-button"
+          onPress={() => {
+            let made = index;
+            board.dispatch('add speed', (job) => {
+              made = addSpeed(job, id);
+            });
+            const { solution } = board.getState();
+            const at = solution.speeds.findIndex((each) => each.hood === id && each.speed === made);
+            if (at >= 0) board.set({ speed: at });
+          }}
+        >
+          Add a speed
+        </Button>
+      </div>
+      <SpeedEditor key={`${id} ${index}`} hood={hood} index={index} />
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import { useState } from 'react';
+import { Input, TextField } from 'react-aria-components';
+
+interface NameFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly onCommit: (name: string) => void;
+  /** Why a name is not taken; undefined where it is. */
+  readonly refuse?: (name: string) => string | undefined;
+}
+
+/** A name that is taken when the field is left; an empty one is not. */
+export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
+  const [text, setText] = useState<string | null>(null);
+  const name = text?.trim() ?? value;
+  const wrong = text === null ? undefined : name === '' ? 'It needs a name.' : refuse?.(name);
+  const take = () => {
+    if (text === null || wrong !== undefined) return;
+    setText(null);
+    if (name !== value) onCommit(name);
+  };
+  return (
+    <TextField
+      className="field name-field"
+      aria-label={label}
+      value={text ?? value}
+      isInvalid={wrong !== undefined}
+      onChange={setText}
+      onBlur={take}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') take();
+        if (event.key === 'Escape' && text !== null) {
+          event.stopPropagation();
+          setText(null);
+        }
+      }}
+    >
+      <Input spellCheck={false} autoComplete="off" />
+      {wrong !== undefined && <span className="field-error">{wrong}</span>}
+    </TextField>
+  );
+}
