@@ -1,6 +1,6 @@
-import { useEffect } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
 import { CommandBox } from './CommandBox.tsx';
-import { useApp } from './context.ts';
+import { useApp, useUi } from './context.ts';
 import { Explainer } from './explain/Explainer.tsx';
 import { listenForShortcuts } from './keyboard.ts';
 import { LiveRegion } from './LiveRegion.tsx';
@@ -14,6 +14,7 @@ import { TopBar } from './TopBar.tsx';
 /** The desk. Its shortcuts listen after the sheets' own keys, which come first. */
 export function Desk() {
   const app = useApp();
+  const shortcuts = useUi((state) => state.shortcuts);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
@@ -26,7 +27,17 @@ export function Desk() {
         <CommandBox />
         <NoticeDialog />
         <LiveRegion />
+        <Asked open={shortcuts} box={<ShortcutsDialog />} />
       </div>
     </Explainer>
   );
+}
+
+const ShortcutsDialog = lazy(() => import('./ShortcutsDialog.tsx'));
+
+/** A box whose code comes when it is first asked for. */
+function Asked({ open, box }: { open: boolean; box: ReactNode }) {
+  const [asked, setAsked] = useState(open);
+  if (open && !asked) setAsked(true);
+  return asked ? <Suspense>{box}</Suspense> : null;
 }

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import {
   Autocomplete,
   Dialog,
@@ -8,11 +9,12 @@ import {
   Modal,
   ModalOverlay,
   TextField,
-  useFilter,
 } from 'react-aria-components';
-import { commandById, commands } from './commands.ts';
+import type { BoardState } from '../canvas/board.ts';
+import { type Command, commandById, commands } from './commands.ts';
 import { useApp, useUi } from './context.ts';
 import { onMac } from './controls.tsx';
+import { searchDistance } from './search-words.ts';
 import { printed } from './shortcut.ts';
 
 /** Everything that the program can do, found by typing. */
@@ -37,29 +39,26 @@ export function CommandBox() {
 
 function Search() {
   const app = useApp();
-  const { contains } = useFilter({ sensitivity: 'base' });
+  const [typed, setTyped] = useState('');
   const state = app.board.getState();
-  const ready = commands.filter((command) => command.id !== 'view.find' && command.enabled(state));
+  const found = findCommands(typed, state);
   return (
-    <Autocomplete filter={contains}>
+    <Autocomplete inputValue={typed} onInputChange={setTyped}>
       <TextField aria-label="Find a command" autoFocus>
         <Input placeholder="What do you want to do?" />
       </TextField>
       <Menu
         className="menu"
         aria-label="Commands"
+        disabledKeys={found.filter((command) => !command.enabled(state)).map(({ id }) => id)}
         renderEmptyState={() => <p className="empty">No command by that name.</p>}
         onAction={(id) => {
           app.ui.setState({ commandBox: false });
           commandById(String(id)).run(app);
         }}
       >
-        {ready.map((command) => (
-          <MenuItem
-            key={command.id}
-            id={command.id}
-            textValue={`${command.title(state)} ${command.also ?? ''}`.trim()}
-          >
+        {found.map((command) => (
+          <MenuItem key={command.id} id={command.id} textValue={command.title(state)}>
             <span>{command.title(state)}</span>
             {command.shortcuts[0] && <Keyboard>{printed(command.shortcuts[0], onMac)}</Keyboard>}
           </MenuItem>
@@ -67,4 +66,16 @@ function Search() {
       </Menu>
     </Autocomplete>
   );
+}
+
+/** Commands that a search finds, the nearest first; those that cannot be done now come last. */
+export function findCommands(typed: string, state: BoardState): readonly Command[] {
+  return commands
+    .flatMap((command) => {
+      if (command.id === 'view.find') return [];
+      const distance = searchDistance(typed, command.title(state), command.also);
+      return distance === null ? [] : [{ command, distance: distance + (command.enabled(state) ? 0 : 100) }];
+    })
+    .toSorted((a, b) => a.distance - b.distance)
+    .map(({ command }) => command);
 }

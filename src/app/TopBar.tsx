@@ -21,6 +21,7 @@ import { useApp, useBoard, useFiles } from './context.ts';
 import { CommandButton, onMac } from './controls.tsx';
 import { Icon } from './icons.tsx';
 import { SchemeTabs } from './SchemeTabs.tsx';
+import { StepsMenu } from './StepsMenu.tsx';
 import { printed } from './shortcut.ts';
 
 /** The job, its schemes, and what acts on the whole of it. */
@@ -33,6 +34,7 @@ export function TopBar() {
       <Toolbar className="bar-group" aria-label="Undo and redo">
         <CommandButton id="edit.undo" icon="undo" />
         <CommandButton id="edit.redo" icon="redo" />
+        <StepsMenu />
       </Toolbar>
       <SchemeTabs />
       <div className="bar-group bar-end">

@@ -4,6 +4,7 @@ import './desk.css';
 import './controls.css';
 import './details.css';
 import './panels.css';
+import './edit.css';
 import './explain/explain.css';
 import './kitchen/kitchen.css';
 import './strip/speed-card.css';

@@ -1,0 +1,83 @@
+import { Button, Dialog, Heading, Keyboard, Modal, ModalOverlay } from 'react-aria-components';
+import { type KeyScope, shortcuts as toolKeys } from '../canvas/tools/keys.ts';
+import { commands } from './commands.ts';
+import { useApp, useBoard, useUi } from './context.ts';
+import { onMac } from './controls.tsx';
+import { printed } from './shortcut.ts';
+
+/** Every key that does something, from the registry of commands and the table of the tools. */
+export default function ShortcutsDialog() {
+  const { ui } = useApp();
+  const open = useUi((state) => state.shortcuts);
+  const close = () => ui.setState({ shortcuts: false });
+  return (
+    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
+      <Modal className="modal wide">
+        <Dialog className="dialog">
+          <Heading slot="title">Shortcuts</Heading>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
+          <section className="shortcut-list" aria-label="All shortcuts" tabIndex={0}>
+            <Commands />
+            {scopes.map(({ scope, title }) => (
+              <ToolKeys key={scope} scope={scope} title={title} />
+            ))}
+          </section>
+          <div className="dialog-buttons">
+            <Button className="button primary" autoFocus onPress={close}>
+              Close
+            </Button>
+          </div>
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}
+
+function Commands() {
+  const state = useBoard((now) => now);
+  const rows = commands.filter((command) => command.shortcuts.length > 0);
+  return (
+    <Group
+      title="Commands"
+      rows={rows.map((command) => ({ title: command.title(state), keys: command.shortcuts }))}
+    />
+  );
+}
+
+const scopes: readonly { readonly scope: KeyScope; readonly title: string }[] = [
+  { scope: 'sheets', title: 'On the sheets' },
+  { scope: 'select', title: 'With something selected' },
+  { scope: 'draw', title: 'While drawing a duct' },
+];
+
+function ToolKeys({ scope, title }: { scope: KeyScope; title: string }) {
+  const listed = new Set(commands.flatMap((command) => command.shortcuts));
+  const rows = toolKeys.filter((row) => row.scope === scope && !row.keys.some((key) => listed.has(key)));
+  return <Group title={title} rows={rows} />;
+}
+
+interface GroupProps {
+  readonly title: string;
+  readonly rows: readonly { readonly title: string; readonly keys: readonly string[] }[];
+}
+
+function Group({ title, rows }: GroupProps) {
+  if (rows.length === 0) return null;
+  return (
+    <div>
+      <h3>{title}</h3>
+      <dl>
+        {rows.map((row) => (
+          <div key={row.title}>
+            <dt>{row.title}</dt>
+            <dd>
+              {row.keys.map((key) => (
+                <Keyboard key={key}>{printed(key, onMac)}</Keyboard>
+              ))}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </div>
+  );
+}
