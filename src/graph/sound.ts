@@ -162,10 +162,15 @@ function hoodFan(
       assumption: `No sound is given for ${hood.name}, ${speed?.name ?? ''}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
     };
   const at = ratedPoint(made.curve, air);
-  const level = speed.sound + fanShift(at, { flow, pressure });
+  const loudest = loudestFlow(made.curve);
+  const point =
+    flow < loudest
+      ? { flow: loudest, pressure: fanTotalPressure(made.curve, loudest, air) }
+      : { flow, pressure };
+  const level = speed.sound + fanShift(at, point);
   return {
     power: powerBehind(fanAtCook(level)),
-    assumption: `The rated ${speed.sound} dBA of ${hood.name}, ${speed.name}, is taken to be what is heard at the cook's head with the fan at ${at.words}; from there the fan's sound follows 10 log Q and 20 log of its total pressure.`,
+    assumption: `The rated ${speed.sound} dBA of ${hood.name}, ${speed.name}, is taken to be what is heard at the cook's head with the fan at ${at.words}; from there the fan's sound follows 10 log Q and 20 log of its total pressure, and a fan that is throttled beyond the loudest point of its curve is taken to stay as loud.`,
   };
 }
 
@@ -193,4 +198,21 @@ const ratedFlow = memoise((curve: FanCurve): number => {
     else above = middle;
   }
   return below;
+});
+
+/**
+ * The flow at which `10 log Q + 20 log p` of a curve is greatest, m3/s. The rule says that a fan throttled
+ * further gets quieter, which fans do not do (common practice); there the greatest is held.
+ */
+const loudestFlow = memoise((curve: FanCurve): number => {
+  const own = airOf(curve.density, 1.8e-5);
+  const most = freeDelivery(curve);
+  let loudest = most;
+  let strength = 0;
+  for (let i = 1; i <= 200; i++) {
+    const q = (most * i) / 200;
+    const reached = q * Math.max(0, fanTotalPressure(curve, q, own)) ** 2;
+    if (reached > strength) [loudest, strength] = [q, reached];
+  }
+  return loudest;
 });

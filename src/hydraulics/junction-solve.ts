@@ -55,13 +55,23 @@ export interface JunctionSolution {
 interface Target extends Omit<WayLoss, 'loss' | 'velocity'> {
   readonly commonArea: number;
   readonly area: number;
+  readonly inward: boolean;
 }
 
-const MOST_ROUNDS = 60;
-/** Flows that change by less than this share of the largest are settled. */
-const SETTLED = 1e-10;
-/** Share of the way to the new coefficients that a round goes. */
+const MOST_ROUNDS = 300;
+/** After so many rounds the iteration goes on slowly and without aim: a stream keeps turning round. */
+const WILD_ROUNDS = 40;
+/** Flows that would change by less than this share of the largest in an undamped round are settled. */
+const SETTLED = 1e-9;
+/** Share of the way to the new coefficients that a round goes: at first, and at least. */
 const DAMPING = 0.7;
+const LEAST_DAMPING = 0.1;
+/** By how much the damping grows again in a round in which no stream turns round. */
+const RECOVERY = 1.2;
+/** The most that a round is aimed by the one before. */
+const MOST_AIM = 5;
+/** A branch with less than this share of the whole flow is led towards C = 1, see {@link nearRest}. */
+const NEAR_REST = 0.02;
 /** A way with less velocity pressure than this share of the whole flow's is charged as a fixed pressure. */
 const SLOW = 0.05;
 /** A leg goes straight through a junction when it deflects by no more than this, degrees. */
@@ -75,36 +85,40 @@ const AT_REST = 1e-6;
  * round solves the network with the losses of the last one: a positive one as a coefficient on its own
  * leg, a negative one, or one on a leg where hardly any air moves, as a fixed pressure, which leaves the
  * solve as convex as it was. Rounds go on, damped, until no flow changes by more than 1e-10 of the
- * largest; one that does not settle in 60 is not a result.
+ * largest; one that does not settle in 300 is not a result.
  */
 export function solveWithJunctions(network: Network, junctions: readonly Junction[]): JunctionSolution {
   let solution = solveNetwork(network);
   if (junctions.length === 0 || !solution.converged)
     return { network: solution, ways: [], leftOut: new Map(), rounds: 1, change: 0 };
   const { density } = network.air;
-  const coefficients = new Map<string, number>();
-  let damping = DAMPING;
+  const mixers = new Map(junctions.map(({ id }) => [id, mixer()]));
   let change = Number.POSITIVE_INFINITY;
   for (let rounds = 2; rounds <= MOST_ROUNDS; rounds++) {
     const { flows } = solution;
     const { targets, leftOut } = targetsAt(junctions, flows);
     const charges = new Map<string, Charge>();
-    const ways = targets.map((target) => {
-      const before = coefficients.get(keyOf(target));
-      const c = before === undefined ? target.c : before + damping * (target.c - before);
-      coefficients.set(keyOf(target), c);
-      charge(charges, { ...target, c }, flows, density);
-      return { ...target, c };
+    const ways = junctions.flatMap(({ id }) => {
+      const here = targets.filter((target) => target.junction === id);
+      const signs = here.map(signOf);
+      const mix = mixers.get(id) as Mixer;
+      const names = here.map(({ edge, way }) => (way === 'branch' ? edge : way));
+      const mixed = mix(
+        names,
+        signs,
+        here.map(({ c }) => c),
+      );
+      return here.map((target, k) => ({ ...target, c: mixed[k] as number }));
     });
+    for (const way of ways) charge(charges, way, flows, density);
     const edges = network.edges.map((edge) => charged(edge, charges.get(edge.id)));
     const next = solveNetwork({ ...network, edges }, { start: flows });
     if (!next.converged) return { network: next, ways: [], leftOut, rounds, change };
     const moved = changeBetween(flows, next.flows);
-    if (moved > change) damping /= 2;
     change = moved;
     solution = next;
     if (change <= SETTLED) {
-      const wayLosses = ways.map(({ commonArea, area, ...way }): WayLoss => {
+      const wayLosses = ways.map(({ commonArea, area, inward, ...way }): WayLoss => {
         const velocity = Math.abs(next.flows.get(way.common) as number) / commonArea;
         return { ...way, velocity, loss: (way.c * density * velocity * velocity) / 2 };
       });
@@ -126,7 +140,7 @@ interface Charge {
 /** Charges a way to its edge: as a coefficient where it costs, as a pressure where it gains or hardly moves. */
 function charge(
   charges: Map<string, Charge>,
-  { edge, common, commonArea, area, c }: Target,
+  { edge, inward, converging, common, commonArea, area, c }: Target,
   flows: ReadonlyMap<string, number>,
   density: number,
 ): void {
@@ -136,14 +150,69 @@ function charge(
   const on = charges.get(edge) ?? { parts: [], gain: 0 };
   charges.set(edge, on);
   if (c > 0 && ratio > SLOW) on.parts.push({ kind: 'local', c: c / ratio, area });
-  else on.gain -= (Math.sign(flow) * c * density * speed * speed) / 2;
+  else on.gain -= ((inward === converging ? c : -c) * density * speed * speed) / 2;
 }
 
 function charged(edge: NetworkEdge, on: Charge | undefined): NetworkEdge {
   return on ? { ...edge, parts: [...edge.parts, ...on.parts], gain: (edge.gain ?? 0) + on.gain } : edge;
 }
 
-const keyOf = ({ junction, edge }: Pick<Target, 'junction' | 'edge'>): string => `${junction} ${edge}`;
+/**
+ * The sign with which a way's coefficient goes on smoothly where its air turns round: that of a branch is
+ * then a loss on one side and a gain on the other.
+ */
+function signOf({ way, converging }: Target): 1 | -1 {
+  return way === 'branch' && converging ? -1 : 1;
+}
+
+type Mixer = (
+  names: readonly string[],
+  signs: readonly (1 | -1)[],
+  wanted: readonly number[],
+) => readonly number[];
+
+/**
+ * The next coefficients of a junction from what the last ones led to: damped, and aimed by the round before
+ * (Anderson's acceleration with a memory of one step). Where a stream has turned round it goes on from the
+ * values of before, with half the step and without aim.
+ */
+function mixer(): Mixer {
+  const values = new Map<string, number>();
+  let lastKey = '';
+  let before: { readonly x: readonly number[]; readonly step: readonly number[] } | null = null;
+  let damping = DAMPING;
+  let round = 0;
+  return (names, signs, coefficients) => {
+    const key = names.map((name, i) => `${name} ${signs[i]}`).join();
+    const wanted = coefficients.map((c, i) => c * (signs[i] as number));
+    const first = lastKey === '';
+    const wild = ++round > WILD_ROUNDS;
+    if (!first && key !== lastKey) {
+      damping = Math.max(LEAST_DAMPING, damping / 2);
+      before = null;
+    } else damping = Math.min(DAMPING, RECOVERY * damping);
+    if (wild) damping = LEAST_DAMPING;
+    const x = names.map((name, i) => values.get(name) ?? (first ? (wanted[i] as number) : 0));
+    const step = wanted.map((w, i) => w - (x[i] as number));
+    let next = step.map((f, i) => (x[i] as number) + damping * f);
+    if (before && !wild) {
+      const { x: xBefore, step: stepBefore } = before;
+      const turn = step.map((f, i) => f - (stepBefore[i] as number));
+      const size = turn.reduce((sum, t) => sum + t * t, 0);
+      const along = size > 0 ? turn.reduce((sum, t, i) => sum + t * (step[i] as number), 0) / size : 0;
+      const share = Math.min(MOST_AIM, Math.max(-MOST_AIM, along));
+      next = next.map(
+        (g, i) => g - share * ((x[i] as number) - (xBefore[i] as number) + damping * (turn[i] as number)),
+      );
+    }
+    before = { x, step };
+    lastKey = key;
+    names.forEach((name, i) => {
+      values.set(name, next[i] as number);
+    });
+    return next.map((g, i) => g * (signs[i] as number));
+  };
+}
 
 /** Largest change of a flow over the largest flow. */
 function changeBetween(before: ReadonlyMap<string, number>, after: ReadonlyMap<string, number>): number {
@@ -183,8 +252,8 @@ function waysThrough({ id, ports }: Junction, flows: ReadonlyMap<string, number>
   );
   const whole = Math.abs(common.out);
   if (whole === 0) return [];
-  const others = streams.filter((stream) => stream !== common && Math.abs(stream.out) > AT_REST * whole);
-  if (others.some((stream) => Math.sign(stream.out) === Math.sign(common.out)))
+  const others = streams.filter((stream) => stream !== common);
+  if (others.some((stream) => stream.out * Math.sign(common.out) > AT_REST * whole))
     return 'several ducts bring air and several take it away, for which there is no published loss here';
   const converging = common.out > 0;
   const turned = others
@@ -203,15 +272,9 @@ function waysThrough({ id, ports }: Junction, flows: ReadonlyMap<string, number>
   const targets: Target[] = branches.map(({ stream, angle }) => {
     const asked = query(Math.abs(stream.out), stream.area, angle);
     const { branchC, provenance } = junctionLoss(asked);
-    return {
-      ...about,
-      ...asked,
-      edge: stream.edge,
-      area: stream.area,
-      way: 'branch',
-      c: branchC,
-      provenance,
-    };
+    const { edge, area, inward } = stream;
+    const c = nearRest(branchC, asked.flowRatio, converging);
+    return { ...about, ...asked, edge, area, inward, way: 'branch', c, provenance };
   });
   if (straight && branches.length > 0) {
     const flow = branches.reduce((sum, { stream }) => sum + Math.abs(stream.out), 0);
@@ -219,10 +282,20 @@ function waysThrough({ id, ports }: Junction, flows: ReadonlyMap<string, number>
     const angle = branches.reduce((sum, way) => sum + way.angle, 0) / branches.length;
     const asked = query(flow, area, angle);
     const { straightC, provenance } = junctionLoss(asked);
-    const { edge, area: own } = straight.stream;
-    targets.push({ ...about, ...asked, edge, area: own, way: 'straight', c: straightC, provenance });
+    const { edge, area: own, inward } = straight.stream;
+    targets.push({ ...about, ...asked, edge, area: own, inward, way: 'straight', c: straightC, provenance });
   }
   return targets;
+}
+
+/**
+ * A branch at rest stands at the static pressure of the main, whichever way it is about to flow: C is 1 for
+ * air that would leave and -1 for air that would come. The tables end nearby but not there; below a
+ * fiftieth of the whole flow the coefficient is led to it, so that a stream turns round without a step.
+ */
+function nearRest(c: number, flowRatio: number, converging: boolean): number {
+  const atRest = converging ? -1 : 1;
+  return atRest + Math.min(1, flowRatio / NEAR_REST) * (c - atRest);
 }
 
 /** By how much a stream turns between its duct and the one of the whole flow, degrees: 0 straight on. */
