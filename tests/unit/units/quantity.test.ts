@@ -159,6 +159,13 @@ test.each([
   expect(value(units.parseArea(text, 'imperial'))).toBeCloseTo(expected, 12);
 });
 
+test('a floor area is read and written in square feet or square metres', () => {
+  expect(value(units.parseQuantity('floorArea', '1,800 sq ft', 'imperial'))).toBeCloseTo(167.2254, 4);
+  expect(value(units.parseQuantity('floorArea', '165', 'metric'))).toBe(165);
+  expect(units.quantity('floorArea', 165, 'imperial').text).toBe('1776 sq ft');
+  expect(units.quantity('floorArea', 165, 'metric').text).toBe('165 m²');
+});
+
 test('a run of duct is written in feet with one decimal or metres with two', () => {
   expect(units.formatRun(5.61, 'imperial')).toBe('18.4 ft');
   expect(units.formatRun(5.61, 'metric')).toBe('5.61 m');
