@@ -160,7 +160,7 @@ test.each([
 });
 
 test('a floor area is read and written in square feet or square metres', () => {
-  expect(value(units.parseQuantity('floorArea', '1,800 sq ft', 'imperial'))).toBeCloseTo(167.2254, 4);
+  expect(value(units.parseQuantity('floorArea', '1,800 sq ft', 'imperial'))).toBeCloseTo(167.2255, 4);
   expect(value(units.parseQuantity('floorArea', '165', 'metric'))).toBe(165);
   expect(units.quantity('floorArea', 165, 'imperial').text).toBe('1776 sq ft');
   expect(units.quantity('floorArea', 165, 'metric').text).toBe('165 m²');
