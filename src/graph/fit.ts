@@ -2,7 +2,7 @@ import { formatLength } from '../units/index.ts';
 import type { Block, Job } from './document.ts';
 import { bendInChase, chaseFindings } from './fit/chase.ts';
 import { clashes } from './fit/clash.ts';
-import { arcPart, blockIndex, legPart, type Room } from './fit/room.ts';
+import { arcPart, blockIndex, cornerOf, legPart, type Room } from './fit/room.ts';
 import { memoise } from './memo.ts';
 import { placesOf } from './places.ts';
 import type { Finding, Route } from './route.ts';
@@ -15,7 +15,7 @@ export const usualClearance = 0.0127;
 
 /**
  * Whether a route fits in its room: the outside of the duct, its wall and insulation included, against
- * the job's blocks. Straight legs are measured exactly, arcs by chords that stray 2 mm at most.
+ * the job's blocks. Straight legs are measured exactly, arcs by chords that stray 2 mm at most from their centre line.
  * Findings: `fit-clash` (into a block), `fit-clearance` (nearer than wanted), `fit-chase` (out of the
  * side of a chase that it passes through), `fit-bend` (a bend too long for the chase it turns in).
  * Repeated calls with the same route and blocks are free.
@@ -58,7 +58,9 @@ const found = memoise(
       findings.push(...here);
     }
     for (const node of route.nodes.values()) {
-      const part = node.bend && arcPart(node, route, places);
+      const corner = cornerOf(node, route);
+      if (!corner || room.near(corner, room.clearance).length === 0) continue;
+      const part = arcPart(node, route, places);
       if (!part) continue;
       const here = [...clashes(part, room), ...chaseFindings(part, room), ...bendInChase(node, part, room)];
       findings.push(

@@ -1,7 +1,7 @@
 import type { Block, Vec3 } from '../document.ts';
 import { sentence } from '../places.ts';
 import type { Finding, RouteNode, RouteSegment } from '../route.ts';
-import { lerp } from '../vector.ts';
+import { distance, lerp } from '../vector.ts';
 import { holds } from './clash.ts';
 import { clipped, gapBetween, wayOut } from './gap.ts';
 import { blockWords, contact, fitFinding, type Part, type Room, wayWords } from './room.ts';
@@ -28,7 +28,7 @@ export function chaseFindings(part: Part, room: Room): Finding[] {
   const findings: Finding[] = [];
   for (const chase of room.near(part.hull, 0)) {
     if (chase.kind !== 'chase') continue;
-    const inside = part.tubes.filter((tube) => clipped(tube.a, tube.b, chase) !== null);
+    const inside = part.tubes.filter((tube) => passes(tube.a, tube.b, chase));
     if (inside.length === 0) {
       findings.push(...grazing(part, chase, room));
       continue;
@@ -44,7 +44,7 @@ export function chaseFindings(part: Part, room: Room): Finding[] {
         'error',
         part,
         [chase],
-        `${sentence(part.words)} stands ${by} out of the ${side} of ${blockWords(chase)}.`,
+        `${sentence(part.words())} stands ${by} out of the ${side} of ${blockWords(chase)}.`,
         {
           remedy: `Move it ${by} ${back}, widen the chase ${move}, or take duct that is smaller across.`,
         },
@@ -52,6 +52,12 @@ export function chaseFindings(part: Part, room: Room): Finding[] {
     );
   }
   return findings;
+}
+
+/** True where more of the line from `a` to `b` lies in a chase than a touch. */
+function passes(a: Vec3, b: Vec3, chase: Block): boolean {
+  const part = clipped(a, b, chase);
+  return part !== null && (part[1] - part[0]) * distance(a, b) > contact;
 }
 
 function worstExcess(part: Part, inside: readonly Tube[], chase: Block, room: Room): Excess | null {
@@ -110,7 +116,7 @@ function goesOn(
 
 function grazing(part: Part, chase: Block, room: Room): Finding[] {
   const inAnother = room.chases.some(
-    (other) => other !== chase && part.tubes.some((tube) => clipped(tube.a, tube.b, other) !== null),
+    (other) => other !== chase && part.tubes.some((tube) => passes(tube.a, tube.b, other)),
   );
   const ownLegInside = part.nodes.length > 0 && part.legs.some((leg) => legIn(leg, chase, room));
   if (inAnother || ownLegInside) return [];
@@ -127,7 +133,7 @@ function grazing(part: Part, chase: Block, room: Room): Finding[] {
       'error',
       part,
       [chase],
-      `${sentence(part.words)} cuts ${by} into the side of ${blockWords(chase)}.`,
+      `${sentence(part.words())} cuts ${by} into the side of ${blockWords(chase)}.`,
       { remedy: `Move it ${by} ${wayWords(worst.axis, worst.sense).move}, or run it inside the chase.` },
     ),
   ];
@@ -136,7 +142,7 @@ function grazing(part: Part, chase: Block, room: Room): Finding[] {
 function legIn(leg: RouteSegment, chase: Block, room: Room): boolean {
   const from = room.route.nodes.get(leg.from);
   const to = room.route.nodes.get(leg.to);
-  return from !== undefined && to !== undefined && clipped(from.at, to.at, chase) !== null;
+  return from !== undefined && to !== undefined && passes(from.at, to.at, chase);
 }
 
 /** Bends that start or end outside the chase that they turn in, by how much their arc is too long for it. */
@@ -165,7 +171,7 @@ export function bendInChase(node: RouteNode, part: Part, room: Room): Finding[] 
         'warning',
         part,
         [chase],
-        `${sentence(part.words)} does not fit ${blockWords(chase)}: its bend takes ${room.length(bend.tangent)} from the corner and has ${room.length(has)} to the side.`,
+        `${sentence(part.words())} does not fit ${blockWords(chase)}: its bend takes ${room.length(bend.tangent)} from the corner and has ${room.length(has)} to the side.`,
         {
           remedy:
             'Choose a bend of smaller radius, move the turn inward, or make the opening as large as the bend.',

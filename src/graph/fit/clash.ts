@@ -67,7 +67,7 @@ function clashFinding(part: Part, room: Room, hit: Clash[], severity: 'error' | 
       severity,
       part,
       hit.map((one) => one.block),
-      `${sentence(part.words)} passes ${depth} into ${blockWords(block)}${andOthers(others, 'into')}.`,
+      `${sentence(part.words())} passes ${depth} into ${blockWords(block)}${andOthers(others, 'into')}.`,
       {
         remedy: `Move it ${depth} ${wayWords(way.axis, way.sense).move} and leave room to hang and seal it, or go round.${careful}`,
       },
@@ -86,7 +86,7 @@ function closeFinding(part: Part, room: Room, close: { block: Block; gap: number
       'warning',
       part,
       close.map((one) => one.block),
-      `${sentence(part.words)} ${leaves} ${blockWords(block)}${andOthers(others, 'to')}; ${room.length(room.clearance)} is wanted.`,
+      `${sentence(part.words())} ${leaves} ${blockWords(block)}${andOthers(others, 'to')}; ${room.length(room.clearance)} is wanted.`,
       {
         remedy: 'Move it away. The hood’s instructions and the local code may ask for more to what can burn.',
         ...(room.wantedByJob ? {} : { source: 'common practice' }),

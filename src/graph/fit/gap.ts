@@ -1,5 +1,5 @@
 import type { Vec3 } from '../document.ts';
-import { add, norm, normalize, scale, subtract } from '../vector.ts';
+import { add, dot, norm, normalize, scale, subtract } from '../vector.ts';
 import { coverage, type Tube } from './tube.ts';
 
 /** A block with its lower and its upper corner. */
@@ -10,14 +10,34 @@ export interface Box {
 
 const axes = [0, 1, 2] as const;
 
+/** A search that ends this near to a box is at it, m. */
+const touch = 1e-9;
+
 /**
  * Clear distance between the outside of a duct and a box, m; 0 where they touch or overlap. Exact for
- * duct along an axis of space; for sloping duct exact but for its ends, which count as rounded and no
- * longer than the duct is.
+ * duct along an axis of space. Sloping duct is what lies within its rounding, between the planes of its
+ * two ends: exact but where a box is nearest to the rim of an end, and never more than there is.
  */
 export function gapBetween(tube: Tube, box: Box): number {
   const axis = axisOf(tube);
-  return axis === null ? slopingGap(tube, box) : straightGap(tube, box, axis);
+  if (axis !== null) return straightGap(tube, box, axis);
+  return Math.max(slopingGap(tube, box), beyondEnds(tube, box), ...hullGaps(tube, box));
+}
+
+/** Clear distance between a box and the planes of a tube's two ends, m. */
+function beyondEnds({ a, b }: Tube, box: Box): number {
+  const along = normalize(subtract(b, a));
+  const side = (pick: (one: number, other: number) => number) =>
+    axes.reduce<number>(
+      (sum, axis) => sum + pick(along[axis] * box.min[axis], along[axis] * box.max[axis]),
+      0,
+    );
+  return Math.max(side(Math.min) - dot(along, b), dot(along, a) - side(Math.max), 0);
+}
+
+function hullGaps(tube: Tube, box: Box): number[] {
+  const hull = hullOf(tube);
+  return axes.map((axis) => Math.max(box.min[axis] - hull.max[axis], hull.min[axis] - box.max[axis], 0));
 }
 
 /** The axis of space that a tube and its sides lie along, if there is one. */
@@ -29,16 +49,21 @@ function axisOf(tube: Tube): 0 | 1 | 2 | null {
   return axis === undefined || (flat && !tube.across.every(lies)) ? null : axis;
 }
 
+/** Half of what the core of a tube covers along an axis of space, m, where it lies along the axes. */
+function coreHalf(tube: Tube, axis: 0 | 1 | 2): number {
+  return tube.half[0] * Math.abs(tube.across[0][axis]) + tube.half[1] * Math.abs(tube.across[1][axis]);
+}
+
+/** Clear distance between the core of a tube that lies along the axes and a box, along one of them, m. */
+function coreGap(tube: Tube, box: Box, axis: 0 | 1 | 2): number {
+  const core = coreHalf(tube, axis);
+  const low = Math.min(tube.a[axis], tube.b[axis]) - core;
+  const high = Math.max(tube.a[axis], tube.b[axis]) + core;
+  return Math.max(box.min[axis] - high, low - box.max[axis], 0);
+}
+
 function straightGap(tube: Tube, box: Box, along: 0 | 1 | 2): number {
-  const apart = axes.map((axis) => {
-    const core =
-      axis === along
-        ? 0
-        : tube.half[0] * Math.abs(tube.across[0][axis]) + tube.half[1] * Math.abs(tube.across[1][axis]);
-    const low = Math.min(tube.a[axis], tube.b[axis]) - core;
-    const high = Math.max(tube.a[axis], tube.b[axis]) + core;
-    return Math.max(box.min[axis] - high, low - box.max[axis], 0);
-  });
+  const apart = axes.map((axis) => coreGap(tube, box, axis));
   const lateral = Math.hypot(...apart.filter((_, axis) => axis !== along));
   return Math.hypot(apart[along] as number, Math.max(0, lateral - tube.rounding));
 }
@@ -49,9 +74,8 @@ function straightGap(tube: Tube, box: Box, along: 0 | 1 | 2): number {
  */
 function slopingGap(tube: Tube, box: Box): number {
   const run = subtract(tube.b, tube.a);
-  const drawnIn = Math.min(0.5, norm(run) > 0 ? tube.rounding / norm(run) : 0.5);
   const spans = [
-    { way: scale(run, 1), low: drawnIn, high: 1 - drawnIn },
+    { way: run, low: 0, high: 1 },
     { way: scale(tube.across[0], tube.half[0]), low: -1, high: 1 },
     { way: scale(tube.across[1], tube.half[1]), low: -1, high: 1 },
   ].filter(({ way }) => norm(way) > 0);
@@ -72,7 +96,8 @@ function slopingGap(tube: Tube, box: Box): number {
     });
     if (moved < 1e-7 || spans.length < 2) break;
   }
-  return Math.max(0, outsideBy(at, box) - tube.rounding);
+  const gap = outsideBy(at, box) - tube.rounding;
+  return gap > touch ? gap : 0;
 }
 
 /** Distance from a place to a box, m. */
@@ -122,21 +147,34 @@ export interface WayOut {
 }
 
 /**
- * The least move along an axis of space that parts duct from a box it overlaps, to a twentieth of a
- * millimetre: both are convex, so that along each way they part once and stay apart.
+ * The least move along an axis of space that parts duct from a box it overlaps: exact for duct along the
+ * axes, to a twentieth of a millimetre for sloping duct. Both are convex, so that along each way they
+ * part once and stay apart.
  */
 export function wayOut(tube: Tube, box: Box): WayOut {
   const hull = hullOf(tube);
+  const along = axisOf(tube);
   let best: WayOut | null = null;
   for (const axis of axes) {
     for (const sense of [1, -1] as const) {
       const most = sense > 0 ? box.max[axis] - hull.min[axis] : hull.max[axis] - box.min[axis];
-      const limit = best ? Math.min(best.distance, most) : most;
-      const distance = partedAfter(tube, box, axis, sense, Math.max(0, limit));
+      const limit = Math.max(0, best ? Math.min(best.distance, most) : most);
+      const distance =
+        along === null
+          ? partedAfter(tube, box, axis, sense, limit)
+          : Math.max(0, most - roundedOff(tube, box, axis, along));
       if (!best || distance < best.distance) best = { axis, sense, distance };
     }
   }
   return best as WayOut;
+}
+
+/** What the rounding of duct along an axis saves of a move across it, where the box meets its round corner, m. */
+function roundedOff(tube: Tube, box: Box, axis: 0 | 1 | 2, along: 0 | 1 | 2): number {
+  const other = axes.find((each) => each !== axis && each !== along);
+  if (axis === along || other === undefined) return 0;
+  const beside = Math.min(coreGap(tube, box, other), tube.rounding);
+  return tube.rounding - Math.sqrt(tube.rounding ** 2 - beside ** 2);
 }
 
 /** The move after which the two are apart, m; `most` where that is not less. */

@@ -1,10 +1,11 @@
 import RBush from 'rbush';
-import type { Block, ExitFace } from '../document.ts';
+import type { Block, ExitFace, Vec3 } from '../document.ts';
 import { memoise } from '../memo.ts';
 import type { Places } from '../places.ts';
 import type { Finding, Route, RouteNode, RouteSegment, Severity } from '../route.ts';
+import { add, scale } from '../vector.ts';
 import { type Box, hullOf, overlap } from './gap.ts';
-import { arcTubes, type Tube, tubeOf } from './tube.ts';
+import { arcTubes, outsideHalf, type Tube, tubeOf } from './tube.ts';
 
 /** Overlaps below this are contact, m. */
 export const contact = 0.001;
@@ -27,7 +28,8 @@ export interface Room {
 
 /** A part of the duct that fits or does not: the straight of a leg, or the arc of a bend. */
 export interface Part {
-  readonly words: string;
+  /** As it is spoken of; asked only where there is something to say. */
+  words(): string;
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
   readonly tubes: readonly Tube[];
@@ -67,7 +69,7 @@ export function legPart(leg: RouteSegment, route: Route, places: Places): Part |
   const tube = tubeOf(leg, route);
   if (!tube) return null;
   return {
-    words: places.leg(leg.id),
+    words: () => places.leg(leg.id),
     nodes: [],
     segments: [leg.id],
     tubes: [tube],
@@ -76,12 +78,29 @@ export function legPart(leg: RouteSegment, route: Route, places: Places): Part |
   };
 }
 
+/** The box of a bend's corner and its two tangent points, grown by the outside of its duct, which holds its arc. */
+export function cornerOf(node: RouteNode, route: Route): Box | null {
+  const { bend } = node;
+  const upstream = bend && route.segments.get(bend.upstream);
+  const downstream = bend && route.segments.get(bend.downstream);
+  if (!bend || bend.radius <= 0 || !upstream || !downstream) return null;
+  const ends = [upstream, downstream].map((leg) =>
+    add(node.at, scale(leg.direction, leg.from === node.id ? bend.tangent : -bend.tangent)),
+  );
+  const around = outsideHalf(upstream);
+  const reach = (sense: 1 | -1) =>
+    ([0, 1, 2] as const).map(
+      (axis) => sense * (Math.max(...[node.at, ...ends].map((at) => sense * at[axis])) + around),
+    ) as Vec3;
+  return { min: reach(-1), max: reach(1) };
+}
+
 /** The arc of a bend, if it has one. */
 export function arcPart(node: RouteNode, route: Route, places: Places): Part | null {
-  const tubes = arcTubes(node, route);
   const legs = [node.bend?.upstream, node.bend?.downstream].flatMap(
     (id) => (id !== undefined && route.segments.get(id)) || [],
   );
+  const tubes = arcTubes(node, route);
   if (tubes.length === 0) return null;
   const hulls = tubes.map(hullOf);
   const hull = hulls.reduce((one, other) => ({
@@ -96,7 +115,7 @@ export function arcPart(node: RouteNode, route: Route, places: Places): Part | n
       Math.max(one.max[2], other.max[2]),
     ],
   }));
-  return { words: places.node(node.id), nodes: [node.id], segments: [], tubes, hull, legs };
+  return { words: () => places.node(node.id), nodes: [node.id], segments: [], tubes, hull, legs };
 }
 
 /** A block as it is spoken of: "joist 4", "the beam". */

@@ -20,7 +20,7 @@ export interface Tube {
   readonly rounding: number;
 }
 
-/** Arcs are replaced by chords that stray from them by no more than this, m. */
+/** Arcs are replaced by chords whose middle strays from the arc's centre line by no more than this, m. */
 export const chordError = 0.002;
 
 /**
