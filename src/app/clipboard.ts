@@ -1,36 +1,14 @@
-import * as z from 'zod';
 import { nothing, type Selection } from '../canvas/board.ts';
-import { bendChoice, block, hood, type Job, node, segment, type Vec3 } from '../graph/document.ts';
+import { readClip, writeClip } from '../files/clipboard.ts';
+import type { Job, Vec3 } from '../graph/document.ts';
 import { type Clip, clip, deleteSelection, paste } from '../graph/edits/index.ts';
 import { schemeOf } from '../graph/infer.ts';
 import { distance } from '../graph/vector.ts';
 import type { App } from './command.ts';
 import { counted } from './wording.ts';
 
-/** A copy as it travels through the system's clipboard: text that no other program takes for its own. */
-const clipText = z.object({
-  format: z.literal('gentlebend-clip'),
-  version: z.literal(1),
-  nodes: z.array(node),
-  segments: z.array(segment),
-  hoods: z.array(hood),
-  blocks: z.array(block),
-  bend: z.union([z.string(), bendChoice]).optional(),
-});
-
 /** A pasted copy stands this far from what already stands there, m east and south. */
 const BESIDE = 0.3048;
-
-/** A copy from text; `null` where the text is something else. */
-export function readClip(text: string): Clip | null {
-  if (!text.includes('gentlebend-clip')) return null;
-  try {
-    const read = clipText.safeParse(JSON.parse(text));
-    return read.success ? (read.data as Clip) : null;
-  } catch {
-    return null;
-  }
-}
 
 /** Copies what is selected, to the system's clipboard too where it may be written; false where nothing is. */
 export function copySelection(app: App): boolean {
@@ -38,7 +16,7 @@ export function copySelection(app: App): boolean {
   const copied = clip(job, schemeId, selection);
   if (!copied) return false;
   app.ui.setState({ clip: copied });
-  void navigator.clipboard?.writeText(JSON.stringify(copied)).catch(() => {});
+  void navigator.clipboard?.writeText(writeClip(copied)).catch(() => {});
   app.say(`Copied ${clipWords(copied)}.`);
   return true;
 }

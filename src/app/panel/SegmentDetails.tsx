@@ -18,6 +18,7 @@ import { percent } from '../wording.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
 import { FittingFigures } from './FittingFigures.tsx';
 import { InlineParts } from './InlineParts.tsx';
+import { ReachSwitch, useReached } from './Reach.tsx';
 import { Source } from './Source.tsx';
 
 /** One duct: what it is made of, and what the air does in it at the speed being looked at. */
@@ -29,6 +30,7 @@ export function SegmentDetails({ id }: { id: string }) {
   const schemeId = useBoard((state) => state.schemeId);
   const speedIndex = useBoard((state) => state.speed);
   const at = { speed: speedIndex, at: id };
+  const reached = useReached(id);
   const segment = route.segments.get(id);
   if (!segment) return null;
   const material = findMaterial(segment.material);
@@ -48,11 +50,12 @@ export function SegmentDetails({ id }: { id: string }) {
           })
         }
       />
+      <ReachSwitch id={id} />
       <SectionChooser
         label="Size"
         value={segment.section}
         onChoose={(section) =>
-          board.dispatch('change duct size', (job) => setDuct(job, schemeId, [id], section))
+          board.dispatch('change duct size', (job) => setDuct(job, schemeId, reached, section))
         }
       />
       <RowChooser
@@ -60,7 +63,7 @@ export function SegmentDetails({ id }: { id: string }) {
         rows={materials}
         value={segment.material}
         onChoose={(chosen) =>
-          board.dispatch('change material', (job) => setMaterial(job, schemeId, [id], chosen))
+          board.dispatch('change material', (job) => setMaterial(job, schemeId, reached, chosen))
         }
       />
       {material?.caution && <p className="caution">{material.caution}</p>}

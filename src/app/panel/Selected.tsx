@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'react';
 import type { Selection } from '../../canvas/board.ts';
+import { itemsOf } from '../../canvas/selection.ts';
 import { useBoard } from '../context.ts';
-import { counted } from '../wording.ts';
+import { ManySelected } from './ManySelected.tsx';
 import { NodeDetails } from './NodeDetails.tsx';
 import { SchemeDetails } from './SchemeDetails.tsx';
 import { SegmentDetails } from './SegmentDetails.tsx';
@@ -25,23 +26,9 @@ export function Selected() {
 function Details({ selection }: { selection: Selection }) {
   const [node] = selection.nodes;
   const [segment] = selection.segments;
-  const count = selection.nodes.length + selection.segments.length;
+  const count = itemsOf(selection).length;
   if (count === 0) return <SchemeDetails />;
-  if (count > 1)
-    return (
-      <div className="empty-state">
-        <h2>
-          {[
-            selection.segments.length > 0 && counted(selection.segments.length, 'duct'),
-            selection.nodes.length > 0 && counted(selection.nodes.length, 'point'),
-          ]
-            .filter(Boolean)
-            .join(' and ')}{' '}
-          selected
-        </h2>
-        <p>Drag to move them together, or press Delete. Select one alone to see and change its numbers.</p>
-      </div>
-    );
+  if (count > 1) return <ManySelected selection={selection} />;
   if (segment !== undefined) return <SegmentDetails key={segment} id={segment} />;
   if (node !== undefined) return <NodeDetails key={node} id={node} />;
   return null;

@@ -1,0 +1,48 @@
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { type Reach, stretchFrom } from '../../graph/stretch.ts';
+import { useApp, useBoard, useUi } from '../context.ts';
+import { counted } from '../wording.ts';
+
+const names = [
+  { id: 'leg', name: 'this leg' },
+  { id: 'fitting', name: 'to next fitting' },
+  { id: 'run', name: 'whole run' },
+] as const satisfies readonly { id: Reach | 'leg'; name: string }[];
+
+/** How far a choice of size or material goes from the duct that is selected. */
+export function ReachSwitch({ id }: { id: string }) {
+  const { ui } = useApp();
+  const reach = useUi((state) => state.reach);
+  const count = useReached(id).length;
+  return (
+    <div className="reach">
+      <span id="reach-label" className="field-label">
+        Size and material for
+      </span>
+      <ToggleButtonGroup
+        className="switch"
+        aria-labelledby="reach-label"
+        selectionMode="single"
+        disallowEmptySelection
+        selectedKeys={[reach]}
+        onSelectionChange={([key]) => {
+          if (key !== undefined) ui.setState({ reach: key as Reach | 'leg' });
+        }}
+      >
+        {names.map((row) => (
+          <ToggleButton key={row.id} id={row.id}>
+            {row.name}
+          </ToggleButton>
+        ))}
+      </ToggleButtonGroup>
+      {reach !== 'leg' && <span className="field-note">A choice goes to {counted(count, 'duct')}.</span>}
+    </div>
+  );
+}
+
+/** The ducts that a choice made at one of them goes to. */
+export function useReached(id: string): readonly string[] {
+  const reach = useUi((state) => state.reach);
+  const route = useBoard((state) => state.solution.route);
+  return reach === 'leg' ? [id] : stretchFrom(route, id, reach);
+}
