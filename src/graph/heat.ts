@@ -1,8 +1,9 @@
 import { alongLeg, dewPoint, insulationAgainstDew, type WallLeg } from '../hydraulics/heat.ts';
 import { perimeter } from '../hydraulics/section.ts';
 import type { Job, Vec3 } from './document.ts';
+import { memoise } from './memo.ts';
 import type { PlannedLeg } from './plan.ts';
-import type { RouteNode } from './route.ts';
+import type { Route, RouteNode } from './route.ts';
 import type { Scene } from './setting.ts';
 import type { SegmentResult } from './solution.ts';
 import { add, scale, subtract } from './vector.ts';
@@ -33,12 +34,10 @@ export function temperaturesOf(
 ): ReadonlyMap<string, LegAir> {
   const inside = job.air.temperature;
   const dew = dewPoint(inside, job.air.humidity);
-  const start = (route.nodes.get(hood) as RouteNode).at;
+  const stretches = allStretches(route, hood, job.kitchen, job.house, job.exits);
   const arriving = new Map<string, { flow: number; heat: number }>();
   const found = new Map<string, LegAir>();
   for (const leg of legs) {
-    const from = (route.nodes.get(leg.from) as RouteNode).at;
-    const to = (route.nodes.get(leg.to) as RouteNode).at;
     const flow = flowIn(leg.id);
     const massFlow = Math.max(Math.abs(flow), 1e-9) * air.density;
     const mixed = arriving.get(leg.from);
@@ -46,7 +45,7 @@ export function temperaturesOf(
     let temperature = inlet;
     let wall = inlet;
     let insulation: number | null = 0;
-    for (const stretch of stretchesOf(from, to, start, job)) {
+    for (const stretch of stretches.get(leg.id) ?? []) {
       if (!stretch.cold) continue;
       const piece = wallLeg(leg, route.segments.get(leg.id)?.insulation ?? 0, stretch, job);
       const heat = alongLeg(piece, temperature, massFlow);
@@ -71,6 +70,26 @@ export function temperaturesOf(
   }
   return found;
 }
+
+/** The stretches of every leg, seen from one hood: the same at every speed. */
+const allStretches = memoise(
+  (
+    route: Route,
+    hood: string,
+    kitchen: Job['kitchen'],
+    house: Job['house'],
+    exits: Job['exits'],
+  ): ReadonlyMap<string, Stretch[]> => {
+    const at = (node: string) => (route.nodes.get(node) as RouteNode).at;
+    const surroundings = { kitchen, house, exits };
+    return new Map(
+      [...route.segments.values()].map((leg) => [
+        leg.id,
+        stretchesOf(at(leg.from), at(leg.to), at(hood), surroundings),
+      ]),
+    );
+  },
+);
 
 function wallLeg(leg: PlannedLeg, insulation: number, stretch: Stretch, job: Scene['job']): WallLeg {
   return {

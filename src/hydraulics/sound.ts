@@ -145,6 +145,9 @@ export function fanAtCook(level: number): Spectrum {
   return shape.map((x) => x + shift);
 }
 
+/** `10^(x/10)` is `e^(x ln 10 / 10)`. */
+const TENTH_LOG = Math.LN10 / 10;
+
 /** Everything heard at one place, with the breakdown by cause in dBA. */
 export function combine(parts: readonly { cause: SoundCause; spectrum: Spectrum }[]): {
   level: number;
@@ -155,7 +158,7 @@ export function combine(parts: readonly { cause: SoundCause; spectrum: Spectrum 
   for (const { cause, spectrum } of parts) {
     let energy = 0;
     spectrum.forEach((level, i) => {
-      energy += 10 ** ((level + (A_WEIGHTING[i] ?? 0)) / 10);
+      energy += Math.exp(TENTH_LOG * (level + (A_WEIGHTING[i] ?? 0)));
     });
     whole += energy;
     energies.set(cause, (energies.get(cause) ?? 0) + energy);
