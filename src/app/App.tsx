@@ -10,6 +10,7 @@ import { ResultsStrip } from './ResultsStrip.tsx';
 import { Sheets } from './Sheets.tsx';
 import { ToolRail } from './ToolRail.tsx';
 import { TopBar } from './TopBar.tsx';
+import { Underlays } from './underlay/Underlays.tsx';
 
 /** The desk. Its shortcuts listen after the sheets' own keys, which come first. */
 export function Desk() {
@@ -25,6 +26,7 @@ export function Desk() {
         <SidePanel />
         <ResultsStrip />
         <CommandBox />
+        <Underlays />
         <NoticeDialog />
         <LiveRegion />
         <Asked open={shortcuts} box={<ShortcutsDialog />} />

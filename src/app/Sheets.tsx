@@ -1,20 +1,21 @@
 import { useEffect, useState } from 'react';
-import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import type { BoardState, ToolId } from '../canvas/board.ts';
+import type { ToolId } from '../canvas/board.ts';
 import { Legend } from '../canvas/Legend.tsx';
-import { SheetView } from '../canvas/SheetView.tsx';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
 import { createToolController } from '../canvas/tools/controller.ts';
 import { createWiring } from '../canvas/tools/pointer.ts';
-import { sheetTitles } from '../canvas/view.ts';
-import type { SheetId } from '../graph/sheet.ts';
-import { useApp, useBoard } from './context.ts';
+import { useApp, useBoard, useUi } from './context.ts';
+import { IsometricFrame, type Mount, SheetFrame } from './SheetFrame.tsx';
+import { ArrangementSwitch } from './ViewBar.tsx';
 
-/** The floor sheet and one section beside it, with one hand over both. */
+const sections = ['section-x', 'section-y'] as const;
+
+/** The views on the desk, with one hand over all sheets. */
 export function Sheets() {
   const { board, sheets, say } = useApp();
   const section = useBoard((state) => state.section);
   const tool = useBoard((state) => state.tool);
+  const arrangement = useUi((state) => state.arrangement);
   const [said, setSaid] = useState<{ readonly by: ToolId; readonly text: string } | null>(null);
   const [mount, setMount] = useState<Mount | null>(null);
 
@@ -44,50 +45,23 @@ export function Sheets() {
 
   return (
     <main className="sheets" aria-label="Sheets">
-      <Sheet id="floor" mount={mount} />
-      <Sheet key={section} id={section} mount={mount} />
+      <div className="view-bar">
+        <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
+        <ArrangementSwitch />
+      </div>
+      <div className="sheet-grid" data-arrangement={arrangement}>
+        <SheetFrame id="floor" mount={mount} alone={arrangement === 'two'} />
+        {arrangement === 'four' && <IsometricFrame />}
+        {arrangement === 'two' ? (
+          <SheetFrame key={section} id={section} mount={mount} alone />
+        ) : (
+          sections.map((id) => <SheetFrame key={id} id={id} mount={mount} alone={false} />)
+        )}
+      </div>
       <div className="legend-row">
         <Legend board={board} />
       </div>
-      <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
     </main>
-  );
-}
-
-type Mount = (handle: SheetHandle) => () => void;
-
-function Sheet({ id, mount }: { id: SheetId; mount: Mount | null }) {
-  const { board } = useApp();
-  const { name, looking } = sheetTitles[id];
-  return (
-    <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
-      {mount && <SheetView board={board} sheet={id} onMount={mount} />}
-      {id !== 'floor' && <SectionSwitch />}
-    </section>
-  );
-}
-
-function SectionSwitch() {
-  const { board } = useApp();
-  const section = useBoard((state) => state.section);
-  return (
-    <ToggleButtonGroup
-      className="switch"
-      aria-label="Section"
-      selectionMode="single"
-      disallowEmptySelection
-      selectedKeys={[section]}
-      onSelectionChange={([key]) => {
-        if (key !== undefined) board.set({ section: key as BoardState['section'] });
-      }}
-    >
-      <ToggleButton id="section-x" aria-label="x-z, looking north">
-        x-z
-      </ToggleButton>
-      <ToggleButton id="section-y" aria-label="y-z, looking west">
-        y-z
-      </ToggleButton>
-    </ToggleButtonGroup>
   );
 }
 
@@ -98,6 +72,8 @@ const hints: Record<ToolId, string> = {
   draw: 'Click where the duct starts, then at each turn. Type a length; Enter or Escape ends the run.',
   cap: 'Click on the open end of a duct.',
   insert: 'Click on a duct to put a turn into it.',
+  underlay: 'Drag an underlay that is not locked, or nudge it with the arrow keys. Escape ends.',
+  scale: 'Click two points of the underlay whose distance you know, then type it. Escape ends.',
 };
 
 /** What the tool in hand does next, and what it has just said. */

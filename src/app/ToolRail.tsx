@@ -1,5 +1,6 @@
 import { Separator, Toolbar } from 'react-aria-components';
 import { CommandButton } from './controls.tsx';
+import { UnderlayButton } from './underlay/UnderlayList.tsx';
 
 /** The tools, one of which is in hand. */
 export function ToolRail() {
@@ -16,6 +17,7 @@ export function ToolRail() {
         <Separator />
         <CommandButton id="edit.delete" icon="remove" placement="right" />
         <CommandButton id="view.fit" icon="fit" placement="right" />
+        <UnderlayButton />
       </Toolbar>
     </aside>
   );

@@ -92,9 +92,15 @@ function CommandItem({ command }: { command: Command }) {
   );
 }
 
-const fileCommands = ['file.new', 'file.open', 'file.save', 'file.saveAs', 'file.print', 'file.example'].map(
-  commandById,
-);
+const fileCommands = [
+  'file.new',
+  'file.open',
+  'file.save',
+  'file.saveAs',
+  'file.print',
+  'file.underlay',
+  'file.example',
+].map(commandById);
 
 function FileMenu() {
   const app = useApp();

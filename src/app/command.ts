@@ -6,6 +6,7 @@ import type { SheetsView } from './sheets-view.ts';
 import type { Shortcut } from './shortcut.ts';
 import type { AppStore } from './store.ts';
 import type { Ui } from './ui.ts';
+import type { UnderlayDesk } from './underlay/desk.ts';
 
 /** What a command may act on. */
 export interface App {
@@ -14,6 +15,7 @@ export interface App {
   readonly files: FileDesk;
   readonly advisor: Advisor;
   readonly sheets: SheetsView;
+  readonly underlays: UnderlayDesk;
   /** Says a sentence to a screen reader. */
   readonly say: (text: string) => void;
 }

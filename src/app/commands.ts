@@ -1,13 +1,18 @@
 import type { ToolId } from '../canvas/board.ts';
 import { addScheme, duplicateScheme, removeScheme } from '../graph/edits/index.ts';
+import { arrange, arrangements } from './arrangement.ts';
 import { type Command, command, edit, keysOf } from './command.ts';
 import { editCommands } from './commands-edit.ts';
 import { exampleJob, newJob } from './start.ts';
 import { printDesk } from './theme.ts';
+import { underlayCommands } from './underlay/commands.ts';
 
 export type { App, Command } from './command.ts';
 
-const toolTitles: Record<ToolId, string> = {
+/** Tools for underlays have commands of their own. */
+type PlainTool = Exclude<ToolId, 'underlay' | 'scale'>;
+
+const toolTitles: Record<PlainTool, string> = {
   select: 'Select and move',
   pan: 'Pan',
   hood: 'Place hood',
@@ -16,7 +21,7 @@ const toolTitles: Record<ToolId, string> = {
   insert: 'Insert a node',
 };
 
-const toolWords: Record<ToolId, string> = {
+const toolWords: Record<PlainTool, string> = {
   select: 'pointer arrow drag',
   pan: 'hand scroll',
   hood: 'fan add',
@@ -25,7 +30,7 @@ const toolWords: Record<ToolId, string> = {
   insert: 'turn split point',
 };
 
-function tool(id: ToolId): Command {
+function tool(id: PlainTool): Command {
   return command(`tool.${id}`, 'tool', toolTitles[id], ({ board }) => board.set({ tool: id }), {
     shortcuts: keysOf(`tool.${id}`),
     also: toolWords[id],
@@ -42,6 +47,7 @@ export const commands: readonly Command[] = [
   tool('draw'),
   tool('cap'),
   tool('insert'),
+  ...underlayCommands,
   command('view.find', 'view', 'Find a command', ({ ui }) => ui.setState({ commandBox: true }), {
     shortcuts: ['Mod+k'],
     also: 'search help',
@@ -58,6 +64,11 @@ export const commands: readonly Command[] = [
     shortcuts: keysOf('zoom.fit'),
     also: 'zoom whole',
   }),
+  ...arrangements.map(({ id, title }) =>
+    command(`view.${id}`, 'view', title, ({ ui }) => arrange(ui, id), {
+      also: 'layout arrangement section isometric 3d',
+    }),
+  ),
   command(
     'view.section',
     'view',

@@ -4,6 +4,7 @@ import type { Advisor, AdvisorState } from './advisor.ts';
 import type { App } from './commands.ts';
 import type { FileDeskState } from './file-desk.ts';
 import type { UiState } from './ui.ts';
+import type { UnderlayDeskState } from './underlay/desk.ts';
 
 /** The running program, handed down once. */
 export const AppContext = createContext<App | null>(null);
@@ -35,6 +36,10 @@ export function useUi<S>(select: (state: UiState) => S): S {
 
 export function useFiles<S>(select: (state: FileDeskState) => S): S {
   return useSelected(useApp().files, select);
+}
+
+export function useUnderlays(): UnderlayDeskState {
+  return useSelected(useApp().underlays, (state) => state);
 }
 
 export function useAdvice(): AdvisorState {

@@ -65,6 +65,12 @@ const drawings = {
       <path d="M10 9v5M10 6v.5" />
     </>
   ),
+  underlay: (
+    <>
+      <path d="M3 4h14v12H3zM3 13l4-4 4 4 2.5-2.5L17 14" />
+      <circle cx="12.5" cy="7.5" r="1.2" />
+    </>
+  ),
   tick: <path d="m4 10.5 4 4 8-9" />,
   close: <path d="m5 5 10 10M15 5 5 15" />,
 } satisfies Record<string, ReactNode>;

@@ -2,6 +2,7 @@ import '@fontsource-variable/inter/wght.css';
 import './tokens.css';
 import './desk.css';
 import './controls.css';
+import './views.css';
 import './details.css';
 import './panels.css';
 import './edit.css';
@@ -10,12 +11,16 @@ import './kitchen/kitchen.css';
 import './strip/speed-card.css';
 import './hood/hood.css';
 import './strip.css';
+import './underlay/underlay.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { pictures } from '../canvas/pictures.ts';
 import { browserStore } from '../files/browser-store.ts';
+import { choosePicture } from '../files/underlay/choose.ts';
 import { Desk } from './App.tsx';
 import { createAdvisor } from './advisor.ts';
 import { announceResults, createAnnouncer } from './announce.ts';
+import { followTellingSection } from './arrangement.ts';
 import { listenForPaste } from './clipboard.ts';
 import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
@@ -25,6 +30,7 @@ import { firstJob } from './start.ts';
 import { createBoard } from './store.ts';
 import { followTheme, wantedTheme } from './theme.ts';
 import { createUi } from './ui.ts';
+import { createUnderlayDesk } from './underlay/desk.ts';
 
 const store = browserStore();
 const start = await firstJob(window.location.search, store);
@@ -42,12 +48,20 @@ const app: App = {
   sheets,
   files: createFileDesk({ board, ui, store, name, unsaved, onOpened: sheets.fit }),
   advisor: createAdvisor(board),
+  underlays: createUnderlayDesk({
+    board,
+    ui,
+    sheets,
+    choose: choosePicture,
+    reader: async () => (await import('./underlay/reader.ts')).reader,
+  }),
   say: announcer.say,
 };
 announceResults(board, announcer);
 listenForPaste(app);
 if (start.notice) ui.setState({ notice: start.notice });
 followTheme(board);
+followTellingSection(board);
 window.addEventListener('pagehide', () => app.files.leave());
 
 declare global {
@@ -56,12 +70,14 @@ declare global {
     state(): ReturnType<typeof board.getState>;
     stats(): typeof board.stats;
     views: typeof sheets.views;
+    pictures: typeof pictures.stats;
   };
 }
 globalThis.gentlebend = Object.freeze({
   state: () => board.getState(),
   stats: () => ({ ...board.stats }),
   views: sheets.views,
+  pictures: pictures.stats,
 });
 
 const root = document.getElementById('root');

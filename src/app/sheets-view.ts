@@ -1,7 +1,7 @@
 import type { Board, Selection } from '../canvas/board.ts';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
-import { boundsOf, panBy, toScreen, type Viewport } from '../canvas/viewport.ts';
-import { project, type SheetId } from '../graph/sheet.ts';
+import { boundsOf, panBy, toScreen, toSheet, type Viewport } from '../canvas/viewport.ts';
+import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 
 /** The mounted sheets, addressed together. */
 export interface SheetsView {
@@ -11,6 +11,10 @@ export interface SheetsView {
   fit(): void;
   /** Brings a place into view on every sheet, at the same scale where it fits. */
   reveal(place: Selection): void;
+  /** Fits points into view on one sheet; nothing where it is not mounted. */
+  show(sheet: SheetId, points: readonly SheetPoint[]): void;
+  /** The middle of what a sheet shows, m; the origin where it is not mounted. */
+  centre(sheet: SheetId): SheetPoint;
   /** How each mounted sheet lies in its element. */
   views(): Partial<Record<SheetId, Viewport>>;
 }
@@ -46,6 +50,13 @@ export function createSheetsView(board: Board): SheetsView {
       };
     },
     fit: fitAll,
+    show: (sheet, points) => mounted.get(sheet)?.fit(points),
+    centre(sheet) {
+      const handle = mounted.get(sheet);
+      if (!handle) return { u: 0, v: 0 };
+      const { width, height } = handle.size();
+      return toSheet({ x: width / 2, y: height / 2 }, handle.viewport());
+    },
     views: () => Object.fromEntries([...mounted].map(([id, handle]) => [id, handle.viewport()])),
     reveal(place) {
       const { route } = board.getState().solution;

@@ -16,13 +16,29 @@ function program() {
     replace: vi.fn(),
     leave: vi.fn(),
   };
-  const sheets = { attach: () => () => {}, fit: vi.fn(), reveal: vi.fn(), views: () => ({}) };
+  const sheets = {
+    attach: () => () => {},
+    fit: vi.fn(),
+    reveal: vi.fn(),
+    views: () => ({}),
+    show: vi.fn(),
+    centre: () => ({ u: 0, v: 0 }),
+  };
+  const underlays = {
+    getState: () => ({ stage: { stage: 'idle' as const }, listed: false }),
+    subscribe: () => () => {},
+    choose: vi.fn(async () => {}),
+    read: vi.fn(async () => {}),
+    place: vi.fn(async () => {}),
+    cancel: vi.fn(),
+    list: vi.fn(),
+  };
   const advisor = {
     getState: () => ({ computing: false, proposals: [], speed: null }),
     subscribe: () => () => {},
     stop: () => {},
   };
-  const app: App = { board, ui: createUi(), files, sheets, advisor };
+  const app: App = { board, ui: createUi(), files, sheets, advisor, underlays, say: vi.fn() };
   const run = (id: string) => commandById(id).run(app);
   const title = (id: string) => commandById(id).title(board.getState());
   const enabled = (id: string) => commandById(id).enabled(board.getState());

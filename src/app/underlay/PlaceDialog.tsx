@@ -1,0 +1,142 @@
+import { useState } from 'react';
+import {
+  Button,
+  Checkbox,
+  Dialog,
+  Heading,
+  Label,
+  Modal,
+  ModalOverlay,
+  ProgressBar,
+  Radio,
+  RadioGroup,
+} from 'react-aria-components';
+import type { Picture, PictureMeasure } from '../../files/underlay/picture.ts';
+import type { SheetId } from '../../graph/sheet.ts';
+import { formatLength } from '../../units/index.ts';
+import { useApp, useBoard, useUnderlays } from '../context.ts';
+import type { Stage } from './desk.ts';
+import { OpacitySlider } from './OpacitySlider.tsx';
+import { PageChooser } from './PageChooser.tsx';
+import { ScaleChooser } from './ScaleChooser.tsx';
+import { sheetNames } from './sheet-names.ts';
+
+/** Everything between choosing a file and seeing it under a sheet. */
+export default function PlaceDialog() {
+  const { underlays } = useApp();
+  const { stage } = useUnderlays();
+  return (
+    <ModalOverlay
+      className="overlay"
+      isOpen={stage.stage !== 'idle'}
+      onOpenChange={(open) => !open && underlays.cancel()}
+    >
+      <Modal className="modal">
+        <Dialog className="dialog place-underlay">
+          {stage.stage === 'reading' && <Reading name={stage.name} what={stage.what} />}
+          {stage.stage === 'choosing' && <Choices key={stage.source.name} {...stage} />}
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}
+
+function Reading({ name, what }: { name: string; what: string }) {
+  const { underlays } = useApp();
+  return (
+    <>
+      <Heading slot="title">{name}</Heading>
+      <ProgressBar isIndeterminate className="progress" aria-label={what}>
+        <span className="progress-bar" />
+        <span>{what}</span>
+      </ProgressBar>
+      <div className="dialog-buttons">
+        <Button className="button" autoFocus onPress={underlays.cancel}>
+          Cancel
+        </Button>
+      </div>
+    </>
+  );
+}
+
+const sheets: readonly SheetId[] = ['floor', 'section-x', 'section-y'];
+
+type Choosing = Extract<Stage, { stage: 'choosing' }>;
+
+function Choices({ source, picture, sheet: wanted }: Choosing) {
+  const { underlays } = useApp();
+  const [sheet, setSheet] = useState<SheetId>(wanted);
+  const [page, setPage] = useState(1);
+  const [ratio, setRatio] = useState<number | null>(null);
+  const [opacity, setOpacity] = useState(0.6);
+  const [locked, setLocked] = useState(true);
+  const paper = source.kind === 'pdf' || picture?.measure.kind === 'paper';
+  return (
+    <>
+      <Heading slot="title">Place {source.name}</Heading>
+      {picture && <Preview picture={picture} />}
+      {source.pages > 1 && <PageChooser source={source} page={page} onChoose={setPage} />}
+      <RadioGroup
+        className="field choice"
+        value={sheet}
+        onChange={(value) => setSheet(value as SheetId)}
+        orientation="horizontal"
+      >
+        <Label>Under which sheet</Label>
+        {sheets.map((id) => (
+          <Radio key={id} value={id} className="radio">
+            {sheetNames[id]}
+          </Radio>
+        ))}
+      </RadioGroup>
+      {paper ? <ScaleChooser ratio={ratio} onChoose={setRatio} /> : <Told measure={picture?.measure} />}
+      <OpacitySlider value={opacity} onChange={setOpacity} />
+      <Checkbox className="tick" isSelected={locked} onChange={setLocked}>
+        <span className="tick-box" aria-hidden="true" />
+        Lock it, so that it cannot be moved by hand
+      </Checkbox>
+      <div className="dialog-buttons">
+        <Button className="button" onPress={underlays.cancel}>
+          Cancel
+        </Button>
+        <Button
+          className="button primary"
+          autoFocus
+          onPress={() => void underlays.place({ sheet, page, ratio, opacity, locked })}
+        >
+          Place
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function Preview({ picture }: { picture: Picture }) {
+  return (
+    <div className="underlay-preview">
+      <img src={picture.image} alt="" />
+    </div>
+  );
+}
+
+/** What is known of the scale before it is placed. */
+function Told({ measure }: { measure: PictureMeasure | undefined }) {
+  const units = useBoard((state) => state.units);
+  const { stage } = useUnderlays();
+  if (measure?.kind !== 'real' || stage.stage !== 'choosing' || !stage.picture)
+    return (
+      <p className="hint">
+        Its scale is not known. Next, click two points whose distance you know, and type it.
+      </p>
+    );
+  const [width, height] = stage.picture.size;
+  const across = formatLength(width * measure.scale, units);
+  const down = formatLength(height * measure.scale, units);
+  return (
+    <p className="hint">
+      {measure.assumed
+        ? `The file names no unit; taken as ${measure.assumed}, the drawing is ${across} by ${down}. Check a distance that you know before relying on it.`
+        : `The drawing says its own scale: it is ${across} by ${down}.`}
+    </p>
+  );
+}
