@@ -106,18 +106,22 @@ function andOthers(others: readonly { readonly block: Block }[], preposition: st
 function mayPass(part: Part, block: Block, room: Room): boolean {
   return (
     part.legs.some((leg) => atItsHood(leg, block, room)) ||
-    (block.kind === 'wall' && part.legs.some((leg) => leavesThrough(leg, block, room))) ||
+    part.legs.some((leg) => leavesThrough(leg, block, room)) ||
     inAChase(part.hull, block, room)
   );
 }
 
 /** True for what holds the collar that a leg starts from, unless the house stands on it. */
 function atItsHood(leg: Part['legs'][number], block: Block, room: Room): boolean {
-  if (structure.has(block.kind)) return false;
   return [leg.from, leg.to].some((id) => {
     const node = room.route.nodes.get(id);
-    return node?.kind === 'hood' && holds(block, node.at, hoodReach);
+    return node?.kind === 'hood' && holdsCollar(block, node.at);
   });
+}
+
+/** True for the cabinet or body that a collar stands in; never for what carries the house. */
+export function holdsCollar(block: Block, collar: Vec3): boolean {
+  return !structure.has(block.kind) && holds(block, collar, hoodReach);
 }
 
 /** A collar this near to a box is at it, m. */
@@ -135,13 +139,18 @@ function leavesThrough(leg: Part['legs'][number], wall: Block, room: Room): bool
   const from = room.route.nodes.get(leg.from);
   const to = room.route.nodes.get(leg.to);
   if (!from || !to || (to.kind !== 'cap' && to.kind !== 'open end')) return false;
-  return room.exits.some((face) => overlap(face, wall, 0.05) && clipped(from.at, to.at, face) !== null);
+  return room.exits.some((face) => liesIn(face, wall) && clipped(from.at, to.at, face) !== null);
+}
+
+/** True where an exit face lies in a wall, which duct to that exit may then pass through. */
+export function liesIn(face: Box, wall: Block): boolean {
+  return wall.kind === 'wall' && overlap(face, wall, 0.05);
 }
 
 const axes = [0, 1, 2] as const;
 
 /** True where a chase leads right through a block, and all that the duct could share with it lies in the chase. */
-function inAChase(hull: Box, block: Block, room: Room): boolean {
+export function inAChase(hull: Box, block: Block, room: Pick<Room, 'chases' | 'clearance'>): boolean {
   return room.chases.some(
     (chase) =>
       leadsThrough(chase, block) &&
