@@ -2,6 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Clip } from '../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Reach } from '../graph/stretch.ts';
+import { type Arrangement, keptArrangement } from './arrangement.ts';
 
 export type PanelTab = 'proposals' | 'pressure' | 'selected' | 'findings' | 'kitchen';
 
@@ -26,6 +27,8 @@ export interface MenuPlace {
 /** What the panels show that is not part of the board: open tab, open box, a notice. */
 export interface UiState {
   readonly panel: PanelTab;
+  /** Which views stand on the desk. */
+  readonly arrangement: Arrangement;
   readonly commandBox: boolean;
   /** The list of all keys. */
   readonly shortcuts: boolean;
@@ -50,6 +53,7 @@ export type Ui = StoreApi<UiState>;
 export function createUi(): Ui {
   return createStore<UiState>(() => ({
     panel: 'proposals',
+    arrangement: keptArrangement(),
     commandBox: false,
     shortcuts: false,
     steps: false,

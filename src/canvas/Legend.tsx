@@ -5,7 +5,7 @@ import { findLimit, need } from '../hydraulics/catalogue.ts';
 import { quantity } from '../units/index.ts';
 import type { Board, ColourBy } from './board.ts';
 import { type ColourScale, legendStops } from './colour.ts';
-import { colourScaleOf } from './painter.ts';
+import { colourScaleOf } from './colouring.ts';
 import './canvas.css';
 
 const choices: readonly { readonly by: ColourBy; readonly text: string }[] = [

@@ -1,13 +1,5 @@
 import type Konva from 'konva/lib/Core.js';
-import {
-  useCallback,
-  useEffect,
-  useLayoutEffect,
-  useMemo,
-  useRef,
-  useState,
-  useSyncExternalStore,
-} from 'react';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Board, BoardState } from './board.ts';
@@ -18,6 +10,7 @@ import { pictures } from './pictures.ts';
 import type { SheetHandle } from './sheet-handle.ts';
 import { sheetTitles } from './view.ts';
 import { type Bounds, boundsOf, fit as fitted, panBy, type Size, type Viewport } from './viewport.ts';
+import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
 
 /** Room left around a drawing that is fitted into view, px. */
@@ -28,12 +21,8 @@ export interface SheetViewProps {
   readonly sheet: SheetId;
   /** Called once the sheet can be drawn on; what it returns is called when the sheet goes. */
   readonly onMount?: (handle: SheetHandle) => (() => void) | undefined;
-}
-
-interface Placement extends Size {
-  /** From the frame's corner to the next whole pixel. */
-  readonly left: number;
-  readonly top: number;
+  /** Hears how the sheet lies whenever that changes. */
+  readonly onView?: (view: Viewport, size: Size) => void;
 }
 
 /**
@@ -42,7 +31,7 @@ interface Placement extends Size {
  * While a gesture previews, the ducts and labels are drawn again with it, because every frame has new
  * numbers and colours; the background is not.
  */
-export function SheetView({ board, sheet, onMount }: SheetViewProps) {
+export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
   const frame = useRef<HTMLDivElement>(null);
   const inner = useRef<HTMLDivElement>(null);
   const layers = useRef(new Map<LayerName, Konva.Layer>());
@@ -63,22 +52,30 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
         Math.round((place.width - before.width) / 2),
         Math.round((place.height - before.height) / 2),
       );
+    if (view.current) onView?.(view.current, size.current);
     for (const layer of layers.current.values()) {
       layer.getCanvas().setPixelRatio(window.devicePixelRatio);
       layer.batchDraw();
     }
-  }, [place]);
+  }, [place, onView]);
 
   const redraw = useCallback((names: readonly LayerName[]) => {
     for (const name of names) layers.current.get(name)?.batchDraw();
   }, []);
+  const see = useCallback(
+    (next: Viewport) => {
+      view.current = wholePan(next);
+      onView?.(view.current, size.current);
+      redraw(layerNames);
+    },
+    [onView, redraw],
+  );
   const show = useCallback(
     (points?: readonly SheetPoint[]) => {
       const bounds = (points && boundsOf(points, 0.1)) ?? painter.extent(board.getState());
-      view.current = wholePan(fittedBesideRulers(bounds, size.current));
-      redraw(layerNames);
+      see(fittedBesideRulers(bounds, size.current));
     },
-    [board, painter, redraw],
+    [board, painter, see],
   );
 
   useLayoutEffect(() => {
@@ -109,17 +106,14 @@ export function SheetView({ board, sheet, onMount }: SheetViewProps) {
       element,
       size: () => size.current,
       viewport: () => view.current as Viewport,
-      setViewport(next) {
-        view.current = wholePan(next);
-        redraw(layerNames);
-      },
+      setViewport: see,
       fit: show,
       drawActive(shapes) {
         painter.setActive(shapes);
         redraw(['active']);
       },
     });
-  }, [ready, sheet, painter, onMount, show, redraw]);
+  }, [ready, sheet, painter, onMount, show, see, redraw]);
 
   return (
     <div className="sheet" ref={frame}>
@@ -171,30 +165,6 @@ function fittedBesideRulers(bounds: Bounds, { width, height }: Size): Viewport {
 /** Whole pixels of pan keep lines crisp while the sheet is moved. */
 function wholePan(view: Viewport): Viewport {
   return { scale: view.scale, panX: Math.round(view.panX), panY: Math.round(view.panY) };
-}
-
-/** The part of a frame that begins and ends on whole pixels; null until it has a size. */
-function useWholePixels(frame: React.RefObject<HTMLDivElement | null>): Placement | null {
-  const [place, setPlace] = useState<Placement | null>(null);
-  useEffect(() => {
-    const element = frame.current;
-    if (!element) return;
-    const measure = () => {
-      const rect = element.getBoundingClientRect();
-      const [x, y] = [Math.ceil(rect.left - 1e-3), Math.ceil(rect.top - 1e-3)];
-      const next = {
-        left: x - rect.left,
-        top: y - rect.top,
-        width: Math.floor(rect.right + 1e-3) - x,
-        height: Math.floor(rect.bottom + 1e-3) - y,
-      };
-      if (next.width > 0 && next.height > 0) setPlace(next);
-    };
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, [frame]);
-  return place;
 }
 
 /** What the sheet shows, in a sentence for those who do not see it; the route table says the rest. */

@@ -46,7 +46,8 @@ export function drawDucts(
   return visible.length;
 }
 
-function drawOne(pen: Pen, item: Drawable, { palette, colours }: DuctPaint, view: Viewport): void {
+/** Draws one thing: fill, finer lines, centre line, walls. */
+export function drawOne(pen: Pen, item: Drawable, { palette, colours }: DuctPaint, view: Viewport): void {
   const colour = item.colourOf === null ? undefined : colours.get(item.colourOf);
   const inside = colour ? inkOnFill[textOn(colour)] : palette.wall;
   pen.fillStyle = colour ?? (item.colourOf === null ? palette.sheet : palette.unsolved);

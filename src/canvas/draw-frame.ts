@@ -1,35 +1,19 @@
 import type { UnitSystem } from '../graph/document.ts';
-import type { SheetId } from '../graph/sheet.ts';
-import { plate } from './draw-labels.ts';
 import { gridStep, multiples, RULER, rulerText, scaleBar } from './grid.ts';
 import type { Box } from './label-place.ts';
 import type { Palette } from './palette.ts';
 import { crisp, type Pen, setText } from './pen.ts';
-import { sheetTitles } from './view.ts';
 import { type Size, type Viewport, visibleBounds } from './viewport.ts';
 
-/** Rulers, title and scale bar: drawn last, over all else. */
-export function drawFrame(
-  pen: Pen,
-  sheet: SheetId,
-  units: UnitSystem,
-  palette: Palette,
-  view: Viewport,
-  size: Size,
-): void {
+/** Rulers and scale bar: drawn last, over all else. */
+export function drawFrame(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
   drawRulers(pen, units, palette, view, size);
-  drawTitle(pen, sheet, palette);
   drawScaleBar(pen, units, palette, view, size);
 }
 
-/** Where title, scale bar and the switch of the sections stand, which labels keep clear of, px. */
-export function frameBoxes(sheet: SheetId, size: Size): Box[] {
-  const controls = { minX: size.width - 100, minY: RULER, maxX: size.width, maxY: RULER + 36 };
-  return [
-    ...(sheet === 'floor' ? [] : [controls]),
-    { minX: RULER, minY: RULER, maxX: RULER + 190, maxY: RULER + 26 },
-    { minX: RULER, minY: size.height - 34, maxX: RULER + 170, maxY: size.height },
-  ];
+/** Where the scale bar stands, which labels keep clear of, px. */
+export function frameBoxes(size: Size): Box[] {
+  return [{ minX: RULER, minY: size.height - 34, maxX: RULER + 170, maxY: size.height }];
 }
 
 function drawRulers(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
@@ -90,23 +74,6 @@ function drawUpright(pen: Pen, text: string, x: number, y: number): void {
   pen.rotate(-Math.PI / 2);
   pen.fillText(text, 0, 0);
   pen.restore();
-}
-
-function drawTitle(pen: Pen, sheet: SheetId, palette: Palette): void {
-  const { name, looking } = sheetTitles[sheet];
-  pen.textAlign = 'left';
-  pen.textBaseline = 'middle';
-  setText(pen, 12, 650);
-  const [x, y] = [RULER + 12, RULER + 16.5];
-  const width = Math.ceil(pen.measureText(name).width) + 7;
-  setText(pen, 12, 400);
-  const whole = width + Math.ceil(pen.measureText(looking).width);
-  plate(pen, { minX: x - 6, minY: y - 10.5, maxX: x + whole + 6, maxY: y + 9.5 }, palette);
-  pen.fillStyle = palette.muted;
-  pen.fillText(looking, x + width, y);
-  setText(pen, 12, 650);
-  pen.fillStyle = palette.ink;
-  pen.fillText(name, x, y);
 }
 
 function drawScaleBar(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {

@@ -35,7 +35,7 @@ export function drawLabels(
 }
 
 /** Paper behind a text, so that hatching and edges do not run through it. */
-export function plate(pen: Pen, box: Box, palette: Palette): void {
+function plate(pen: Pen, box: Box, palette: Palette): void {
   pen.globalAlpha = 0.86;
   pen.fillStyle = palette.sheet;
   pen.fillRect(box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY);

@@ -16,15 +16,15 @@ export function drawSelection(
   palette: Palette,
   view: Viewport,
 ): void {
-  const has = (set: Selection, item: Drawable) =>
-    (item.of === 'node' ? set.nodes : set.segments).includes(item.id);
+  const chosen = lookup(selection);
+  const pointed = lookup(hover);
   pen.setLineDash([]);
   pen.lineJoin = 'round';
   pen.lineCap = 'round';
   pen.strokeStyle = palette.accent;
   for (const item of drawables) {
-    const selected = has(selection, item);
-    if (!selected && !has(hover, item)) continue;
+    const selected = chosen(item);
+    if (!selected && !pointed(item)) continue;
     if (selected) {
       pen.globalAlpha = 0.16;
       pen.fillStyle = palette.accent;
@@ -39,6 +39,11 @@ export function drawSelection(
   pen.lineCap = 'butt';
 }
 
+function lookup({ nodes, segments }: Selection): (item: Drawable) => boolean {
+  const ids = { node: new Set(nodes), segment: new Set(segments) };
+  return (item) => ids[item.of].has(item.id);
+}
+
 /** Handles at the nodes, in screen pixels: squares at turns, circles where duct begins and ends. */
 export function drawHandles(
   pen: Pen,
@@ -49,13 +54,30 @@ export function drawHandles(
   palette: Palette,
   view: Viewport,
 ): void {
+  const handles = [...route.nodes.values()].map(({ id, at }) => ({
+    id,
+    at: toScreen(project(at, sheet), view),
+  }));
+  drawHandlesAt(pen, handles, route, selection, hover, palette);
+}
+
+/** The same at places of the screen. */
+export function drawHandlesAt(
+  pen: Pen,
+  handles: readonly { readonly id: string; readonly at: ScreenPoint }[],
+  route: Route,
+  selection: Selection,
+  hover: Selection,
+  palette: Palette,
+): void {
   pen.setLineDash([]);
-  for (const node of route.nodes.values()) {
-    const at = toScreen(project(node.at, sheet), view);
-    const selected = selection.nodes.includes(node.id);
-    const pointed = hover.nodes.includes(node.id);
+  const [chosen, pointedAt] = [new Set(selection.nodes), new Set(hover.nodes)];
+  for (const { id, at } of handles) {
+    const selected = chosen.has(id);
+    const pointed = pointedAt.has(id);
     const size = selected || pointed ? 9 : 7;
-    const round = node.kind === 'hood' || node.kind === 'cap' || node.kind === 'open end';
+    const kind = route.nodes.get(id)?.kind;
+    const round = kind === 'hood' || kind === 'cap' || kind === 'open end';
     const [x, y] = [Math.round(at.x) + 0.5, Math.round(at.y) + 0.5];
     pen.beginPath();
     if (round) pen.arc(x, y, size / 2 + 0.5, 0, 2 * Math.PI);

@@ -142,7 +142,10 @@ function dimensionLabel(
   return { kind: 'dimension', id: leg.segment.id, candidates };
 }
 
-function valueLabel(leg: SheetLeg, input: LabelInput): Omit<Wanted, 'priority'> | null {
+export type ValueInput = Pick<LabelInput, 'values' | 'by' | 'units' | 'view' | 'measure'>;
+
+/** The velocity or loss of a leg: in its duct where the text fits, else beside it. */
+export function valueLabel(leg: SheetLeg, input: ValueInput): Omit<Wanted, 'priority'> | null {
   const value = input.values.get(leg.segment.id);
   if (value === undefined) return null;
   const { text, figure } = quantity(kindOf[input.by], value, input.units);
@@ -153,7 +156,12 @@ function valueLabel(leg: SheetLeg, input: LabelInput): Omit<Wanted, 'priority'> 
 }
 
 /** Places inside the duct where the text fits between its walls, else beside it. */
-function alongLeg(leg: SheetLeg, text: string, input: LabelInput, shares: readonly number[]): Candidate[] {
+function alongLeg(
+  leg: SheetLeg,
+  text: string,
+  input: Pick<LabelInput, 'view' | 'measure'>,
+  shares: readonly number[],
+): Candidate[] {
   const { along, normal, half } = frameOf(leg, input.view);
   const from = toScreen(leg.straightFrom, input.view);
   const to = toScreen(leg.straightTo, input.view);

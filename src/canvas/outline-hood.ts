@@ -11,7 +11,23 @@ export const usualDepth = 0.56;
 export const usualWidth = 0.76;
 export const counterHeight = 0.914;
 /** Height of the lip at the bottom of a canopy, m. */
-const lip = 0.06;
+const lipHeight = 0.06;
+
+function plan(hood: Hood) {
+  return { width: hood.width ?? usualWidth, depth: hood.depth ?? usualDepth };
+}
+
+/**
+ * The measures of a hood whose collar is `top` m above the floor: its plan, the heights of its underside,
+ * of the lip's upper edge and of the shoulder where canopy meets neck, and half the neck's width.
+ */
+export function hoodProfile(hood: Hood, mountingHeight: number | undefined, top: number) {
+  const bottom = Math.min(top - 0.15, counterHeight + (mountingHeight ?? 0.71));
+  const lip = bottom + lipHeight;
+  const shoulder = Math.max(lip + 0.04, Math.min(top - 0.02, bottom + 0.28));
+  const collar = (hood.collar.shape === 'round' ? hood.collar.diameter : hood.collar.width) / 2;
+  return { ...plan(hood), bottom, lip, shoulder, neck: collar + 0.04 };
+}
 
 /**
  * A hood below its collar: a rectangle in plan, a canopy with its lip in elevation. Its underside is
@@ -23,12 +39,11 @@ export function hoodDrawable(
   mountingHeight: number | undefined,
   view: View,
 ): Drawable {
-  const plan = Math.abs(view.toward[2]) > 0.5;
-  const width = hood.width ?? usualWidth;
-  const depth = hood.depth ?? usualDepth;
+  const fromAbove = Math.abs(view.toward[2]) > 0.5;
+  const { width, depth } = plan(hood);
   const at = seen(node.at, view);
   const base = { kind: 'hood', id: node.id, of: 'node', colourOf: null } as const;
-  if (plan) {
+  if (fromAbove) {
     const [w, d] = [width / 2, depth / 2];
     const inset = 0.05;
     const corner = (a: number, b: number): SheetPoint => ({ u: at.u + a, v: at.v + b });
@@ -48,20 +63,17 @@ export function hoodDrawable(
     });
   }
   const across = Math.abs(view.right[0]) > 0.5 ? width : depth;
-  const bottom = Math.min(at.v - 0.15, counterHeight + (mountingHeight ?? 0.71));
-  const collar = (hood.collar.shape === 'round' ? hood.collar.diameter : hood.collar.width) / 2;
-  const shoulder = Math.max(bottom + lip + 0.04, Math.min(at.v - 0.02, bottom + 0.28));
-  const neck = collar + 0.04;
+  const { bottom, lip, shoulder, neck } = hoodProfile(hood, mountingHeight, at.v);
   const point = (u: number, v: number): SheetPoint => ({ u: at.u + u, v });
   const canopy = polygon([
     point(-across / 2, bottom),
     point(across / 2, bottom),
-    point(across / 2, bottom + lip),
+    point(across / 2, lip),
     point(neck, shoulder),
     point(neck, at.v),
     point(-neck, at.v),
     point(-neck, shoulder),
-    point(-across / 2, bottom + lip),
+    point(-across / 2, lip),
   ]);
   return drawable({
     ...base,
@@ -69,7 +81,7 @@ export function hoodDrawable(
     fill: [[canopy]],
     walls: [canopy],
     fine: [
-      line(point(-across / 2, bottom + lip), point(across / 2, bottom + lip)),
+      line(point(-across / 2, lip), point(across / 2, lip)),
       line(point(-neck, shoulder), point(neck, shoulder)),
     ],
   });

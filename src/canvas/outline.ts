@@ -1,4 +1,4 @@
-import type { Job, Vec3 } from '../graph/document.ts';
+import type { Hood, Job, Vec3 } from '../graph/document.ts';
 import { widthAxis } from '../graph/inference/orientation.ts';
 import type { Route, RouteNode, RouteSegment } from '../graph/route.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
@@ -7,6 +7,7 @@ import { bendDrawables } from './outline-bend.ts';
 import { capDrawable } from './outline-cap.ts';
 import { hoodDrawable } from './outline-hood.ts';
 import { inlineDrawables } from './outline-inline.ts';
+import { capSolids, hoodSolids } from './outline-solid.ts';
 import { circle, type Drawable, drawable, line, polygon, type Stroke } from './stroke.ts';
 import { grazing, isEndOn, type Piece, reach, seam, seen, wallsOf } from './tube.ts';
 import { type View, views } from './view.ts';
@@ -46,7 +47,11 @@ export interface Outline {
  * transitions, risers, parts in line, caps and hoods, sorted so that what is nearer comes later.
  */
 export function outlineOf(route: Route, job: Job, sheet: SheetId): Outline {
-  const view = views[sheet];
+  return outlineIn(route, job, views[sheet]);
+}
+
+/** The same in any view. */
+export function outlineIn(route: Route, job: Job, view: View): Outline {
   const legs = [...route.segments.values()].filter((s) => s.length > 0).map((s) => legOf(s, route, view));
   const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
   const scheme = job.schemes.find((s) => s.id === route.schemeId);
@@ -62,12 +67,19 @@ export function outlineOf(route: Route, job: Job, sheet: SheetId): Outline {
     if (node.transition) drawables.push(...transitionDrawables(node, byId, view));
     const last = byId.get(node.segments[0] ?? '');
     const drawn = nodes.get(node.id);
-    if (node.kind === 'cap' && last && drawn)
-      drawables.push(capDrawable(node, drawn.cap ?? 'open', last, view));
+    if (node.kind === 'cap' && last && drawn) drawables.push(...capOf(node, drawn.cap ?? 'open', last, view));
     const hood = node.kind === 'hood' && job.hoods.find((h) => h.id === drawn?.hood);
-    if (hood) drawables.push(hoodDrawable(node, hood, job.kitchen.mountingHeight, view));
+    if (hood) drawables.push(...hoodOf(node, hood, job.kitchen.mountingHeight, view));
   }
   return { legs, drawables: drawables.sort(byNearness) };
+}
+
+function capOf(node: RouteNode, cap: string, leg: SheetLeg, view: View): Drawable[] {
+  return view.solid ? capSolids(node, cap, leg, view) : [capDrawable(node, cap, leg, view)];
+}
+
+function hoodOf(node: RouteNode, hood: Hood, height: number | undefined, view: View): Drawable[] {
+  return view.solid ? hoodSolids(node, hood, height, view) : [hoodDrawable(node, hood, height, view)];
 }
 
 const order: Readonly<Record<Drawable['kind'], number>> = {

@@ -1,9 +1,8 @@
-import type { UnitSystem, Vec3 } from '../graph/document.ts';
+import type { Vec3 } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
 import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
-import type { SpeedResult } from '../graph/solution.ts';
-import type { BoardState, ColourBy } from './board.ts';
-import { type ColourScale, colourAt, colourScale, valuesOf } from './colour.ts';
+import type { BoardState } from './board.ts';
+import { coloursOf } from './colouring.ts';
 import { drawActive } from './draw-active.ts';
 import { drawBackground } from './draw-background.ts';
 import { arrowOf, drawDucts, inView } from './draw-ducts.ts';
@@ -13,13 +12,14 @@ import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes 
 import { drawUnderlays } from './draw-underlay.ts';
 import { RULER } from './grid.ts';
 import { type Box, type Busy, boxAround, placeLabels } from './label-place.ts';
-import { labelsOf, type Measure, type Name } from './labels.ts';
+import { labelsOf, type Name } from './labels.ts';
 import { type Outline, outlineOf, type SheetLeg } from './outline.ts';
-import { FONT, MIN_TEXT, palettes } from './palette.ts';
-import { type Pen, setText } from './pen.ts';
+import { FONT, palettes } from './palette.ts';
+import type { Pen } from './pen.ts';
 import { pictures } from './pictures.ts';
 import type { ActiveShape } from './sheet-handle.ts';
 import type { Drawable } from './stroke.ts';
+import { createMeasure } from './text-width.ts';
 import {
   type Bounds,
   boundsOf,
@@ -46,18 +46,7 @@ export interface Painter {
 export function createPainter(sheet: SheetId): Painter {
   const outline = (state: BoardState) => outlineFor(state.solution.route, state.live, sheet);
   let active: readonly ActiveShape[] = [];
-  let widths = new Map<string, number>();
-
-  const measureWith =
-    (pen: Pen): Measure =>
-    (text) => {
-      const known = widths.get(text);
-      if (known !== undefined) return known;
-      setText(pen, MIN_TEXT, 500);
-      const width = pen.measureText(text).width;
-      widths.set(text, width);
-      return width;
-    };
+  const widths = createMeasure();
 
   const paintOverlay = (pen: Pen, state: BoardState, view: Viewport, size: Size) => {
     const palette = palettes[state.theme];
@@ -82,14 +71,14 @@ export function createPainter(sheet: SheetId): Painter {
       selection: state.selection,
       names: namesOf(state, sheet, drawables),
       view,
-      measure: measureWith(pen),
+      measure: widths.with(pen),
     });
     const area: Box = { minX: RULER + 4, minY: RULER + 4, maxX: size.width - 4, maxY: size.height - 4 };
     const inline = drawables.filter(({ kind }) => kind === 'in-line');
     const bodies = inline.map(({ bounds }) => screenBox(bounds, view));
     const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
     const kept = [
-      ...frameBoxes(sheet, size),
+      ...frameBoxes(size),
       ...handleBoxes(route, sheet, view),
       ...flags.map((flag) => flag.box),
       ...bodies,
@@ -105,7 +94,7 @@ export function createPainter(sheet: SheetId): Painter {
     drawLabels(pen, placeLabels(wanted, area, kept, busy), palette, fills);
     drawHandles(pen, route, sheet, state.selection, state.hover, palette, view);
     drawFlags(pen, flags, palette, `700 11px ${FONT}`);
-    drawFrame(pen, sheet, state.units, palette, view, size);
+    drawFrame(pen, state.units, palette, view, size);
   };
 
   return {
@@ -130,9 +119,7 @@ export function createPainter(sheet: SheetId): Painter {
     extent(state) {
       return extentOf(outline(state), state, sheet);
     },
-    forgetText() {
-      widths = new Map();
-    },
+    forgetText: widths.forget,
   };
 }
 
@@ -172,36 +159,6 @@ function hoodPlaces(state: BoardState): string {
 
 /** Outlines are made anew only when the route or the document changes. */
 const outlineFor = memoise(outlineOf);
-
-interface Coloured {
-  /** SI, by segment id. */
-  readonly values: ReadonlyMap<string, number>;
-  readonly fills: ReadonlyMap<string, string>;
-}
-
-const unsolved: Coloured = { values: new Map(), fills: new Map() };
-
-/** Values and fills of every segment at the speed that is shown. */
-function coloursOf({ solution, speed, colourBy, units }: BoardState): Coloured {
-  const shown = solution.speeds[speed];
-  return shown ? coloursFor(shown, colourBy, units) : unsolved;
-}
-
-const coloursFor = memoise((speed: SpeedResult, by: ColourBy, units: UnitSystem): Coloured => {
-  const values = valuesOf(speed, by);
-  const scale = scaleFor(speed, by, units);
-  return { values, fills: new Map([...values].map(([id, value]) => [id, colourAt(scale, value)])) };
-});
-
-/** The scale that the sheets are coloured by. */
-export function colourScaleOf({ solution, speed, colourBy, units }: BoardState): ColourScale {
-  const shown = solution.speeds[speed];
-  return shown ? scaleFor(shown, colourBy, units) : colourScale([], colourBy, units);
-}
-
-const scaleFor = memoise((speed: SpeedResult, by: ColourBy, units: UnitSystem) =>
-  colourScale(valuesOf(speed, by).values(), by, units),
-);
 
 /** Hoods by their plan, exits and blocks by their boxes. */
 function namesOf({ live, schemeId }: BoardState, sheet: SheetId, drawables: readonly Drawable[]): Name[] {

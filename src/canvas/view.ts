@@ -6,6 +6,8 @@ export interface View {
   readonly right: Vec3;
   readonly up: Vec3;
   readonly toward: Vec3;
+  /** Shows hoods and caps as solids, for a view along none of the axes. */
+  readonly solid?: boolean;
 }
 
 export const views: Readonly<Record<SheetId, View>> = {

@@ -1,0 +1,126 @@
+import { useMemo, useState } from 'react';
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import type { BoardState } from '../canvas/board.ts';
+import { IsometricView } from '../canvas/IsometricView.tsx';
+import { SheetView } from '../canvas/SheetView.tsx';
+import type { SheetHandle } from '../canvas/sheet-handle.ts';
+import { sheetTitles } from '../canvas/view.ts';
+import type { SheetId } from '../graph/sheet.ts';
+import { formatLength, type Parsed, parseLength, type System } from '../units/index.ts';
+import { useApp, useBoard } from './context.ts';
+import { QuantityField } from './controls.tsx';
+import { createLookout, Levels } from './Levels.tsx';
+
+export type Mount = (handle: SheetHandle) => () => void;
+
+/** One sheet with its name, the depth that it is drawn or cut at, and the lines of the others' depths. */
+export function SheetFrame({
+  id,
+  mount,
+  alone,
+}: {
+  readonly id: SheetId;
+  readonly mount: Mount | null;
+  /** The only section on the desk: it can be exchanged for the other. */
+  readonly alone: boolean;
+}) {
+  const { board } = useApp();
+  const lookout = useMemo(createLookout, []);
+  const { name, looking } = sheetTitles[id];
+  return (
+    <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
+      <header className="sheet-head">
+        <h2>
+          {name} <span>{looking}</span>
+        </h2>
+        {id === 'floor' ? <WorkingHeight /> : <Cut section={id} />}
+        {id !== 'floor' && alone && <SectionSwitch />}
+      </header>
+      <div className="sheet-body">
+        {mount && <SheetView board={board} sheet={id} onMount={mount} onView={lookout.see} />}
+        <Levels sheet={id} lookout={lookout} both={!alone} />
+      </div>
+    </section>
+  );
+}
+
+/** The route in space, to be looked at from all around. */
+export function IsometricFrame() {
+  const { board } = useApp();
+  const [turn, setTurn] = useState('');
+  return (
+    <section className="sheet-frame" aria-label="Isometric view">
+      <header className="sheet-head">
+        <h2>
+          Isometric <span>{turn}</span>
+        </h2>
+      </header>
+      <div className="sheet-body">
+        <IsometricView board={board} onTurn={setTurn} />
+      </div>
+    </section>
+  );
+}
+
+const signed = (text: string, units: System): Parsed => parseLength(text, units, { negative: true });
+
+/** The height at which the floor sheet draws. */
+function WorkingHeight() {
+  const { board } = useApp();
+  const height = useBoard((state) => state.workingHeight);
+  const units = useBoard((state) => state.units);
+  return (
+    <QuantityField
+      label="Working height"
+      value={formatLength(height, units)}
+      parse={(text) => signed(text, units)}
+      onCommit={(workingHeight) => board.set({ workingHeight })}
+    />
+  );
+}
+
+const whole = 'all';
+
+/** Where a section is cut: what lies before the plane is faint there, what it cuts is strong. */
+function Cut({ section }: { section: BoardState['section'] }) {
+  const { board } = useApp();
+  const depth = useBoard((state) => state.sectionDepth[section]);
+  const units = useBoard((state) => state.units);
+  return (
+    <QuantityField
+      label={`Cut at ${section === 'section-x' ? 'y' : 'x'}`}
+      value={depth === null ? whole : formatLength(depth, units)}
+      parse={(text) =>
+        /^(all|none|)$/i.test(text.trim()) ? { ok: true, value: Number.NaN } : signed(text, units)
+      }
+      onCommit={(value) => {
+        const { sectionDepth } = board.getState();
+        board.set({ sectionDepth: { ...sectionDepth, [section]: Number.isNaN(value) ? null : value } });
+      }}
+    />
+  );
+}
+
+function SectionSwitch() {
+  const { board } = useApp();
+  const section = useBoard((state) => state.section);
+  return (
+    <ToggleButtonGroup
+      className="switch"
+      aria-label="Section"
+      selectionMode="single"
+      disallowEmptySelection
+      selectedKeys={[section]}
+      onSelectionChange={([key]) => {
+        if (key !== undefined) board.set({ section: key as BoardState['section'] });
+      }}
+    >
+      <ToggleButton id="section-x" aria-label="x-z, looking north">
+        x-z
+      </ToggleButton>
+      <ToggleButton id="section-y" aria-label="y-z, looking west">
+        y-z
+      </ToggleButton>
+    </ToggleButtonGroup>
+  );
+}

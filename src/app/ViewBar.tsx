@@ -1,0 +1,42 @@
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { type Arrangement, arrange, arrangements } from './arrangement.ts';
+import { useApp, useUi } from './context.ts';
+
+/** Which views stand on the desk, as small pictures of it. */
+export function ArrangementSwitch() {
+  const { ui } = useApp();
+  const arrangement = useUi((state) => state.arrangement);
+  return (
+    <ToggleButtonGroup
+      className="switch arrangement-switch"
+      aria-label="Views"
+      selectionMode="single"
+      disallowEmptySelection
+      selectedKeys={[arrangement]}
+      onSelectionChange={([key]) => {
+        const chosen = arrangements.find(({ id }) => id === key);
+        if (chosen) arrange(ui, chosen.id);
+      }}
+    >
+      {arrangements.map(({ id, title }) => (
+        <ToggleButton key={id} id={id} aria-label={title}>
+          <Picture of={id} />
+        </ToggleButton>
+      ))}
+    </ToggleButtonGroup>
+  );
+}
+
+const lines: Readonly<Record<Arrangement, string>> = {
+  two: 'M9 1v10',
+  three: 'M9 1v10M9 6h8',
+  four: 'M9 1v10M1 6h16',
+};
+
+function Picture({ of }: { of: Arrangement }) {
+  return (
+    <svg width="18" height="12" viewBox="0 0 18 12" fill="none" stroke="currentColor" aria-hidden="true">
+      <path d={`M1 1h16v10H1z${lines[of]}`} />
+    </svg>
+  );
+}
