@@ -7,7 +7,7 @@ export * from './blocks.ts';
 export * from './clipboard.ts';
 export * from './draw.ts';
 export * from './fan-data.ts';
-export { findScheme, freshId, SAME_PLACE } from './find.ts';
+export { findScheme, freshId } from './find.ts';
 export * from './job.ts';
 export * from './joints.ts';
 export * from './move.ts';

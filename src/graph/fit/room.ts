@@ -5,7 +5,7 @@ import type { Places } from '../places.ts';
 import type { Finding, Route, RouteNode, RouteSegment, Severity } from '../route.ts';
 import { add, scale } from '../vector.ts';
 import { type Box, hullOf, overlap } from './gap.ts';
-import { arcTubes, outsideHalf, type Tube, tubeOf } from './tube.ts';
+import { arcTubes, coneOf, outsideHalf, type Tube, tubeOf } from './tube.ts';
 
 /** Overlaps below this are contact, m. */
 export const contact = 0.001;
@@ -68,12 +68,13 @@ export const blockIndex = memoise((blocks: readonly Block[]): Room['near'] => {
 export function legPart(leg: RouteSegment, route: Route, places: Places): Part | null {
   const tube = tubeOf(leg, route);
   if (!tube) return null;
+  const cone = coneOf(leg, route);
   return {
     words: () => places.leg(leg.id),
     nodes: [],
     segments: [leg.id],
-    tubes: [tube],
-    hull: hullOf(tube),
+    tubes: cone ? [tube, cone] : [tube],
+    hull: cone ? around([hullOf(tube), hullOf(cone)]) : hullOf(tube),
     legs: [leg],
   };
 }
@@ -102,20 +103,21 @@ export function arcPart(node: RouteNode, route: Route, places: Places): Part | n
   );
   const tubes = arcTubes(node, route);
   if (tubes.length === 0) return null;
-  const hulls = tubes.map(hullOf);
-  const hull = hulls.reduce((one, other) => ({
-    min: [
-      Math.min(one.min[0], other.min[0]),
-      Math.min(one.min[1], other.min[1]),
-      Math.min(one.min[2], other.min[2]),
-    ],
-    max: [
-      Math.max(one.max[0], other.max[0]),
-      Math.max(one.max[1], other.max[1]),
-      Math.max(one.max[2], other.max[2]),
-    ],
-  }));
-  return { words: () => places.node(node.id), nodes: [node.id], segments: [], tubes, hull, legs };
+  return {
+    words: () => places.node(node.id),
+    nodes: [node.id],
+    segments: [],
+    tubes,
+    hull: around(tubes.map(hullOf)),
+    legs,
+  };
+}
+
+/** The box around some boxes. */
+function around(boxes: readonly Box[]): Box {
+  const side = (corner: 'min' | 'max', pick: (...values: number[]) => number) =>
+    ([0, 1, 2] as const).map((axis) => pick(...boxes.map((box) => box[corner][axis]))) as Vec3;
+  return { min: side('min', Math.min), max: side('max', Math.max) };
 }
 
 /** A block as it is spoken of: "joist 4", "the beam". */

@@ -1,3 +1,4 @@
+import { area } from '../../hydraulics/section.ts';
 import type { Section } from '../../hydraulics/types.ts';
 import type { Vec3 } from '../document.ts';
 import { turnSides, widthAxis } from '../inference/orientation.ts';
@@ -85,6 +86,20 @@ export function tubeOf(leg: RouteSegment, route: Route): Tube | null {
     half,
     rounding,
   };
+}
+
+/**
+ * The cone at the start of a leg that is narrower than what comes before it, as duct of the wider size;
+ * nothing where the leg has no cone or widens.
+ */
+export function coneOf(leg: RouteSegment, route: Route): Tube | null {
+  const tube = tubeOf(leg, route);
+  const cone = route.nodes.get(leg.from)?.transition;
+  if (!tube || cone?.downstream !== leg.id || cone.length <= 0 || area(cone.from) <= area(cone.to))
+    return null;
+  const from = route.nodes.get(leg.from) as RouteNode;
+  const end = Math.min(leg.length, (from.bend?.tangent ?? 0) + cone.length);
+  return { ...tube, ...profileOf(cone.from, skinOf(leg)), b: add(from.at, scale(leg.direction, end)) };
 }
 
 /** What a node takes off the straight of a leg, m; below 0 where a mitre's outer corner adds to it. */

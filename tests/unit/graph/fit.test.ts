@@ -206,6 +206,29 @@ describe('a duct in a chase', () => {
   });
 });
 
+test('a cone is as wide as the duct before it', () => {
+  const beside = (from: number): Omit<Block, 'name'> => ({
+    id: 'stud',
+    kind: 'obstacle',
+    min: [-1, from, 2.35 + 0.085],
+    max: [1, from + 0.04, 2.6],
+  });
+  const reduced = (at: number) =>
+    job([beside(at)], (scheme) => {
+      scheme.nodes.push({ id: 'n4', at: [0, 1, 2.35], role: 'turn' });
+      scheme.segments = [
+        { id: 'd1', from: 'n1', to: 'n2' },
+        { id: 'd2', from: 'n2', to: 'n4' },
+        { id: 'd3', from: 'n4', to: 'n3', duct: { shape: 'round', diameter: 0.1524 } },
+      ];
+    });
+  const route = inferRoute(reduced(3), 's1');
+  const cone = route.nodes.get('n4')?.transition?.length ?? 0;
+  expect(cone).toBeGreaterThan(0.05);
+  expect(rulesOf(reduced(1 + cone + 0.01))).not.toContain('fit-clash');
+  expect(rulesOf(reduced(1 + cone - 0.01))).toContain('fit-clash');
+});
+
 test('an arc keeps clear of a block in the corner that it cuts off', () => {
   const corner: Omit<Block, 'name'> = {
     id: 'post',
