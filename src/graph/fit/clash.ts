@@ -34,7 +34,7 @@ export function clashes(part: Part, room: Room): Finding[] {
       if (way.distance > contact && way.distance > (worst?.distance ?? 0)) worst = way;
     }
     if (worst) hit.push({ block, way: worst });
-    else if (gap < room.clearance - contact / 2) close.push({ block, gap });
+    else if (gap < room.clearance - contact) close.push({ block, gap });
   }
   const cabinets = hit.filter(({ block }) => block.kind === 'cabinet');
   return [
@@ -88,7 +88,7 @@ function closeFinding(part: Part, room: Room, close: { block: Block; gap: number
       close.map((one) => one.block),
       `${sentence(part.words())} ${leaves} ${blockWords(block)}${andOthers(others, 'to')}; ${room.length(room.clearance)} is wanted.`,
       {
-        remedy: 'Move it away. The hood’s instructions and the local code may ask for more to what can burn.',
+        remedy: "Move it away. The hood's instructions and the local code may ask for more to what can burn.",
         ...(room.wantedByJob ? {} : { source: 'common practice' }),
       },
     ),
