@@ -33,6 +33,9 @@ function wallThickness(material: string): number {
   return material === 'flexible' || material === 'semi-rigid' ? 0.002 : 0.0006;
 }
 
+/** What a leg's outside depends on. */
+type Laid = Pick<RouteSegment, 'section' | 'material' | 'insulation'>;
+
 interface Profile {
   readonly half: readonly [number, number];
   readonly rounding: number;
@@ -55,12 +58,12 @@ function profileOf(section: Section, skin: number): Profile {
   }
 }
 
-function skinOf(leg: RouteSegment): number {
+function skinOf(leg: Laid): number {
   return wallThickness(leg.material) + leg.insulation;
 }
 
 /** From a leg's centre line to its outside where that is farthest: half its greater side, wall and insulation, m. */
-export function outsideHalf(leg: RouteSegment): number {
+export function outsideHalf(leg: Laid): number {
   const { half, rounding } = profileOf(leg.section, skinOf(leg));
   return Math.hypot(...half) + rounding;
 }
