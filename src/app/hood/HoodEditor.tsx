@@ -1,10 +1,10 @@
 import type { Draft } from 'immer';
-import { Button, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { Hood } from '../../graph/document.ts';
 import { addSpeed } from '../../graph/edits/index.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
-import { QuantityField } from '../controls.tsx';
+import { IconButton, QuantityField } from '../controls.tsx';
 import { NameField } from '../kitchen/NameField.tsx';
 import { within } from '../kitchen/reading.ts';
 import { SectionChooser } from '../panel/choosers.tsx';
@@ -83,8 +83,10 @@ export function HoodEditor({ id }: { id: string }) {
             </ToggleButton>
           ))}
         </ToggleButtonGroup>
-        <Button
-          className="text-button"
+        <IconButton
+          icon="add"
+          label="Add a speed"
+          placement="left"
           onPress={() => {
             let made = index;
             board.dispatch('add speed', (job) => {
@@ -94,9 +96,7 @@ export function HoodEditor({ id }: { id: string }) {
             const at = solution.speeds.findIndex((each) => each.hood === id && each.speed === made);
             if (at >= 0) board.set({ speed: at });
           }}
-        >
-          Add a speed
-        </Button>
+        />
       </div>
       <SpeedEditor key={`${id} ${index}`} hood={hood} index={index} />
     </div>

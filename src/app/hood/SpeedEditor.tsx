@@ -73,7 +73,7 @@ export function SpeedEditor({ hood, index }: { hood: Hood; index: number }) {
     <div className="speed-editor">
       <div className="name-row">
         <NameField
-          label="Name of the speed"
+          label="Name of this speed"
           value={speed.name}
           refuse={(name) =>
             hood.speeds.some((other, i) => i !== index && other.name === name)

@@ -28,7 +28,10 @@ export const emptyRow: CurveRow = { flow: typed(''), pressure: typed('') };
 export function rowsOf(points: readonly (readonly [number, number])[], system: System): CurveRow[] {
   return points.map(([flow, pressure]) => ({
     flow: { text: quantity('flow', flow, system).figure, si: flow },
-    pressure: { text: quantity('pressure', pressure, system).figure, si: pressure },
+    pressure: {
+      text: pressure === 0 ? '0' : quantity('pressure', pressure, system).figure,
+      si: pressure,
+    },
   }));
 }
 

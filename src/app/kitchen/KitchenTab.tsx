@@ -1,5 +1,6 @@
 import { AirFields } from './AirFields.tsx';
 import { Cooktop } from './Cooktop.tsx';
+import { Hoods } from './Hoods.tsx';
 import { HouseFields } from './HouseFields.tsx';
 import { HousePressure } from './HousePressure.tsx';
 import { RequiredAir } from './RequiredAir.tsx';
@@ -10,6 +11,7 @@ export function KitchenTab() {
     <div className="kitchen">
       <RequiredAir />
       <Cooktop />
+      <Hoods />
       <HousePressure />
       <HouseFields />
       <AirFields />

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { Input, TextField } from 'react-aria-components';
+import { Input, Label, TextField } from 'react-aria-components';
 
 interface NameFieldProps {
   readonly label: string;
@@ -21,8 +21,7 @@ export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
   };
   return (
     <TextField
-      className="field name-field"
-      aria-label={label}
+      className="field"
       value={text ?? value}
       isInvalid={wrong !== undefined}
       onChange={setText}
@@ -35,6 +34,7 @@ export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
         }
       }}
     >
+      <Label>{label}</Label>
       <Input spellCheck={false} autoComplete="off" />
       {wrong !== undefined && <span className="field-error">{wrong}</span>}
     </TextField>

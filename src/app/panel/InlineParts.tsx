@@ -4,7 +4,15 @@ import { findInline, inlineParts } from '../../hydraulics/catalogue.ts';
 import { formatAngle, formatLength, parseAngle, parseLength } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
+import { type ChangedPart, PartData } from '../parts/PartData.tsx';
 import { RowChooser } from './choosers.tsx';
+
+/** A part that the catalogue does not have. */
+const fromSheet = {
+  id: 'user',
+  name: 'Part from a data sheet',
+  what: 'By its C, its loss at a flow, or its equivalent length.',
+};
 
 /** The dampers, screens and silencers in one duct: their place, their setting, and a way to add one. */
 export function InlineParts({ id, length }: { id: string; length: number }) {
@@ -23,11 +31,15 @@ export function InlineParts({ id, length }: { id: string; length: number }) {
       ))}
       <RowChooser
         label="Put a part in line"
-        rows={inlineParts}
+        rows={[...inlineParts, fromSheet]}
         value=""
         onChoose={(kind) =>
           board.dispatch('put in part', (job) => {
-            addInline(job, schemeId, id, { kind, at: length / 2 });
+            addInline(job, schemeId, id, {
+              kind,
+              at: length / 2,
+              ...(kind === 'user' && { user: { c: 1 } }),
+            });
           })
         }
       />
@@ -48,7 +60,7 @@ function Part({ segment, length, index, part }: PartProps) {
   const schemeId = useBoard((state) => state.schemeId);
   const row = findInline(part.kind);
   const name = part.name ?? row?.name ?? 'Part from a data sheet';
-  const change = (label: string, fields: Partial<InlinePart>) =>
+  const change = (label: string, fields: ChangedPart) =>
     board.dispatch(label, (job) => changeInline(job, schemeId, segment, index, fields));
   return (
     <fieldset className="inline-part">
@@ -83,6 +95,7 @@ function Part({ segment, length, index, part }: PartProps) {
         placement="left"
         onPress={() => board.dispatch('take out part', (job) => removeInline(job, schemeId, segment, index))}
       />
+      <PartData part={part} onChange={change} />
     </fieldset>
   );
 }

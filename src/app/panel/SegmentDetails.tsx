@@ -13,6 +13,7 @@ import {
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
+import { Warmth } from '../parts/Warmth.tsx';
 import { segmentName } from '../places.ts';
 import { percent } from '../wording.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
@@ -113,6 +114,7 @@ export function SegmentDetails({ id }: { id: string }) {
       </Figures>
       {!result && speed && !speed.outcome.solved && <p className="hint">{speed.outcome.reason}</p>}
       {result && <Source of={result.provenance} title="Where the roughness comes from" />}
+      <Warmth id={id} result={result} />
       <InlineParts id={id} length={segment.length} />
       {parts.map((part) => (
         <div key={part.id} className="part">

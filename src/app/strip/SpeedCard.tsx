@@ -1,7 +1,9 @@
 import { Button } from 'react-aria-components';
 import { requiredAirflow } from '../../advice/required.ts';
 import type { FigureRef } from '../../graph/derive/derivation.ts';
+import type { Job } from '../../graph/document.ts';
 import type { Solved, SpeedResult } from '../../graph/solution.ts';
+import { speedCurve } from '../../graph/speeds.ts';
 import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
@@ -69,6 +71,7 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
   const units = useBoard((state) => state.units);
   const fastest = solved.fastest;
   const place = useBoard((state) => (fastest ? segmentName(state.solution.route, fastest.segment) : ''));
+  const assumed = useBoard((state) => isAssumed(state.live, speed));
   const ref = (figure: FigureRef['figure'], at?: string): FigureRef => ({
     figure,
     speed: index,
@@ -78,6 +81,7 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
     <>
       <div className="delivered">
         <Explained refTo={ref('flow')} className="number">
+          {assumed && <span className="about">≈ </span>}
           {formatFlow(solved.flow, units)}
         </Explained>
         <span className="fact">
@@ -112,6 +116,13 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
       </div>
     </>
   );
+}
+
+/** True where the fan's curve was made up from less than a curve. */
+function isAssumed(job: Job, { hood, speed }: SpeedResult): boolean {
+  const found = job.hoods.find((each) => each.id === hood);
+  const known = found && speedCurve(found, speed);
+  return known?.known === true && known.assumptions.length > 0;
 }
 
 function beyondLimit({ pressure, limit }: NonNullable<Solved['house']>): boolean {

@@ -120,22 +120,27 @@ export function addInline(job: DraftJob, schemeId: string, segmentId: string, pa
   return others.filter((other) => other.at <= at).length;
 }
 
-/** Changes a part in line; the parts stay in order along the segment. */
+/** Changes a part in line, which loses a field that is given as undefined; the parts stay in order along the segment. */
 export function changeInline(
   job: DraftJob,
   schemeId: string,
   segmentId: string,
   index: number,
-  change: Partial<InlinePart>,
+  change: { readonly [F in keyof InlinePart]?: InlinePart[F] | undefined },
 ): void {
   const scheme = findScheme(job, schemeId);
   const segment = findSegment(scheme, segmentId);
   const fittings = plainCopy(segment).fittings ?? [];
   setFittings(
     segment,
-    fittings.map((f, i) => (i === index ? { ...f, ...change } : f)),
+    fittings.map((f, i) => (i === index ? changed(f, change) : f)),
   );
   keepFittingsOn(scheme, segment);
+}
+
+function changed(part: InlinePart, change: object): InlinePart {
+  const fields = Object.entries({ ...part, ...change }).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(fields) as InlinePart;
 }
 
 /** Takes a part out of the line. */
