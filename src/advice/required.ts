@@ -1,9 +1,7 @@
+import type { Derivation } from '../graph/derive/derivation.ts';
 import type { Job } from '../graph/document.ts';
 import type { SourceKind } from '../hydraulics/types.ts';
-
-const CFM = 0.3048 ** 3 / 60;
-const FOOT = 0.3048;
-const BTU_PER_HOUR = 0.29307107;
+import { BTU_PER_HOUR, CFM, FOOT } from '../units/index.ts';
 
 export interface AirflowRule {
   readonly id: string;
@@ -78,4 +76,32 @@ function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
     });
   }
   return rules;
+}
+
+/** How the required airflow comes about: every rule that applies, and the largest. */
+export function requiredDerivation(kitchen: Job['kitchen']): Derivation {
+  const { rules, governing } = requiredAirflow(kitchen);
+  return {
+    ref: { figure: 'required airflow', speed: 0 },
+    title: 'Airflow that the cooktop asks for',
+    symbol: 'Q_need',
+    value: governing.flow,
+    unit: 'm³/s',
+    kind: 'flow',
+    formula: `the largest of ${rules.map((_, i) => `Q_${i + 1}`).join(', ')}`,
+    inputs: rules.map(({ name, flow }, i) => ({
+      symbol: `Q_${i + 1}`,
+      name,
+      value: flow,
+      unit: 'm³/s',
+      kind: 'flow',
+    })),
+    sources: rules.map(({ id, source, sourceKind, because }) => ({
+      row: `rules/${id}`,
+      source,
+      sourceKind,
+      notes: [because],
+    })),
+    notes: [`Governed by: ${governing.name}. ${governing.because}`],
+  };
 }

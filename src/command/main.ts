@@ -16,12 +16,13 @@ export interface Surroundings {
   readonly env: { readonly INIT_CWD?: string | undefined };
 }
 
-const usage = `Usage: solve FILE.gentlebend.json [--json] [--losses]
+const usage = `Usage: solve FILE.gentlebend.json [--json] [--losses] [--explain]
 
   Solves every scheme of a job at every fan speed.
 
   --json     one JSON object in SI units instead of a table
-  --losses   adds to the table what every segment and fitting costs
+  --losses   adds to the table what every segment and fitting costs, and the temperatures
+  --explain  adds for every figure its formula, inputs, sources and notes; with --json as "derivations"
   --help     this text
 `;
 
@@ -29,7 +30,7 @@ const usage = `Usage: solve FILE.gentlebend.json [--json] [--losses]
 const badInput = 2;
 
 /**
- * The command line over the rooms before it: `solve FILE [--json] [--losses]`. Resolves to the exit
+ * The command line over the rooms before it: `solve FILE [--json] [--losses] [--explain]`. Resolves to the exit
  * code. On bad input it says what is wrong on standard error, writes nothing else and gives 2.
  */
 export async function main(args: readonly string[], { stdout, stderr, env }: Surroundings): Promise<number> {
@@ -57,7 +58,9 @@ export async function main(args: readonly string[], { stdout, stderr, env }: Sur
 
   const solved = solveJob(read.job);
   stdout.write(
-    asked.json ? `${JSON.stringify(solutionJson(solved), null, 2)}\n` : solutionText(solved, asked.losses),
+    asked.json
+      ? `${JSON.stringify(solutionJson(solved, asked.explain), null, 2)}\n`
+      : solutionText(solved, asked),
   );
   return 0;
 }
@@ -67,6 +70,7 @@ interface Asked {
   readonly file: string;
   readonly json: boolean;
   readonly losses: boolean;
+  readonly explain: boolean;
 }
 
 function understand(args: readonly string[]): Asked | string {
@@ -77,6 +81,7 @@ function understand(args: readonly string[]): Asked | string {
       options: {
         json: { type: 'boolean', default: false },
         losses: { type: 'boolean', default: false },
+        explain: { type: 'boolean', default: false },
         help: { type: 'boolean', default: false },
       },
     });

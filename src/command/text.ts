@@ -1,3 +1,5 @@
+import { requiredAirflow, requiredDerivation } from '../advice/required.ts';
+import type { Job } from '../graph/document.ts';
 import type { Finding } from '../graph/route.ts';
 import type { FittingResult, SchemeSolution, SegmentResult, Solved, SpeedResult } from '../graph/solution.ts';
 import {
@@ -5,22 +7,42 @@ import {
   formatLossRate,
   formatPressure,
   formatRun,
+  formatTemperature,
   formatVelocity,
   type System,
 } from '../units/index.ts';
+import { derivationText, explained } from './explain.ts';
 import { cautions, type SolvedJob } from './solve.ts';
 import { type Column, table } from './table.ts';
 
 /** The results for people, in the job's units: a table of speeds for each scheme, findings, cautions. */
-export function solutionText({ job, schemes }: SolvedJob, losses: boolean): string {
+export function solutionText({ job, schemes }: SolvedJob, show: Shown): string {
   const parts = [
     job.title,
-    ...schemes.map(({ name, solution }) => schemeText(name, solution, job.units, losses)),
+    requiredText(job),
+    ...schemes.map(({ name, solution }) => schemeText(job, name, solution, show)),
+    ...(show.explain ? [derivationText(requiredDerivation(job.kitchen), job.units)] : []),
   ];
   return `${[...parts, cautions.join('\n')].join('\n\n')}\n`;
 }
 
-function schemeText(name: string, solution: SchemeSolution, units: System, losses: boolean): string {
+/** What goes beyond the table of speeds. */
+export interface Shown {
+  readonly losses: boolean;
+  readonly explain: boolean;
+}
+
+function requiredText({ kitchen, units }: Job): string {
+  const { rules, governing } = requiredAirflow(kitchen);
+  const others = rules
+    .filter((rule) => rule !== governing)
+    .map(({ name, flow }) => `${name}: ${formatFlow(flow, units)}`);
+  const lead = `The cooktop asks for ${formatFlow(governing.flow, units)} (${governing.name}; ${governing.source}).`;
+  return others.length > 0 ? `${lead} Other rules: ${others.join('; ')}.` : lead;
+}
+
+function schemeText(job: Job, name: string, solution: SchemeSolution, { losses, explain }: Shown): string {
+  const { units } = job;
   const { speeds } = solution;
   const lines = [`${name} (${solution.schemeId})`, table(speeds, speedColumns(solution, units)).trimEnd()];
   for (const { hoodName, name: speed, outcome } of speeds) {
@@ -33,6 +55,12 @@ function schemeText(name: string, solution: SchemeSolution, units: System, losse
       if (outcome.solved)
         lines.push('', `  ${hoodName}, ${speed}: where the pressure goes`, lossText(outcome, units));
     }
+  }
+  if (explain) {
+    speeds.forEach(({ hoodName, name: speed }, k) => {
+      const texts = explained(job, solution, k).map((found) => derivationText(found, units));
+      if (texts.length > 0) lines.push('', `  ${hoodName}, ${speed}: how every figure comes about`, ...texts);
+    });
   }
   return lines.join('\n');
 }
@@ -47,6 +75,7 @@ function speedColumns({ speeds }: SchemeSolution, units: System): Column<SpeedRe
     cell: (row) => (row.outcome.solved ? cell(row.outcome, row) : '-'),
   });
   const hood: Column<SpeedResult> = { title: 'hood', cell: (row) => row.hoodName };
+  const house = speeds.some(({ outcome }) => outcome.solved && outcome.house !== null);
   return [
     ...(new Set(speeds.map((row) => row.hood)).size > 1 ? [hood] : []),
     { title: 'speed', cell: (row) => row.name },
@@ -57,6 +86,11 @@ function speedColumns({ speeds }: SchemeSolution, units: System): Column<SpeedRe
     number('static pressure', (solved) => formatPressure(solved.staticPressure, units)),
     number('fastest', ({ fastest }) => (fastest ? formatVelocity(fastest.velocity, units) : '-')),
     { title: 'in', cell: ({ outcome }) => (outcome.solved && outcome.fastest?.segment) || '-' },
+    number('at the cook', ({ sound }) => `${sound.cook.level.toFixed(0)} ±${sound.uncertainty} dBA`),
+    number('sones', ({ sound }) => sound.cook.sones.toPrecision(2)),
+    ...(house
+      ? [number('house', (solved) => (solved.house ? formatPressure(solved.house.pressure, units) : '-'))]
+      : []),
   ];
 }
 
@@ -74,6 +108,13 @@ function lossText({ segments, fittings }: Solved, units: System): string {
     { title: 'per length', align: right, cell: (row) => formatLossRate(row.lossPerMetre, units) },
     { title: 'friction', align: right, cell: (row) => formatPressure(row.frictionLoss, units) },
     { title: 'share', align: right, cell: (row) => percent(row.share) },
+    { title: 'air leaves at', align: right, cell: (row) => formatTemperature(row.outletTemperature, units) },
+    {
+      title: 'wall',
+      align: right,
+      cell: (row) =>
+        `${formatTemperature(row.wallTemperature, units)}${row.condensation.risk ? ', wet' : ''}`,
+    },
   ];
   const fittingColumns: Column<FittingResult>[] = [
     { title: 'at', cell: (row) => row.at },

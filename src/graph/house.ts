@@ -55,5 +55,6 @@ export function makeUpToHold(house: House, exhaust: number, limit: number, densi
   return {
     flow: makeUpFlow(house, exhaust, limit),
     opening: makeUpOpening(house, exhaust, limit, density),
+    hoods: exhaust,
   };
 }

@@ -85,6 +85,8 @@ export interface HouseResult {
     readonly flow: number;
     /** Free area of a plain opening for that flow, m2. */
     readonly opening: number;
+    /** What the hoods move with the house at its limit, m3/s. */
+    readonly hoods: number;
   } | null;
 }
 
@@ -107,6 +109,12 @@ export interface SoundResult {
   readonly outside: SoundAt;
   /** dB either way. */
   readonly uncertainty: number;
+  /** The hood's own fan: its rated level and point, null where none is rated, and the point that it is taken at. */
+  readonly fan: {
+    readonly rated: { readonly level: number; readonly flow: number; readonly pressure: number } | null;
+    readonly flow: number;
+    readonly pressure: number;
+  };
   readonly assumptions: readonly string[];
   readonly provenance: Provenance;
 }

@@ -1,5 +1,6 @@
 import { airAt } from '../hydraulics/air.ts';
 import type { Hood, Job, Scheme } from './document.ts';
+import { gravestFirst } from './findings/drawing.ts';
 import { solvedFindings } from './findings/solved.ts';
 import { fitFindings } from './fit.ts';
 import { inferRoute, schemeOf } from './infer.ts';
@@ -81,7 +82,11 @@ const solved = memoise(
       route,
       air,
       speeds: ran.length > 0 ? ran.flatMap(({ speeds }) => speeds) : missing.flatMap(unplaced),
-      findings: [...route.findings, ...fit, ...solvedFindings({ scene, ran, solutions, blocks, units })],
+      findings: gravestFirst([
+        ...route.findings,
+        ...fit,
+        ...solvedFindings({ scene, ran, solutions, blocks, units }),
+      ]),
     };
   },
 );

@@ -31,12 +31,13 @@ const SOUND_RATED_AT = 24.908891;
 const provenance: Provenance = {
   row: 'formulas/sound',
   source:
-    'Flow noise: VDI 2081 form; fan: Beranek form with fan laws; attenuation: ASHRAE Applications, Sound and Vibration Control (from memory)',
+    'Flow noise: VDI 2081 form; fan: Beranek form with fan laws; attenuation: ASHRAE Applications, Sound and Vibration Control',
   sourceKind: 'memory',
   notes: ['Sones from dBA by dBA = 33.2 log10(sone) + 28, a rule of thumb good to about 2 dB.'],
 };
 
-const causes: Readonly<Partial<Record<FittingResult['kind'], SoundCause>>> = {
+/** What a fitting's self-noise is told as. */
+export const soundCauses: Readonly<Partial<Record<FittingResult['kind'], SoundCause>>> = {
   bend: 'bend',
   transition: 'transition',
   cap: 'cap',
@@ -97,7 +98,7 @@ export function soundOf(
       const terminal = fitting.kind === 'cap' || fitting.kind === 'exit';
       const power = fittingSpectrum(fitting, scheme);
       parts.push({
-        cause: causes[fitting.kind] ?? 'other fitting',
+        cause: soundCauses[fitting.kind] ?? 'other fitting',
         ...heard({ power, toCook: back(at, passed), toOutside: terminal ? null : on(at, passed) }),
       });
       if (isBend(fitting)) passed += 1;
@@ -123,6 +124,7 @@ export function soundOf(
     cook: at('cook'),
     outside: at('outside'),
     uncertainty: SOUND_UNCERTAINTY,
+    fan: rated.point,
     assumptions: [rated.assumption, ...inRun, PLACES],
     provenance,
   };
@@ -151,7 +153,7 @@ function hoodFan(
   setting: number,
   works: { readonly flow: number; readonly totalPressure: number },
   air: Air,
-) {
+): { readonly power: readonly number[]; readonly point: SoundResult['fan']; readonly assumption: string } {
   const speed = hood.speeds[settingOf(hood, setting)];
   const made = curveAt(hood, setting);
   const flow = Math.max(works.flow, 1e-6);
@@ -159,9 +161,10 @@ function hoodFan(
   if (speed?.sound === undefined || !made.known)
     return {
       power: fanPower(flow, pressure),
+      point: { rated: null, flow, pressure },
       assumption: `No sound is given for ${hood.name}, ${speed?.name ?? ''}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
     };
-  const at = ratedPoint(made.curve, air);
+  const { words, ...at } = ratedPoint(made.curve, air);
   const loudest = loudestFlow(made.curve);
   const point =
     flow < loudest
@@ -170,7 +173,8 @@ function hoodFan(
   const level = speed.sound + fanShift(at, point);
   return {
     power: powerBehind(fanAtCook(level)),
-    assumption: `The rated ${speed.sound} dBA of ${hood.name}, ${speed.name}, is taken to be what is heard at the cook's head with the fan at ${at.words}; from there the fan's sound follows 10 log Q and 20 log of its total pressure, and a fan that is throttled beyond the loudest point of its curve is taken to stay as loud.`,
+    point: { rated: { level: speed.sound, ...at }, ...point },
+    assumption: `The rated ${speed.sound} dBA of ${hood.name}, ${speed.name}, is taken to be what is heard at the cook's head with the fan at ${words}; from there the fan's sound follows 10 log Q and 20 log of its total pressure, and a fan that is throttled beyond the loudest point of its curve is taken to stay as loud.`,
   };
 }
 

@@ -38,7 +38,7 @@ export function viscosity({ solution, speed }: Scene): Derivation {
     inputs: [
       { symbol: 't', name: 'air temperature', value: air.temperature, unit: '°C', kind: 'temperature' },
     ],
-    sources: [formulaSource('sutherland', "Sutherland's law, US Standard Atmosphere 1976 (from memory)")],
+    sources: [formulaSource('sutherland', "Sutherland's law, US Standard Atmosphere 1976", 'memory')],
     notes: [],
   };
 }

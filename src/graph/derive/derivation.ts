@@ -1,4 +1,4 @@
-import type { Provenance } from '../../hydraulics/types.ts';
+import type { Provenance, SourceKind } from '../../hydraulics/types.ts';
 import type { QuantityKind } from '../../units/index.ts';
 
 /** A figure that the program shows, and where: the speed's index and the node, segment or fitting. */
@@ -69,6 +69,10 @@ export interface DerivationInput {
 }
 
 /** A formula that is the field's common property, with where it is printed. */
-export function formulaSource(row: string, source: string): Provenance {
-  return { row: `formulas/${row}`, source, sourceKind: 'common practice', notes: [] };
+export function formulaSource(
+  row: string,
+  source: string,
+  sourceKind: SourceKind = 'common practice',
+): Provenance {
+  return { row: `formulas/${row}`, source, sourceKind, notes: [] };
 }

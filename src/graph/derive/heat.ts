@@ -9,7 +9,7 @@ const cooling = formulaSource(
   'cooling-duct',
   'Heat balance of air in a duct in colder surroundings; films 20 and 9 W/(m²·K), wrap 0.04 W/(m·K)',
 );
-const magnus = formulaSource('dew-point', 'WMO form of the Magnus formula, from memory');
+const magnus = formulaSource('dew-point', 'WMO form of the Magnus formula', 'memory');
 
 type Leg = NonNullable<ReturnType<Scene['leg']>>;
 

@@ -8,7 +8,8 @@ import type { Scene } from './scene.ts';
 
 const blowerDoor = formulaSource(
   'house-leakage',
-  'Power law of house leakage, n 0.65 unless measured (from memory: ASTM E779 practice)',
+  'Power law of house leakage, n 0.65 unless measured (ASTM E779 practice)',
+  'memory',
 );
 const orifice = formulaSource(
   'make-up-opening',
@@ -111,6 +112,13 @@ export const houseFigures = {
       formula:
         'Q_needed = Q_hoods,limit + Q_other − K p_limit^n; opening A = Q_needed / √(2 p_limit / (C ρ))',
       inputs: [
+        {
+          symbol: 'Q_hoods,limit',
+          name: 'out by the hoods with the house at its limit',
+          value: needed.hoods,
+          unit: 'm³/s',
+          kind: 'flow',
+        },
         { symbol: 'p_limit', name: 'limit below outdoors', value: limit.value, unit: 'Pa', kind: 'pressure' },
         {
           symbol: 'Q_other',
@@ -136,7 +144,7 @@ export const houseFigures = {
         { row: limit.row, source: limit.source, sourceKind: limit.sourceKind, notes: [] },
       ],
       notes: [
-        'Q_hoods,limit is what the hoods move with the house held at the limit, from a solve of its own.',
+        'What the hoods move with the house held at its limit comes from a solve of its own.',
         'Make-up air in all, with what is there already.',
       ],
     };

@@ -1,6 +1,7 @@
 import type { SoundCause } from '../../hydraulics/sound.ts';
 import type { SoundAt } from '../solution.ts';
-import type { Derivation, Figure, FigureRef } from './derivation.ts';
+import { soundCauses } from '../sound.ts';
+import type { Derivation, DerivationInput, Figure, FigureRef } from './derivation.ts';
 import type { Scene } from './scene.ts';
 
 /** How each level is made, by what causes it. Powers are dB re 1 pW; each is taken along the run by octaves. */
@@ -9,7 +10,7 @@ const formulas: Readonly<Record<SoundCause, string>> = {
   'straight duct': 'L_W = 10 + 50 log10 V + 10 log10 A for each leg, added on energy',
   bend: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each bend, added on energy',
   damper: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each damper, added on energy',
-  cap: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A, V, C and A in the opening of the cap',
+  cap: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A, V, C and A taken over to the opening of the cap',
   transition: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each change of size, added on energy',
   'other fitting': 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each, added on energy',
 };
@@ -54,32 +55,54 @@ function derivation(
   }
   const level = at.byCause.get(cause as SoundCause);
   if (level === undefined) return undefined;
-  const { flow, totalPressure } = scene.solved;
-  const speed = scene.speed;
   return {
     ...base,
-    ref: { figure, speed, at: cause },
+    ref: { figure, speed: scene.speed, at: cause },
     title: `${place} by ${cause}, ${scene.result.name}`,
     symbol: 'L',
     value: level,
-    formula: `${formulas[cause as SoundCause]}; less attenuation of duct and bends and the reflection at the open end, with the effect of the place, A-weighted over octaves`,
-    inputs: [
-      {
-        symbol: 'Q',
-        name: 'air delivered',
-        value: flow,
-        unit: 'm³/s',
-        kind: 'flow',
-        ref: { figure: 'flow', speed },
-      },
-      {
-        symbol: 'p',
-        name: "total pressure of the hood's fan",
-        value: totalPressure,
-        unit: 'Pa',
-        kind: 'pressure',
-        ref: { figure: 'total pressure', speed },
-      },
-    ],
+    formula: `${formulas[cause as SoundCause]}${cause === 'fan' && figure === 'sound at the cook' ? '' : '; less attenuation of duct and bends and the reflection at the open end, with the effect of the place, A-weighted over octaves'}`,
+    inputs: cause === 'fan' ? fanInputs(scene) : sourceInputs(scene, cause as SoundCause),
   };
+}
+
+function fanInputs({ solved }: Scene): DerivationInput[] {
+  const { rated, flow, pressure } = solved.sound.fan;
+  const point: DerivationInput[] = [
+    { symbol: 'Q', name: 'flow that its sound is taken at', value: flow, unit: 'm³/s', kind: 'flow' },
+    { symbol: 'p', name: 'total pressure there', value: pressure, unit: 'Pa', kind: 'pressure' },
+  ];
+  if (!rated) return point;
+  return [
+    { symbol: 'L_rated', name: 'rated sound', value: rated.level, unit: 'dBA' },
+    ...point,
+    { symbol: 'Q_r', name: 'flow at the rated point', value: rated.flow, unit: 'm³/s', kind: 'flow' },
+    { symbol: 'p_r', name: 'total pressure there', value: rated.pressure, unit: 'Pa', kind: 'pressure' },
+  ];
+}
+
+/** Velocities of the legs, or of the fittings with their coefficients, that make the noise. */
+function sourceInputs({ solved, speed, places }: Scene, cause: SoundCause): DerivationInput[] {
+  const velocity = { unit: 'm/s', kind: 'velocity' } as const;
+  if (cause === 'straight duct')
+    return solved.path.map((id, i) => ({
+      ...velocity,
+      symbol: `V_${i + 1}`,
+      name: places.leg(id),
+      value: solved.segments.get(id)?.velocity ?? 0,
+      ref: { figure: 'velocity', speed, at: id },
+    }));
+  return solved.fittings
+    .filter(({ segment }) => solved.path.includes(segment))
+    .filter(({ kind }) => (soundCauses[kind] ?? 'other fitting') === cause)
+    .flatMap(({ id, label, velocity: value, c }, i): DerivationInput[] => [
+      { ...velocity, symbol: `V_${i + 1}`, name: label, value },
+      {
+        symbol: `C_${i + 1}`,
+        name: `coefficient of ${label}`,
+        value: c,
+        unit: '',
+        ref: { figure: 'coefficient', speed, at: id },
+      },
+    ]);
 }

@@ -2,7 +2,7 @@ import { placesOf } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { caps, ductInGrease, whereItEnds } from './cautions.ts';
 import { crossings } from './crossings.ts';
-import type { Drawing, Rule } from './drawing.ts';
+import { type Drawing, gravestFirst, type Rule } from './drawing.ts';
 import { bendsThatDoNotFit, partsBeyondTheEnd, smallerThanCollar, unknownParts } from './fit.ts';
 import { brokenLegs, capsInTheRun, ends, loops, loosePieces, noHood } from './whole.ts';
 
@@ -23,10 +23,8 @@ const rules: readonly Rule[] = [
   whereItEnds,
 ];
 
-const weight = { danger: 0, error: 1, warning: 2, note: 3 } as const;
-
 /** Everything the drawing itself shows to be wrong or worth saying, gravest first. */
 export function drawingFindings(drawing: Omit<Drawing, 'places'>): readonly Finding[] {
   const full: Drawing = { ...drawing, places: placesOf(drawing.route, drawing.blocks) };
-  return rules.flatMap((rule) => rule(full)).sort((a, b) => weight[a.severity] - weight[b.severity]);
+  return gravestFirst(rules.flatMap((rule) => rule(full)));
 }

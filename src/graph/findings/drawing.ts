@@ -39,3 +39,10 @@ export function finding(
     segments,
   };
 }
+
+const weight = { danger: 0, error: 1, warning: 2, note: 3 } as const;
+
+/** Findings with the gravest first, in their order within each weight. */
+export function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
+  return [...findings].sort((a, b) => weight[a.severity] - weight[b.severity]);
+}

@@ -1,5 +1,6 @@
 import { findLimit, need } from '../../hydraulics/catalogue.ts';
 import { formatArea, formatFlow, formatPressure } from '../../units/index.ts';
+import type { Job } from '../document.ts';
 import { applianceLimit } from '../house.ts';
 import { sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
@@ -29,7 +30,7 @@ function depressurization({ ran, units }: SolvedScheme): Finding[] {
   const { house, limit, makeUpNeeded } = worst;
   const nodes = [...new Set(ran.map(({ node }) => node))];
   const others = house.otherExhaust > 0 ? ` with the other fans of the house running` : '';
-  const pressure = `At ${namesOf(beyond.map(({ speed }) => speed))} the house falls as far as ${formatPressure(-house.pressure, units)} below outdoors${others}`;
+  const pressure = `At ${namesOf(beyond.map(({ speed }) => speed))} the house falls as far as ${pascals(-house.pressure, units)} below outdoors${others}`;
   const makeUp = `Bring in ${formatFlow(makeUpNeeded.flow, units)} of make-up air in all (a plain opening of ${formatArea(makeUpNeeded.opening, units)} free area)`;
   return [limit.canSpill ? spills() : strains()];
 
@@ -38,7 +39,7 @@ function depressurization({ ran, units }: SolvedScheme): Finding[] {
       'house-depressurization',
       'danger',
       { nodes },
-      `${pressure}; the limit for ${applianceWords(limit)} is ${formatPressure(limit.value, units)}. Flue gas with carbon monoxide can be drawn back into the rooms.`,
+      `${pressure}; the limit for ${applianceWords(limit)} is ${pascals(limit.value, units)}. Flue gas with carbon monoxide can be drawn back into the rooms.`,
       {
         remedy: `${makeUp}, and have a licensed technician test every flue for spillage with all fans running.`,
         source: limit.source,
@@ -50,7 +51,7 @@ function depressurization({ ran, units }: SolvedScheme): Finding[] {
       'house-depressurization',
       'warning',
       { nodes },
-      `${pressure}; ${formatPressure(limit.value, units)} is the most for a house without an appliance that can spill carbon monoxide.`,
+      `${pressure}; ${pascals(limit.value, units)} is the most for a house without an appliance that can spill carbon monoxide.`,
       { remedy: `${makeUp}; if there is any fuel-burning appliance, enter it.`, source: limit.source },
     );
   }
@@ -60,6 +61,12 @@ function depressurization({ ran, units }: SolvedScheme): Finding[] {
 function applianceWords({ appliance }: HouseLimit): string {
   const words = appliance.charAt(0).toLowerCase() + appliance.slice(1);
   return `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
+}
+
+/** House pressures are spoken of in pascals everywhere; inches of water stand beside where they are used. */
+function pascals(pressure: number, units: Job['units']): string {
+  const si = formatPressure(pressure, 'metric');
+  return units === 'metric' ? si : `${si} (${formatPressure(pressure, units)})`;
 }
 
 function namesOf(speeds: readonly SpeedResult[]): string {

@@ -22,12 +22,8 @@ export interface SolvedScheme {
   readonly units: Job['units'];
 }
 
-const weight = { danger: 0, error: 1, warning: 2, note: 3 } as const;
-
-/** What only the solve can tell of a scheme, gravest first. */
+/** What only the solve can tell of a scheme. */
 export function solvedFindings(scheme: SolvedScheme): readonly Finding[] {
   const places = placesOf(scheme.scene.route, scheme.blocks);
-  return [...houseFindings(scheme), ...fanFindings(scheme, places), ...airFindings(scheme, places)].sort(
-    (a, b) => weight[a.severity] - weight[b.severity],
-  );
+  return [...houseFindings(scheme), ...fanFindings(scheme, places), ...airFindings(scheme, places)];
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { requiredAirflow } from '../../../src/advice/required.ts';
+import { requiredAirflow, requiredDerivation } from '../../../src/advice/required.ts';
 
 const CFM = 0.3048 ** 3 / 60;
 const cooktop = { fuel: 'gas', width: 0.762, placement: 'wall' } as const;
@@ -22,5 +22,12 @@ describe('required airflow', () => {
 
   it('the code minimum governs where there is no cooktop to go by', () => {
     expect(requiredAirflow({ ceilingHeight: 2.44 }).governing.id).toBe('code-minimum');
+  });
+
+  it('is derived from every rule that applies, and is the largest of them', () => {
+    const derived = requiredDerivation(kitchen({ heatInput: 40_000 * 0.29307107 }));
+    expect(derived.value).toBe(Math.max(...derived.inputs.map(({ value }) => value)));
+    expect(derived.inputs).toHaveLength(4);
+    expect(derived.sources.every(({ source }) => source.length > 3)).toBe(true);
   });
 });

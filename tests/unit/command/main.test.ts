@@ -101,7 +101,10 @@ test('--json names every segment and fitting with its numbers in SI', async () =
     ...speed.segments.map((s: { frictionLoss: number }) => s.frictionLoss),
     ...speed.fittings.map((f: { loss: number }) => f.loss),
   ];
-  expect(spent.reduce((sum: number, loss: number) => sum + loss, 0)).toBeCloseTo(speed.totalPressure, 4);
+  expect(spent.reduce((sum: number, loss: number) => sum + loss, 0)).toBeCloseTo(
+    speed.totalPressure + speed.house.pressure,
+    4,
+  );
 });
 
 test('the table has a row for every speed of every scheme, in the units of the job', async () => {
@@ -206,4 +209,70 @@ test('--help says how to use it', async () => {
     code: 0,
     stdout: expect.stringContaining('Usage: solve FILE'),
   });
+});
+
+test('--json carries sound, house pressure, temperatures and the airflow that the cooktop asks for', async () => {
+  const { required, schemes } = JSON.parse((await run('solve', example, '--json')).stdout);
+  const speed = schemes[0].speeds.at(-1);
+  const solved = solvedOf(solveScheme(exampleJob(), 'wall').speeds.at(-1));
+  expect(required).toMatchObject({ governing: 'heat-input', flow: expect.closeTo(0.2834, 3) });
+  expect(required.rules.length).toBeGreaterThan(2);
+  expect(speed.house.pressure).toBe(solved.house?.pressure);
+  expect(speed.house.limit).toMatchObject({ value: 2, source: expect.stringMatching(/limit table/) });
+  expect(speed.house.makeUpNeeded.flow).toBeGreaterThan(0);
+  expect(speed.sound.cook.level).toBe(solved.sound.cook.level);
+  expect(Object.keys(speed.sound.cook.byCause)).toEqual([...solved.sound.cook.byCause.keys()]);
+  expect(speed.sound).toMatchObject({ uncertainty: 5, assumptions: expect.any(Array) });
+  for (const segment of speed.segments)
+    expect(segment).toMatchObject({
+      inletTemperature: expect.any(Number),
+      outletTemperature: expect.any(Number),
+      wallTemperature: expect.any(Number),
+      condensation: { risk: expect.any(Boolean) },
+    });
+});
+
+test('the table carries sound with its uncertainty, house pressure, and the required airflow with its source', async () => {
+  const { stdout } = await run('solve', example);
+  expect(stdout).toMatch(/The cooktop asks for \d+ cfm \(.*;.*\)\. Other rules/);
+  expect(stdout).toMatch(/\d ±5 dBA/);
+  expect(stdout).toMatch(/sones .*house/);
+  expect(stdout).toMatch(/-0\.0\d+ in w\.g\./);
+  expect(stdout).toMatch(/danger: .*carbon monoxide/);
+});
+
+test('a kitchen without a house around it has no house pressure, in the table or in JSON', async () => {
+  const { house: _, ...job } = exampleJob();
+  const path = file(JSON.stringify(job));
+  expect((await run('solve', path)).stdout).not.toMatch(/\bhouse {2}/);
+  expect(JSON.parse((await run('solve', path, '--json')).stdout).schemes[0].speeds[0].house).toBeNull();
+});
+
+test('--explain prints how every figure comes about: formula, inputs, sources', async () => {
+  const { stdout } = await run('solve', example, '--explain');
+  expect(stdout).toMatch(/formula {2}p_s = p_t − ρ/);
+  expect(stdout).toMatch(/Pressure of the house against outdoors, boost: p_room = -\d/);
+  expect(stdout).toMatch(/Sound at the cook's head by fan, boost: L = /);
+  expect(stdout).toMatch(/Wall temperature, the leg from .*: T_w = /);
+  expect(stdout).toMatch(/Airflow that the cooktop asks for: Q_need = /);
+  expect(stdout).toMatch(/source {3}.*\(memory; limits\/natural-draught-water-heater\)/);
+  expect((await run('solve', example)).stdout).not.toContain('formula');
+});
+
+test('--json --explain gives every speed the derivations of all its figures', async () => {
+  const { schemes } = JSON.parse((await run('solve', example, '--json', '--explain')).stdout);
+  const { derivations } = schemes[1].speeds.at(-1);
+  expect(derivations.length).toBeGreaterThan(100);
+  for (const found of derivations)
+    expect(found).toMatchObject({
+      ref: { figure: expect.any(String) },
+      title: expect.any(String),
+      value: expect.any(Number),
+      formula: expect.any(String),
+      inputs: expect.any(Array),
+      sources: expect.any(Array),
+      notes: expect.any(Array),
+    });
+  const plain = JSON.parse((await run('solve', example, '--json')).stdout);
+  expect(plain.schemes[0].speeds[0].derivations).toBeUndefined();
 });

@@ -100,7 +100,7 @@ describe('a finding', () => {
     const danger = found('house-depressurization', {});
     expect(danger?.severity).toBe('danger');
     expect(danger?.message).toMatch(/carbon monoxide/);
-    expect(danger?.message).toMatch(/in w\.g\. below outdoors/);
+    expect(danger?.message).toMatch(/Pa \(0\.\d+ in w\.g\.\) below outdoors/);
     expect(danger?.message).toMatch(/limit for a natural-draught water heater/);
     expect(danger?.source).toMatch(/house depressurization limit table/);
     expect(danger?.remedy).toMatch(
