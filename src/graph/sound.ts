@@ -59,7 +59,7 @@ interface Heard {
  * out. An estimate that ranks routes, ±5 dB.
  */
 export function soundOf(
-  { air, scheme }: Pick<Scene, 'air' | 'scheme'>,
+  { air, scheme, placed }: Pick<Scene, 'air' | 'scheme' | 'placed'>,
   { hood }: Placed,
   setting: number,
   run: readonly LegResult[],
@@ -125,7 +125,12 @@ export function soundOf(
     outside: at('outside'),
     uncertainty: SOUND_UNCERTAINTY,
     fan: rated.point,
-    assumptions: [rated.assumption, ...inRun, PLACES],
+    assumptions: [
+      rated.assumption,
+      ...inRun,
+      ...(placed.length > 1 ? ['The other hoods of this scheme are taken to be silent.'] : []),
+      PLACES,
+    ],
     provenance,
   };
 }

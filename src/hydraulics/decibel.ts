@@ -16,11 +16,6 @@ export function addLevels(levels: readonly number[]): number {
   return 10 * Math.log10(energy);
 }
 
-/** Spectra added on energy, octave by octave. */
-export function addSpectra(spectra: readonly Spectrum[]): Spectrum {
-  return OCTAVES.map((_, i) => addLevels(spectra.map((s) => s[i] ?? Number.NEGATIVE_INFINITY)));
-}
-
 /** The A-weighted level of a spectrum, dBA. */
 export function aWeighted(spectrum: Spectrum): number {
   return addLevels(spectrum.map((level, i) => level + (A_WEIGHTING[i] ?? 0)));

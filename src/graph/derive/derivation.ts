@@ -6,7 +6,7 @@ export interface FigureRef {
   readonly figure: Figure;
   /** Index into the solution's speeds. */
   readonly speed: number;
-  /** Segment or fitting id; of a sound, its cause. */
+  /** Segment or fitting id; of a fan in the run its node, of a sound its cause. */
   readonly at?: string;
 }
 
@@ -29,6 +29,7 @@ export type Figure =
   | 'coefficient'
   | 'equivalent length'
   | 'share of pressure'
+  | 'booster pressure'
   | 'house pressure'
   | 'house leakage'
   | 'make-up air'

@@ -4,7 +4,7 @@ import { density, viscosity } from './air.ts';
 import type { Derivation, FigureRef } from './derivation.ts';
 import { fittingFigures } from './fitting.ts';
 import { dewPointFigure, heatFigures } from './heat.ts';
-import { givenInputs, hoodFigures } from './hood.ts';
+import { boosterPressure, givenInputs, hoodFigures } from './hood.ts';
 import { houseFigures } from './house.ts';
 import { legFigures } from './leg.ts';
 import { type Scene, sceneOf } from './scene.ts';
@@ -27,6 +27,7 @@ export function derive(job: Job, solution: SchemeSolution, ref: FigureRef): Deri
     return hoodFigures[figure as keyof typeof hoodFigures](scene);
   if (figure in houseFigures) return houseFigures[figure as keyof typeof houseFigures](scene);
   if (figure in soundFigures) return soundFigures[figure as keyof typeof soundFigures](scene, at);
+  if (figure === 'booster pressure') return boosterPressure(scene, at);
   if (figure === 'dew point') return dewPointFigure(scene);
   if (at === undefined) return undefined;
   const leg = scene.leg(at);
@@ -48,6 +49,7 @@ export function figuresOf(solution: SchemeSolution, speed: number): FigureRef[] 
     );
   return [
     ...over({ ...hoodFigures, density, viscosity }),
+    ...outcome.boosters.flatMap(({ node }) => over({ 'booster pressure': boosterPressure }, node)),
     ...(outcome.house ? over(houseFigures) : []).filter(
       ({ figure }) => figure !== 'make-up air' || outcome.house?.makeUpNeeded,
     ),

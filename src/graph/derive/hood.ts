@@ -173,9 +173,33 @@ export function givenInputs(scene: Scene): DerivationInput[] {
         value: booster.pressure,
         unit: 'Pa',
         kind: 'pressure',
+        ref: { figure: 'booster pressure', speed: scene.speed, at: booster.node },
       }),
     ),
   ];
+}
+
+/** How the pressure of a fan in the run comes about; undefined where none stands at that node. */
+export function boosterPressure(scene: Scene, node: string | undefined): Derivation | undefined {
+  const booster = scene.solved.boosters.find((candidate) => candidate.node === node);
+  if (!booster) return undefined;
+  const { name, speed, flow, pressure } = booster;
+  return {
+    ref: { figure: 'booster pressure', speed: scene.speed, at: booster.node },
+    title: `Total pressure of ${name} in the run, at its speed ${speed}`,
+    symbol: 'p_b',
+    value: pressure,
+    unit: 'Pa',
+    kind: 'pressure',
+    formula:
+      'p_b = p(Q) · ρ/ρ_r of its own curve, with ρ (Q/A_c)² / 2 on top where the curve is of static pressure',
+    inputs: [
+      { symbol: 'Q', name: 'air through it', value: flow, unit: 'm³/s', kind: 'flow' },
+      densityInput(scene),
+    ],
+    sources: [airflowTest],
+    notes: ['The duct on both sides is taken to fit its collar: changes of size at the fan are left out.'],
+  };
 }
 
 /** The room's pressure against outdoors, where there is a house around it. */

@@ -48,6 +48,23 @@ describe('two hoods on one duct', () => {
     for (const solved of [one, other]) expect(spent(solved) / solved.totalPressure).toBeCloseTo(1, 8);
   });
 
+  it('draw the house down together', () => {
+    const house = {
+      volume: 400,
+      ach50: 4,
+      leakageExponent: 0.65,
+      storeys: 1,
+      otherExhaust: [],
+      makeUpAir: null,
+      combustion: ['natural-draught furnace or boiler'],
+    };
+    const [here, there] = ['hood-1', 'hood-2'].map((hood) => fullOf({ ...twoHoods(), house }, hood));
+    if (!here || !there) throw new Error('both hoods run');
+    expect(here.house?.hoods).toBeCloseTo(here.flow + there.flow, 9);
+    expect(here.house).toEqual(there.house);
+    expect(spent(here)).toBeCloseTo(here.totalPressure + (here.house?.pressure ?? 0), 6);
+  });
+
   it('say how many rounds the junction took', () => {
     expect(one.rounds.count).toBeGreaterThan(2);
     expect(one.rounds.change).toBeLessThan(1e-9);
@@ -105,6 +122,14 @@ describe('a fan in the run', () => {
     const steps = profile.slice(1).map((point, i) => point.total - (profile[i]?.total ?? 0));
     expect(Math.max(...steps)).toBeCloseTo(boosters[0]?.pressure ?? 0, 9);
     expect(profile.at(-1)?.total).toBeCloseTo(0, 6);
+  });
+
+  it('has its pressure derived', () => {
+    const solution = solve(longRun({}));
+    const full = solution.speeds.length - 1;
+    const found = derive(longRun({}), solution, { figure: 'booster pressure', speed: full, at: 'n1' });
+    expect(found?.value).toBe(solvedAtFull(solution).boosters[0]?.pressure);
+    expect(figuresOf(solution, full).map(({ figure }) => figure)).toContain('booster pressure');
   });
 
   it('is not listed as a hood', () => {

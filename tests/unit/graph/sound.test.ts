@@ -47,16 +47,6 @@ describe('sound', () => {
     expect(tighter.sound.cook.byCause.get('fan')).toBe(tight.sound.cook.byCause.get('fan'));
   });
 
-  it('where the duct rules, a higher speed is louder and hardly moves more air', () => {
-    const [, , high, boost] = speedsOf(0.1016);
-    const [, , , wide] = speedsOf(0.2032);
-    if (!high || !boost || !wide) throw new Error('four speeds');
-    expect(boost.sound.cook.level - high.sound.cook.level).toBeGreaterThan(4);
-    const rated = 0.283168 / 0.226535 - 1;
-    expect(boost.flow / high.flow - 1).toBeLessThan(1.2 * rated);
-    expect((boost.flow - high.flow) / (0.283168 - 0.226535)).toBeLessThan(0.35);
-  });
-
   it('rises with the speed', () => {
     const levels = speedsOf(0.2032).map(({ sound }) => sound.cook.level);
     expect(levels).toEqual([...levels].sort((a, b) => a - b));
