@@ -18,7 +18,7 @@ export interface Board {
 
 export type Recipe = (job: Draft<Job>) => void;
 
-export type ToolId = 'select' | 'draw' | 'hood' | 'cap' | 'insert' | 'pan';
+export type ToolId = 'select' | 'draw' | 'hood' | 'cap' | 'insert' | 'pan' | 'underlay' | 'scale';
 
 export interface Selection {
   readonly nodes: readonly string[];
@@ -61,6 +61,8 @@ export interface BoardSettings {
   /** A proposal's scheme drawn as a ghost over the real one. */
   readonly ghost: Ghost | null;
   readonly theme: 'light' | 'dark';
+  /** The underlay that its tools act on; the one under the pointer where there is none. */
+  readonly underlay?: string | null;
 }
 
 export interface BoardState extends BoardSettings {
