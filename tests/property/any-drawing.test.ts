@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { proposals } from '../../src/advice/proposals.ts';
-import type { Job, Node, Segment, Vec3 } from '../../src/graph/document.ts';
+import type { Hood, Job, Node, Segment, Vec3 } from '../../src/graph/document.ts';
 import { inferRoute } from '../../src/graph/infer.ts';
 import { solveScheme } from '../../src/graph/solve.ts';
 import { jobOf } from '../support/route-job.ts';
@@ -35,6 +35,20 @@ function compact<T extends object>(value: T): T {
   return Object.fromEntries(Object.entries(value).filter(([, v]) => v !== undefined)) as T;
 }
 
+const house = fc.record<NonNullable<Job['house']>>({
+  volume: fc.constant(300),
+  ach50: fc.double({ min: 0.1, max: 30, noNaN: true }),
+  leakageExponent: fc.constantFrom(0.5, 0.65, 1),
+  storeys: fc.constantFrom(1, 2),
+  otherExhaust: fc.constantFrom([], [{ name: 'dryer', flow: 0.07 }]),
+  makeUpAir: fc.constantFrom<NonNullable<Job['house']>['makeUpAir']>(
+    null,
+    { kind: 'opening', area: 0.02 },
+    { kind: 'fan', flow: 0.1 },
+  ),
+  combustion: fc.constantFrom([], ['wood stove'], ['unheard-of']),
+});
+
 /** Any scheme that a file may hold, sensible or not. */
 const anyJob: fc.Arbitrary<Job> = fc
   .record({
@@ -43,6 +57,7 @@ const anyJob: fc.Arbitrary<Job> = fc
         at,
         role,
         hood: name('hood-1'),
+        fan: name('booster'),
         cap: name('wall-flap', 'gooseneck'),
         bend: fc.option(fc.constantFrom('smooth', 'mitred', 'rectangular-smooth', 'unheard-of'), {
           nil: undefined,
@@ -61,9 +76,10 @@ const anyJob: fc.Arbitrary<Job> = fc
       }),
       { minLength: 1, maxLength: 9 },
     ),
+    house: fc.option(house, { nil: undefined }),
   })
-  .map(({ nodes, legs }) =>
-    jobOf(
+  .map(({ nodes, legs, house }) => {
+    const job = jobOf(
       nodes.map(
         ({ bend, ...node }, i) =>
           compact({
@@ -78,8 +94,14 @@ const anyJob: fc.Arbitrary<Job> = fc
         ({ from, to, ...leg }, i) =>
           compact({ ...leg, id: `d${i}`, from: `n${from}`, to: `n${to}` }) as Segment,
       ),
-    ),
-  );
+    );
+    const [hood] = job.hoods as [Hood];
+    const hoods = [hood, { ...hood, id: 'booster', speeds: hood.speeds.slice(0, 2) }];
+    const exits = [
+      { id: 'x', name: 'wall', kind: 'wall' as const, min: [1.4, 0, 0], max: [1.6, 2, 2] },
+    ] as Job['exits'];
+    return { ...job, hoods, exits, ...(house && { house }) };
+  });
 
 describe('any drawing, sensible or not', () => {
   it('gets a route and never an exception: every segment that has two ends is in it once', () => {
@@ -101,11 +123,19 @@ describe('any drawing, sensible or not', () => {
   it('gets numbers that are numbers, or a reason why there are none', () => {
     fc.assert(
       fc.property(anyJob, (job) => {
-        for (const { outcome } of solveScheme(job, 'scheme-1').speeds) {
+        const { speeds, findings } = solveScheme(job, 'scheme-1');
+        expect(new Set(findings.map(({ id }) => id)).size).toBe(findings.length);
+        for (const { outcome } of speeds) {
           if (!outcome.solved) {
             expect(outcome.reason).toMatch(/\.$/);
+            expect(outcome.reason).not.toMatch(/settle/);
             continue;
           }
+          expect(Number.isFinite(outcome.sound.cook.level)).toBe(true);
+          expect(Number.isFinite(outcome.sound.outside.level)).toBe(true);
+          if (outcome.house) expect(Number.isFinite(outcome.house.pressure)).toBe(true);
+          for (const { wallTemperature } of outcome.segments.values())
+            expect(Number.isFinite(wallTemperature)).toBe(true);
           expect(Number.isFinite(outcome.flow)).toBe(true);
           for (const segment of outcome.segments.values())
             expect(Number.isFinite(segment.frictionLoss)).toBe(true);
