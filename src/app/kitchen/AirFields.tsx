@@ -3,7 +3,13 @@ import { replaceFields } from '../../graph/edits/index.ts';
 import { formatTemperature, parseQuantity, parseTemperature, quantity } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
+import { Choice } from './fields.tsx';
 import { readPercent, trimmed, within } from './reading.ts';
+
+const systems = [
+  { id: 'imperial', name: 'Feet, inches, cfm, in w.g.' },
+  { id: 'metric', name: 'Millimetres, m³/h, Pa' },
+] as const;
 
 /** The air in the duct and outdoors, the same for every scheme. */
 export function AirFields() {
@@ -16,8 +22,8 @@ export function AirFields() {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const height = (metres: number) => quantity('elevation', metres, units).text;
   return (
-    <section className="details" aria-label="Air">
-      <h3>Air</h3>
+    <section className="details" aria-label="Air and units">
+      <h3>Air and units</h3>
       <div className="field-grid">
         <QuantityField
           label="Above the sea"
@@ -46,6 +52,12 @@ export function AirFields() {
           onCommit={(outdoorTemperature) => change('change outdoor temperature', { outdoorTemperature })}
         />
       </div>
+      <Choice
+        label="Units of the job"
+        choices={systems}
+        value={units}
+        onChoose={(system) => board.dispatch('change units', (job) => replaceFields(job, { units: system }))}
+      />
       <p className="hint">
         Density {quantity('density', density, units).text}; fans are rated in standard air of{' '}
         {quantity('density', 1.2, units).text}.

@@ -2,7 +2,6 @@ import { setDuct, setEveryBend, setMaterial } from '../../graph/edits/index.ts';
 import { bends, materials } from '../../hydraulics/catalogue.ts';
 import { useApp, useBoard } from '../context.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
-import { JobAir } from './JobAir.tsx';
 
 /** With nothing selected: what every duct and turn of the scheme is made of unless it says otherwise. */
 export function SchemeDetails() {
@@ -42,7 +41,6 @@ export function SchemeDetails() {
         />
         <p className="hint">A choice here goes to every duct and every turn of the scheme.</p>
       </section>
-      <JobAir />
     </>
   );
 }
