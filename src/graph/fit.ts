@@ -62,7 +62,12 @@ const found = memoise(
       if (!corner || room.near(corner, room.clearance).length === 0) continue;
       const part = arcPart(node, route, places);
       if (!part) continue;
-      const here = [...clashes(part, room), ...chaseFindings(part, room), ...bendInChase(node, part, room)];
+      const clashed = (block: Block) => part.legs.some((leg) => told.has(`fit-clash ${leg.id} ${block.id}`));
+      const here = [
+        ...clashes(part, room, clashed),
+        ...chaseFindings(part, room),
+        ...bendInChase(node, part, room),
+      ];
       findings.push(
         ...here.filter(({ rule, blocks: met }) =>
           (met ?? []).some((block) => part.legs.every((leg) => !told.has(`${rule} ${leg.id} ${block}`))),

@@ -1,12 +1,14 @@
 import type { Block, Vec3 } from '../document.ts';
 import { sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
-import { type Box, clipped, gapBetween, overlap, type WayOut, wayOut } from './gap.ts';
+import { type Box, clipped, gapBetween, overlap, roughWayOut, type WayOut, wayOut } from './gap.ts';
 import { blockWords, contact, fitFinding, type Part, type Room, wayWords } from './room.ts';
+import { shrunk } from './tube.ts';
 
-interface Clash {
-  readonly block: Block;
-  readonly way: WayOut;
+/** Blocks that a part runs into, and the one that it is deepest in. */
+interface Group {
+  readonly blocks: Block[];
+  worst: { readonly block: Block; readonly way: WayOut } | null;
 }
 
 /** Blocks that carry the house. */
@@ -17,33 +19,20 @@ const structure: ReadonlySet<Block['kind']> = new Set(['joist', 'beam', 'wall'])
  * - the wall that an exit face lies in, for a leg that ends in a cap or open beyond that face;
  * - a block where a chase leads through it, for what of the duct is in that chase;
  * - the cabinet or the body that the hood's collar stands in, for the leg from that collar.
- * Chases themselves are looked at elsewhere.
+ * Chases themselves are looked at elsewhere, and blocks that are `told` of already not at all.
  */
-export function clashes(part: Part, room: Room): Finding[] {
-  const hit: Clash[] = [];
+export function clashes(part: Part, room: Room, told: (block: Block) => boolean = () => false): Finding[] {
+  const house: Group = { blocks: [], worst: null };
+  const cabinets: Group = { blocks: [], worst: null };
   const close: { block: Block; gap: number }[] = [];
   for (const block of room.near(part.hull, room.clearance)) {
-    if (block.kind === 'chase' || mayPass(part, block, room)) continue;
-    let gap = Number.POSITIVE_INFINITY;
-    let worst: WayOut | null = null;
-    for (const tube of part.tubes) {
-      const apart = gapBetween(tube, block);
-      gap = Math.min(gap, apart);
-      if (apart > 0) continue;
-      const way = wayOut(tube, block);
-      if (way.distance > contact && way.distance > (worst?.distance ?? 0)) worst = way;
-    }
-    if (worst) hit.push({ block, way: worst });
-    else if (gap < room.clearance - contact) close.push({ block, gap });
+    if (block.kind === 'chase' || told(block) || mayPass(part, block, room)) continue;
+    const gap = Math.min(...part.tubes.map((tube) => gapBetween(tube, block)));
+    if (gap === 0 && meet(part, block, block.kind === 'cabinet' ? cabinets : house)) continue;
+    if (gap < room.clearance - contact) close.push({ block, gap });
   }
-  const cabinets = hit.filter(({ block }) => block.kind === 'cabinet');
   return [
-    ...clashFinding(
-      part,
-      room,
-      hit.filter((one) => !cabinets.includes(one)),
-      'error',
-    ),
+    ...clashFinding(part, room, house, 'error'),
     ...clashFinding(part, room, cabinets, 'warning'),
     ...closeFinding(
       part,
@@ -53,12 +42,34 @@ export function clashes(part: Part, room: Room): Finding[] {
   ];
 }
 
-function clashFinding(part: Part, room: Room, hit: Clash[], severity: 'error' | 'warning'): Finding[] {
-  const [worst, ...others] = hit.sort((one, other) => other.way.distance - one.way.distance);
+/**
+ * Notes a block that a part runs into by more than contact; `false` where it does not. The way out of it
+ * is only looked for where it may be longer than that of the worst so far.
+ */
+function meet(part: Part, block: Block, group: Group): boolean {
+  const into = part.tubes.filter((tube) => gapBetween(shrunk(tube, contact), block) === 0);
+  if (into.length === 0) return false;
+  group.blocks.push(block);
+  for (const tube of into) {
+    const least = group.worst?.way.distance ?? 0;
+    if (roughWayOut(tube, block) <= least) continue;
+    const way = wayOut(tube, block);
+    if (way.distance > least) group.worst = { block, way };
+  }
+  return true;
+}
+
+function clashFinding(
+  part: Part,
+  room: Room,
+  { blocks, worst }: Group,
+  severity: 'error' | 'warning',
+): Finding[] {
   if (!worst) return [];
   const { block, way } = worst;
+  const others = blocks.filter((each) => each !== block);
   const depth = room.length(way.distance);
-  const careful = hit.some((one) => structure.has(one.block.kind))
+  const careful = blocks.some(({ kind }) => structure.has(kind))
     ? ' Nothing that carries the house is notched or cut without whoever answers for the structure.'
     : '';
   return [
@@ -66,7 +77,7 @@ function clashFinding(part: Part, room: Room, hit: Clash[], severity: 'error' | 
       'fit-clash',
       severity,
       part,
-      hit.map((one) => one.block),
+      [block, ...others],
       `${sentence(part.words())} passes ${depth} into ${blockWords(block)}${andOthers(others, 'into')}.`,
       {
         remedy: `Move it ${depth} ${wayWords(way.axis, way.sense).move} and leave room to hang and seal it, or go round.${careful}`,
@@ -86,7 +97,10 @@ function closeFinding(part: Part, room: Room, close: { block: Block; gap: number
       'warning',
       part,
       close.map((one) => one.block),
-      `${sentence(part.words())} ${leaves} ${blockWords(block)}${andOthers(others, 'to')}; ${room.length(room.clearance)} is wanted.`,
+      `${sentence(part.words())} ${leaves} ${blockWords(block)}${andOthers(
+        others.map((each) => each.block),
+        'to',
+      )}; ${room.length(room.clearance)} is wanted.`,
       {
         remedy: "Move it away. The hood's instructions and the local code may ask for more to what can burn.",
         ...(room.wantedByJob ? {} : { source: 'common practice' }),
@@ -95,12 +109,12 @@ function closeFinding(part: Part, room: Room, close: { block: Block; gap: number
   ];
 }
 
-function andOthers(others: readonly { readonly block: Block }[], preposition: string): string {
+function andOthers(others: readonly Block[], preposition: string): string {
   const [one, ...rest] = others;
   if (!one) return '';
   return rest.length > 0
     ? `, and ${preposition} ${others.length} other blocks`
-    : `, and ${preposition} ${blockWords(one.block)}`;
+    : `, and ${preposition} ${blockWords(one)}`;
 }
 
 function mayPass(part: Part, block: Block, room: Room): boolean {

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../document.ts';
-import { add, dot, norm, normalize, scale, subtract } from '../vector.ts';
+import { add, dot, lerp, normalize, scale, subtract } from '../vector.ts';
 import { coverage, type Tube } from './tube.ts';
 
 /** A block with its lower and its upper corner. */
@@ -22,6 +22,11 @@ export function gapBetween(tube: Tube, box: Box): number {
   const axis = axisOf(tube);
   if (axis !== null) return straightGap(tube, box, axis);
   return Math.max(slopingGap(tube, box), beyondEnds(tube, box), ...hullGaps(tube, box));
+}
+
+/** True where sloping duct and a box are apart, asked of what is quickest to tell first. */
+function isApart(tube: Tube, box: Box): boolean {
+  return beyondEnds(tube, box) > 0 || hullGaps(tube, box).some((gap) => gap > 0) || slopingGap(tube, box) > 0;
 }
 
 /** Clear distance between a box and the planes of a tube's two ends, m. */
@@ -73,28 +78,22 @@ function straightGap(tube: Tube, box: Box, along: 0 | 1 | 2): number {
  * coordinates of the core, so that the least along one after another leads to the least of all.
  */
 function slopingGap(tube: Tube, box: Box): number {
-  const run = subtract(tube.b, tube.a);
   const spans = [
-    { way: run, low: 0, high: 1 },
-    { way: scale(tube.across[0], tube.half[0]), low: -1, high: 1 },
-    { way: scale(tube.across[1], tube.half[1]), low: -1, high: 1 },
-  ].filter(({ way }) => norm(way) > 0);
-  const place = spans.map(({ low, high }) => (low + high) / 2);
-  let at = tube.a;
-  spans.forEach(({ way }, i) => {
-    at = add(at, scale(way, place[i] as number));
-  });
+    { way: subtract(tube.b, tube.a), low: 0, at: 0.5 },
+    { way: scale(tube.across[0], tube.half[0]), low: -1, at: 0 },
+    { way: scale(tube.across[1], tube.half[1]), low: -1, at: 0 },
+  ].filter(({ way }) => dot(way, way) > 0);
+  let at = lerp(tube.a, tube.b, 0.5);
   for (let sweep = 0; sweep < 40; sweep += 1) {
     let moved = 0;
-    spans.forEach(({ way, low, high }, i) => {
-      const now = place[i] as number;
-      const base = subtract(at, scale(way, now));
-      const best = nearestAlong(base, way, low, high, box, now);
-      moved = Math.max(moved, Math.abs(best - now) * norm(way));
-      place[i] = best;
-      at = add(base, scale(way, best));
-    });
-    if (moved < 1e-7 || spans.length < 2) break;
+    for (const span of spans) {
+      const base = subtract(at, scale(span.way, span.at));
+      const best = nearestAlong(base, span.way, span.low, 1, box, span.at);
+      moved = Math.max(moved, (best - span.at) ** 2 * dot(span.way, span.way));
+      span.at = best;
+      at = add(base, scale(span.way, best));
+    }
+    if (moved < 1e-14 || spans.length < 2) break;
   }
   const gap = outsideBy(at, box) - tube.rounding;
   return gap > touch ? gap : 0;
@@ -102,7 +101,20 @@ function slopingGap(tube: Tube, box: Box): number {
 
 /** Distance from a place to a box, m. */
 function outsideBy(at: Vec3, box: Box): number {
-  return Math.hypot(...axes.map((axis) => Math.max(box.min[axis] - at[axis], at[axis] - box.max[axis], 0)));
+  let square = 0;
+  for (const axis of axes) square += Math.max(box.min[axis] - at[axis], at[axis] - box.max[axis], 0) ** 2;
+  return Math.sqrt(square);
+}
+
+/** Half the slope of the squared distance to a box at `base + t·way`. */
+function slopeAt(base: Vec3, way: Vec3, box: Box, t: number): number {
+  let slope = 0;
+  for (const axis of axes) {
+    const x = base[axis] + t * way[axis];
+    if (x > box.max[axis]) slope += way[axis] * (x - box.max[axis]);
+    else if (x < box.min[axis]) slope += way[axis] * (x - box.min[axis]);
+  }
+  return slope;
 }
 
 /**
@@ -110,24 +122,23 @@ function outsideBy(at: Vec3, box: Box): number {
  * piecewise straight and never falls, with corners where the line passes the planes of the box.
  */
 function nearestAlong(base: Vec3, way: Vec3, low: number, high: number, box: Box, now: number): number {
-  const slope = (t: number) =>
-    axes.reduce<number>((sum, axis) => {
-      const x = base[axis] + t * way[axis];
-      return sum + way[axis] * (Math.max(0, x - box.max[axis]) - Math.max(0, box.min[axis] - x));
-    }, 0);
-  const corners = axes
-    .filter((axis) => way[axis] !== 0)
-    .flatMap((axis) => [(box.min[axis] - base[axis]) / way[axis], (box.max[axis] - base[axis]) / way[axis]])
-    .filter((t) => t > low && t < high)
-    .sort((one, other) => one - other);
-  if (slope(now) === 0) return now;
-  const stops = [low, ...corners, high];
-  if (slope(low) >= 0) return low;
-  for (let i = 1; i < stops.length; i += 1) {
-    const [before, after] = [stops[i - 1] as number, stops[i] as number];
-    const [falling, rising] = [slope(before), slope(after)];
-    if (rising >= 0)
-      return rising === falling ? before : before + ((after - before) * -falling) / (rising - falling);
+  if (slopeAt(base, way, box, now) === 0) return now;
+  let before = low;
+  let falling = slopeAt(base, way, box, low);
+  if (falling >= 0) return low;
+  const stops = [high];
+  for (const axis of axes) {
+    if (way[axis] === 0) continue;
+    for (const side of [box.min[axis], box.max[axis]]) {
+      const t = (side - base[axis]) / way[axis];
+      if (t > low && t < high) stops.push(t);
+    }
+  }
+  for (const after of stops.sort((one, other) => one - other)) {
+    const rising = slopeAt(base, way, box, after);
+    if (rising >= 0) return before + ((after - before) * -falling) / (rising - falling);
+    before = after;
+    falling = rising;
   }
   return high;
 }
@@ -146,27 +157,38 @@ export interface WayOut {
   readonly sense: 1 | -1;
 }
 
+/** The least move along an axis of space that parts the boxes around duct and a block: never less than `wayOut`. */
+export function roughWayOut(tube: Tube, box: Box): number {
+  return Math.min(...hullWays(tube, box).map((way) => way.distance));
+}
+
 /**
  * The least move along an axis of space that parts duct from a box it overlaps: exact for duct along the
  * axes, to a twentieth of a millimetre for sloping duct. Both are convex, so that along each way they
  * part once and stay apart.
  */
 export function wayOut(tube: Tube, box: Box): WayOut {
-  const hull = hullOf(tube);
   const along = axisOf(tube);
-  let best: WayOut | null = null;
-  for (const axis of axes) {
-    for (const sense of [1, -1] as const) {
-      const most = sense > 0 ? box.max[axis] - hull.min[axis] : hull.max[axis] - box.min[axis];
-      const limit = Math.max(0, best ? Math.min(best.distance, most) : most);
-      const distance =
-        along === null
-          ? partedAfter(tube, box, axis, sense, limit)
-          : Math.max(0, most - roundedOff(tube, box, axis, along));
-      if (!best || distance < best.distance) best = { axis, sense, distance };
-    }
+  const ways = hullWays(tube, box).sort((one, other) => one.distance - other.distance);
+  let best = ways[0] as WayOut;
+  for (const way of ways) {
+    const { axis, sense } = way;
+    const distance =
+      along === null
+        ? partedAfter(tube, box, axis, sense, Math.max(0, Math.min(best.distance, way.distance)))
+        : Math.max(0, way.distance - roundedOff(tube, box, axis, along));
+    if (distance < best.distance) best = { axis, sense, distance };
   }
-  return best as WayOut;
+  return best;
+}
+
+/** The six ways along the axes that part the boxes around duct and a block. */
+function hullWays(tube: Tube, box: Box): WayOut[] {
+  const hull = hullOf(tube);
+  return axes.flatMap((axis): WayOut[] => [
+    { axis, sense: 1, distance: box.max[axis] - hull.min[axis] },
+    { axis, sense: -1, distance: hull.max[axis] - box.min[axis] },
+  ]);
 }
 
 /** What the rounding of duct along an axis saves of a move across it, where the box meets its round corner, m. */
@@ -179,7 +201,7 @@ function roundedOff(tube: Tube, box: Box, axis: 0 | 1 | 2, along: 0 | 1 | 2): nu
 
 /** The move after which the two are apart, m; `most` where that is not less. */
 function partedAfter(tube: Tube, box: Box, axis: 0 | 1 | 2, sense: 1 | -1, most: number): number {
-  const apart = (distance: number) => gapBetween(moved(tube, axis, sense * distance), box) > 0;
+  const apart = (distance: number) => isApart(moved(tube, axis, sense * distance), box);
   if (most < 1e-4 || !apart(most - 5e-5)) return most;
   let low = 0;
   let high = most;

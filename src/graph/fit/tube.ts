@@ -177,6 +177,20 @@ function arcLine(at: Vec3, bend: RouteBend, back: Vec3, on: Vec3): Vec3[] {
   });
 }
 
+/** A tube that lies `by` metres within another on every side. */
+export function shrunk(tube: Tube, by: number): Tube {
+  const length = distance(tube.a, tube.b);
+  const inward = scale(normalize(subtract(tube.b, tube.a)), Math.min(by, length / 2));
+  const fromCore = Math.max(0, by - tube.rounding);
+  return {
+    a: add(tube.a, inward),
+    b: subtract(tube.b, inward),
+    across: tube.across,
+    half: [Math.max(0, tube.half[0] - fromCore), Math.max(0, tube.half[1] - fromCore)],
+    rounding: Math.max(0, tube.rounding - by),
+  };
+}
+
 /** Half of what a tube covers along an axis of space, at any place along it, m. */
 export function coverage(tube: Tube, axis: 0 | 1 | 2): number {
   const [one, other] = tube.across;
