@@ -1,5 +1,6 @@
 import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
 import { CommandBox } from './CommandBox.tsx';
+import { ContextMenu } from './ContextMenu.tsx';
 import { useApp, useUi } from './context.ts';
 import { Explainer } from './explain/Explainer.tsx';
 import { listenForShortcuts } from './keyboard.ts';
@@ -8,6 +9,7 @@ import { NoticeDialog } from './NoticeDialog.tsx';
 import { SidePanel } from './panel/SidePanel.tsx';
 import { ResultsStrip } from './ResultsStrip.tsx';
 import { Sheets } from './Sheets.tsx';
+import { SkipLinks } from './SkipLinks.tsx';
 import { ToolRail } from './ToolRail.tsx';
 import { TopBar } from './TopBar.tsx';
 import { Underlays } from './underlay/Underlays.tsx';
@@ -16,16 +18,24 @@ import { Underlays } from './underlay/Underlays.tsx';
 export function Desk() {
   const app = useApp();
   const shortcuts = useUi((state) => state.shortcuts);
+  const table = useUi((state) => state.table);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
       <div className="desk">
+        <SkipLinks />
         <TopBar />
         <ToolRail />
         <Sheets />
         <SidePanel />
+        {table && (
+          <Suspense>
+            <RouteTable />
+          </Suspense>
+        )}
         <ResultsStrip />
         <CommandBox />
+        <ContextMenu />
         <Underlays />
         <NoticeDialog />
         <LiveRegion />
@@ -35,6 +45,7 @@ export function Desk() {
   );
 }
 
+const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ShortcutsDialog = lazy(() => import('./ShortcutsDialog.tsx'));
 
 /** A box whose code comes when it is first asked for. */

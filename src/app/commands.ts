@@ -3,6 +3,7 @@ import { addScheme, duplicateScheme, removeScheme } from '../graph/edits/index.t
 import { arrange, arrangements } from './arrangement.ts';
 import { type Command, command, edit, keysOf } from './command.ts';
 import { editCommands } from './commands-edit.ts';
+import { runCommands } from './commands-run.ts';
 import { exampleJob, newJob } from './start.ts';
 import { printDesk } from './theme.ts';
 import { underlayCommands } from './underlay/commands.ts';
@@ -19,6 +20,14 @@ const toolTitles: Record<PlainTool, string> = {
   draw: 'Draw duct',
   cap: 'Place cap',
   insert: 'Insert a node',
+  part: 'Place a part in line',
+  split: 'Split a run',
+  join: 'Join two ends',
+  block: 'Draw a block',
+  exit: 'Draw an exit face',
+  dimension: 'Dimension',
+  note: 'Pin a note',
+  measure: 'Measure',
 };
 
 const toolWords: Record<PlainTool, string> = {
@@ -28,6 +37,14 @@ const toolWords: Record<PlainTool, string> = {
   draw: 'route leg pipe riser',
   cap: 'exit wall roof outside',
   insert: 'turn split point',
+  part: 'damper silencer screen filter fitting',
+  split: 'cut part break disconnect',
+  join: 'connect weld close gap',
+  block: 'chase cabinet joist beam wall obstacle box',
+  exit: 'outside wall roof',
+  dimension: 'chain length figure',
+  note: 'text words label comment',
+  measure: 'distance ruler tape',
 };
 
 function tool(id: PlainTool): Command {
@@ -41,12 +58,21 @@ function tool(id: PlainTool): Command {
 /** Everything that can be asked for, in the order in which it is listed. */
 export const commands: readonly Command[] = [
   ...editCommands,
+  ...runCommands,
   tool('select'),
   tool('pan'),
   tool('hood'),
   tool('draw'),
   tool('cap'),
   tool('insert'),
+  tool('part'),
+  tool('split'),
+  tool('join'),
+  tool('block'),
+  tool('exit'),
+  tool('dimension'),
+  tool('note'),
+  tool('measure'),
   ...underlayCommands,
   command('view.find', 'view', 'Find a command', ({ ui }) => ui.setState({ commandBox: true }), {
     shortcuts: ['Mod+k'],

@@ -6,6 +6,7 @@ import './views.css';
 import './details.css';
 import './panels.css';
 import './edit.css';
+import './table/table.css';
 import './explain/explain.css';
 import './kitchen/kitchen.css';
 import './strip/speed-card.css';

@@ -15,13 +15,12 @@ export interface Notice {
   readonly confirm?: { readonly label: string; readonly run: () => void };
 }
 
-/** A menu for what is selected, asked for at a place of a sheet. */
+/** A menu for what is selected, asked for at a place of the window, px. */
 export interface MenuPlace {
-  /** Window pixels. */
   readonly x: number;
   readonly y: number;
-  readonly sheet: SheetId;
-  readonly point: SheetPoint;
+  /** Where that is on a sheet. */
+  readonly on?: { readonly sheet: SheetId; readonly point: SheetPoint };
 }
 
 /** What the panels show that is not part of the board: open tab, open box, a notice. */

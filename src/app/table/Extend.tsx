@@ -1,0 +1,135 @@
+import { type FormEvent, useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { collarHeight } from '../../canvas/tools/hood.ts';
+import type { Vec3 } from '../../graph/document.ts';
+import { addHood, extendRun } from '../../graph/edits/index.ts';
+import { schemeOf } from '../../graph/infer.ts';
+import { genericHood } from '../../graph/templates.ts';
+import type { TraceRow } from '../../graph/trace.ts';
+import { formatLength, parseLength } from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { nodeName } from '../places.ts';
+import { endOf, legEnd, type WayId, ways } from './extend.ts';
+
+interface ExtendProps {
+  /** The row in hand. */
+  readonly from: TraceRow | undefined;
+  /** Told of the node that was made. */
+  readonly onDrawn: (node: string) => void;
+}
+
+/** Places the hood where there is none, and draws leg after leg from the row in hand. */
+export function Extend({ from, onDrawn }: ExtendProps) {
+  const hasHood = useBoard((state) =>
+    schemeOf(state.live, state.schemeId).nodes.some(({ role }) => role === 'hood'),
+  );
+  return hasHood || from ? <Leg from={from} onDrawn={onDrawn} /> : <PlaceHood onDrawn={onDrawn} />;
+}
+
+function Leg({ from, onDrawn }: ExtendProps) {
+  const { board, say } = useApp();
+  const route = useBoard((state) => state.solution.route);
+  const units = useBoard((state) => state.units);
+  const schemeId = useBoard((state) => state.schemeId);
+  const [way, setWay] = useState<WayId>('up');
+  const [text, setText] = useState('');
+  const start = endOf(from);
+  const node = start === undefined ? undefined : route.nodes.get(start);
+  const branches = (node?.segments.length ?? 0) > 1 || (node?.kind === 'hood' && node.segments.length > 0);
+
+  const draw = (event: FormEvent) => {
+    event.preventDefault();
+    if (start === undefined) return say('Choose a row to draw from.');
+    const length = parseLength(text, units);
+    if (!length.ok) return say(length.message);
+    const to = legEnd(route, start, way, length.value);
+    if (!to) return say('No duct arrives here: choose a direction.');
+    let made: string | null = null;
+    board.dispatch('draw duct', (job) => {
+      made = extendRun(job, schemeId, start, to)?.node ?? null;
+    });
+    if (made === null) return say('A leg needs a length.');
+    board.set({ selection: { nodes: [made], segments: [] } });
+    onDrawn(made);
+    setText('');
+    say(`Drew ${formatLength(length.value, units)} ${nameOf(way)}.`);
+  };
+
+  return (
+    <form className="table-form" aria-label="Draw a leg" onSubmit={draw}>
+      <span className="from">
+        {branches ? 'Branch from' : 'Go on from'} {start === undefined ? '…' : nodeName(route, start)}
+      </span>
+      <label>
+        Direction
+        <select value={way} onChange={(event) => setWay(event.target.value as WayId)}>
+          {ways.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <TextField className="inline-field" value={text} onChange={setText}>
+        <Label>Length</Label>
+        <Input spellCheck={false} autoComplete="off" placeholder={units === 'imperial' ? `3' 4"` : '1020'} />
+      </TextField>
+      <Button type="submit" className="button">
+        Draw leg
+      </Button>
+    </form>
+  );
+}
+
+function nameOf(way: WayId): string {
+  return ways.find(({ id }) => id === way)?.name.toLowerCase() ?? way;
+}
+
+function PlaceHood({ onDrawn }: Pick<ExtendProps, 'onDrawn'>) {
+  const { board, say } = useApp();
+  const units = useBoard((state) => state.units);
+  const job = useBoard((state) => state.job);
+  const schemeId = useBoard((state) => state.schemeId);
+  const [texts, setTexts] = useState<readonly [string, string, string]>(() => [
+    formatLength(0, units),
+    formatLength(0, units),
+    formatLength(collarHeight(job), units),
+  ]);
+  const place = (event: FormEvent) => {
+    event.preventDefault();
+    const at: Vec3 = [0, 0, 0];
+    for (const [axis, text] of texts.entries()) {
+      const read = parseLength(text, units, { negative: true });
+      if (!read.ok) return say(read.message);
+      at[axis] = read.value;
+    }
+    let made: string | null = null;
+    board.dispatch('place hood', (draft) => {
+      made = addHood(draft, schemeId, at, job.hoods.length > 0 ? undefined : genericHood('h1'));
+    });
+    if (made === null) return;
+    board.set({ selection: { nodes: [made], segments: [] } });
+    onDrawn(made);
+    say('Hood placed.');
+  };
+  return (
+    <form className="table-form" aria-label="Place the hood" onSubmit={place}>
+      {(['East', 'North', 'Collar height'] as const).map((name, axis) => (
+        <TextField
+          key={name}
+          className="inline-field"
+          value={texts[axis] ?? ''}
+          onChange={(text) =>
+            setTexts(texts.map((old, i) => (i === axis ? text : old)) as [string, string, string])
+          }
+        >
+          <Label>{name}</Label>
+          <Input spellCheck={false} autoComplete="off" />
+        </TextField>
+      ))}
+      <Button type="submit" className="button">
+        Place hood
+      </Button>
+    </form>
+  );
+}
