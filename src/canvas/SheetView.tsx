@@ -9,7 +9,15 @@ import { FONT, MIN_TEXT } from './palette.ts';
 import { pictures } from './pictures.ts';
 import type { SheetHandle } from './sheet-handle.ts';
 import { sheetTitles } from './view.ts';
-import { type Bounds, boundsOf, fit as fitted, panBy, type Size, type Viewport } from './viewport.ts';
+import {
+  type Bounds,
+  boundsOf,
+  fit as fitted,
+  panBy,
+  type Size,
+  toSheet,
+  type Viewport,
+} from './viewport.ts';
 import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
 
@@ -82,7 +90,10 @@ export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
     if (ready) show();
   }, [ready, show]);
 
-  useEffect(() => board.subscribe((state, before) => redraw(touched(state, before))), [board, redraw]);
+  useEffect(
+    () => board.subscribe((state, before) => redraw(touched(state, before, sheet))),
+    [board, redraw, sheet],
+  );
 
   useEffect(() => pictures.subscribe(() => redraw(['background'])), [redraw]);
 
@@ -108,6 +119,11 @@ export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
       viewport: () => view.current as Viewport,
       setViewport: see,
       fit: show,
+      labelAt: painter.labelAt,
+      labelOf(kind, id) {
+        const at = painter.labelOf(kind, id);
+        return at && view.current && toSheet(at, view.current);
+      },
       drawActive(shapes) {
         painter.setActive(shapes);
         redraw(['active']);

@@ -1,5 +1,6 @@
 import type { Block, Job } from '../graph/document.ts';
 import { depthOf, project, type SheetId } from '../graph/sheet.ts';
+import { standing } from './cut.ts';
 import { gridStep, multiples } from './grid.ts';
 import { counterHeight, usualDepth } from './outline-hood.ts';
 import type { Palette } from './palette.ts';
@@ -13,7 +14,10 @@ interface Rect {
   readonly height: number;
 }
 
-/** Paper, what `onPaper` draws on it, grid, floor and ceiling, exits, blocks and the cooktop: everything behind the duct. */
+/**
+ * Paper, what `onPaper` draws on it, grid, floor and ceiling, exits, blocks and the cooktop: everything behind the duct.
+ * On a section with a `plane` what lies behind it is an outline, and what lies before it is left out.
+ */
 export function drawBackground(
   pen: Pen,
   job: Job,
@@ -23,17 +27,20 @@ export function drawBackground(
   view: Viewport,
   size: Size,
   onPaper: () => void,
+  plane: number | null = null,
 ): void {
   pen.fillStyle = palette.sheet;
   pen.fillRect(0, 0, size.width, size.height);
   onPaper();
   drawGrid(pen, job, palette, view, size);
-  for (const face of job.exits)
-    drawBox(pen, face, sheet, { fill: palette.exit, edge: palette.ok, hatch: 7 }, palette, view);
+  const draw = (box: Pick<Block, 'min' | 'max'>, look: Look) => {
+    const stands = plane === null ? null : standing(box.min, box.max, sheet, plane);
+    if (stands !== 'before') drawBox(pen, box, sheet, look, stands === 'beyond', palette, view);
+  };
+  for (const face of job.exits) draw(face, { fill: palette.exit, edge: palette.ok, hatch: 7 });
   for (const block of job.blocks) {
     const edge = block.kind === 'joist' ? palette.hatch : palette.muted;
-    const look = { fill: palette.block, edge, hatch: spacing[block.kind] };
-    drawBox(pen, block, sheet, look, palette, view);
+    draw(block, { fill: palette.block, edge, hatch: spacing[block.kind] });
   }
   if (sheet !== 'floor') drawLevels(pen, job, palette, view, size);
   drawCooktops(pen, job, schemeId, sheet, palette, view);
@@ -102,25 +109,26 @@ interface Look {
   readonly hatch: number | null;
 }
 
-/** A box in its colour, hatched where the sheet cuts through it; one seen face on is a dashed outline. */
+/** A box in its colour, hatched where the sheet cuts through it; one seen face on, or `beyond`, is a faint outline. */
 function drawBox(
   pen: Pen,
   box: Pick<Block, 'min' | 'max'>,
   sheet: SheetId,
   look: Look,
+  beyond: boolean,
   palette: Palette,
   view: Viewport,
 ): void {
   const r = rectOf(box, sheet, view);
   const faceOn = isFaceOn(box, sheet) && look.hatch !== null;
-  if (!faceOn) {
+  if (!faceOn && !beyond) {
     pen.fillStyle = look.fill;
     pen.fillRect(r.x, r.y, r.width, r.height);
     if (look.hatch) drawHatch(pen, r, palette.hatch, look.hatch);
   }
   if (faceOn) pen.setLineDash([8, 4]);
   pen.strokeStyle = look.edge;
-  pen.globalAlpha = faceOn ? 0.6 : 1;
+  pen.globalAlpha = faceOn || beyond ? 0.6 : 1;
   pen.lineWidth = 1;
   pen.strokeRect(r.x + 0.5, r.y + 0.5, r.width - 1, r.height - 1);
   pen.globalAlpha = 1;

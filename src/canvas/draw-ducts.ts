@@ -12,6 +12,8 @@ export interface DuctPaint {
   readonly palette: Palette;
   /** Fill by segment id; absent where there is no number. */
   readonly colours: ReadonlyMap<string, string>;
+  /** How strongly each thing is drawn, 0-1; all of it fully where absent. */
+  readonly strength?: (item: Drawable) => number;
 }
 
 /** Below this size on the screen, px, the finer lines inside duct are left out. */
@@ -47,7 +49,14 @@ export function drawDucts(
 }
 
 /** Draws one thing: fill, finer lines, centre line, walls. */
-export function drawOne(pen: Pen, item: Drawable, { palette, colours }: DuctPaint, view: Viewport): void {
+export function drawOne(
+  pen: Pen,
+  item: Drawable,
+  { palette, colours, strength }: DuctPaint,
+  view: Viewport,
+): void {
+  const whole = strength?.(item) ?? 1;
+  pen.globalAlpha = whole;
   const colour = item.colourOf === null ? undefined : colours.get(item.colourOf);
   const inside = colour ? inkOnFill[textOn(colour)] : palette.wall;
   pen.fillStyle = colour ?? (item.colourOf === null ? palette.sheet : palette.unsolved);
@@ -56,18 +65,19 @@ export function drawOne(pen: Pen, item: Drawable, { palette, colours }: DuctPain
   pen.lineJoin = 'round';
   pen.lineCap = 'butt';
   pen.strokeStyle = inside;
-  pen.globalAlpha = 0.6;
+  pen.globalAlpha = 0.6 * whole;
   pen.lineWidth = 1;
   const spread =
     Math.max(item.bounds.maxU - item.bounds.minU, item.bounds.maxV - item.bounds.minV) * view.scale;
   if (spread >= leastForFine) strokeAll(pen, item.fine, view);
   drawCentre(pen, item.centre, view);
-  pen.globalAlpha = 1;
+  pen.globalAlpha = whole;
   pen.fillStyle = inside;
   fillAll(pen, item.solid, view);
   pen.strokeStyle = palette.wall;
   pen.lineWidth = item.kind === 'leg' || item.kind === 'bend' ? 1.5 : 1.25;
   strokeAll(pen, item.walls, view);
+  pen.globalAlpha = 1;
 }
 
 /** Centre lines: a long and a short dash. */

@@ -192,7 +192,10 @@ function legDrawables(leg: SheetLeg, route: Route, view: View): Drawable[] {
       ...base,
       kind: 'leg',
       near: (dot(start, view.toward) + dot(end, view.toward)) / 2 - (isBranch(segment, route) ? 0.002 : 0),
-      fill: [[polygon([left[0], left[1], right[1], right[0]])]],
+      fill: [
+        [polygon([left[0], left[1], right[1], right[0]])],
+        ...(view.solid ? joints.flatMap((joint) => (joint ? [[joint]] : [])) : []),
+      ],
       walls: outlines.walls,
       centre: [line(seen(start, view), seen(end, view))],
       fine: [...outlines.fine, ...joints.filter((joint) => joint !== null)],

@@ -1,17 +1,20 @@
 import type { Vec3 } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
-import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
+import { project, type ScreenPoint, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 import type { BoardState } from './board.ts';
 import { coloursOf } from './colouring.ts';
+import { planeOf, standingsOf, strength } from './cut.ts';
 import { drawActive } from './draw-active.ts';
+import { drawAnnotations } from './draw-annotations.ts';
 import { drawBackground } from './draw-background.ts';
-import { arrowOf, drawDucts, inView } from './draw-ducts.ts';
+import { arrowOf, type DuctPaint, drawDucts, inView } from './draw-ducts.ts';
+import { drawMisfits, misfits } from './draw-fit.ts';
 import { drawFrame, frameBoxes } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
 import { drawUnderlays } from './draw-underlay.ts';
 import { RULER } from './grid.ts';
-import { type Box, type Busy, boxAround, placeLabels } from './label-place.ts';
+import { type Box, type Busy, boxAround, type LabelKind, type Placed, placeLabels } from './label-place.ts';
 import { labelsOf, type Name } from './labels.ts';
 import { type Outline, outlineOf, type SheetLeg } from './outline.ts';
 import { FONT, palettes } from './palette.ts';
@@ -39,13 +42,22 @@ export interface Painter {
   setActive(shapes: readonly ActiveShape[]): void;
   /** What the drawing covers on the sheet, m. */
   extent(state: BoardState): Bounds;
+  /** The label drawn last at a place of the screen. */
+  labelAt(point: ScreenPoint): Placed | null;
+  /** The middle of a thing's label of a kind, where it was drawn, px. */
+  labelOf(kind: LabelKind, id: string): ScreenPoint | null;
   /** Forgets the widths of texts, after a font has arrived. */
   forgetText(): void;
 }
 
 export function createPainter(sheet: SheetId): Painter {
   const outline = (state: BoardState) => outlineFor(state.solution.route, state.live, sheet);
+  const standings = (state: BoardState) => {
+    const plane = planeOf(state, sheet);
+    return plane === null ? null : standingsOf(state.solution.route, sheet, plane);
+  };
   let active: readonly ActiveShape[] = [];
+  let placed: readonly Placed[] = [];
   const widths = createMeasure();
 
   const paintOverlay = (pen: Pen, state: BoardState, view: Viewport, size: Size) => {
@@ -60,11 +72,14 @@ export function createPainter(sheet: SheetId): Painter {
         palette,
         view,
       );
+    const stands = standings(state);
+    const misfit = misfits(state.solution.findings, drawables, state.live.blocks);
+    drawMisfits(pen, misfit, sheet, palette, view);
     drawSelection(pen, inView(drawables, view, size), state.selection, state.hover, palette, view);
     const wanted = labelsOf({
       sheet,
       route,
-      legs: legs.filter((leg) => isNear(leg, view, size)),
+      legs: legs.filter((leg) => isNear(leg, view, size) && stands?.leg(leg.segment.id) !== 'before'),
       values,
       by: state.colourBy,
       units: state.units,
@@ -79,6 +94,7 @@ export function createPainter(sheet: SheetId): Painter {
     const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
     const kept = [
       ...frameBoxes(size),
+      ...heightBox(state, sheet, view),
       ...handleBoxes(route, sheet, view),
       ...flags.map((flag) => flag.box),
       ...bodies,
@@ -91,7 +107,9 @@ export function createPainter(sheet: SheetId): Painter {
       }),
       ...[...state.live.exits, ...state.live.blocks].flatMap((box) => edgesOf(blockBox(box, sheet, view))),
     ];
-    drawLabels(pen, placeLabels(wanted, area, kept, busy), palette, fills);
+    placed = placeLabels(wanted, area, kept, busy);
+    drawLabels(pen, placed, palette, fills);
+    drawAnnotations(pen, state, sheet, palette, view);
     drawHandles(pen, route, sheet, state.selection, state.hover, palette, view);
     drawFlags(pen, flags, palette, `700 11px ${FONT}`);
     drawFrame(pen, state.units, palette, view, size);
@@ -101,16 +119,32 @@ export function createPainter(sheet: SheetId): Painter {
     paint(layer, pen, state, view, size) {
       const palette = palettes[state.theme];
       if (layer === 'background')
-        drawBackground(pen, state.live, state.schemeId, sheet, palette, view, size, () => {
-          const ratio = globalThis.devicePixelRatio ?? 1;
-          const look = { pictures, palette, theme: state.theme, ratio };
-          drawUnderlays(pen, state.live.underlays, sheet, look, view, size);
-        });
+        drawBackground(
+          pen,
+          state.live,
+          state.schemeId,
+          sheet,
+          palette,
+          view,
+          size,
+          () => {
+            const ratio = globalThis.devicePixelRatio ?? 1;
+            const look = { pictures, palette, theme: state.theme, ratio };
+            drawUnderlays(pen, state.live.underlays, sheet, look, view, size);
+          },
+          planeOf(state, sheet),
+        );
       else if (layer === 'overlay') paintOverlay(pen, state, view, size);
       else if (layer === 'active') drawActive(pen, active, palette, view, size);
       else {
         const { drawables, legs } = outline(state);
-        drawDucts(pen, drawables, legs, { palette, colours: coloursOf(state).fills }, view, size);
+        const stands = standings(state);
+        const paint: DuctPaint = {
+          palette,
+          colours: coloursOf(state).fills,
+          ...(stands && { strength: (item) => strength[stands.of(item)] }),
+        };
+        drawDucts(pen, drawables, legs, paint, view, size);
       }
     },
     setActive(shapes) {
@@ -119,12 +153,18 @@ export function createPainter(sheet: SheetId): Painter {
     extent(state) {
       return extentOf(outline(state), state, sheet);
     },
+    labelAt: ({ x, y }) =>
+      placed.find(({ box }) => x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY) ?? null,
+    labelOf: (kind, id) => {
+      const box = placed.find((label) => label.kind === kind && label.id === id)?.box;
+      return box ? { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } : null;
+    },
     forgetText: widths.forget,
   };
 }
 
-/** The layers that a change of the board's state touches. */
-export function touched(state: BoardState, before: BoardState): readonly LayerName[] {
+/** The layers of a sheet that a change of the board's state touches. */
+export function touched(state: BoardState, before: BoardState, sheet: SheetId): readonly LayerName[] {
   if (state.theme !== before.theme || state.schemeId !== before.schemeId || state.units !== before.units)
     return layerNames;
   const layers: LayerName[] = [];
@@ -135,21 +175,31 @@ export function touched(state: BoardState, before: BoardState): readonly LayerNa
     job.kitchen !== old.kitchen ||
     job.underlays !== old.underlays ||
     hoodPlaces(state) !== hoodPlaces(before);
-  if (behind) layers.push('background');
+  const cut = planeOf(state, sheet) !== planeOf(before, sheet);
+  if (behind || cut) layers.push('background');
   if (
     state.solution !== before.solution ||
     state.speed !== before.speed ||
     state.colourBy !== before.colourBy ||
-    job !== old
+    job !== old ||
+    cut
   )
     layers.push('ducts', 'overlay');
   else if (
     state.selection !== before.selection ||
     state.hover !== before.hover ||
-    state.ghost !== before.ghost
+    state.ghost !== before.ghost ||
+    (sheet !== 'floor' && state.workingHeight !== before.workingHeight)
   )
     layers.push('overlay');
   return layers;
+}
+
+/** Where the mark of the working height stands on a section, px. */
+function heightBox({ workingHeight }: BoardState, sheet: SheetId, view: Viewport): Box[] {
+  if (sheet === 'floor') return [];
+  const { y } = toScreen({ u: 0, v: workingHeight }, view);
+  return [{ minX: RULER, minY: y - 10, maxX: RULER + 76, maxY: y + 10 }];
 }
 
 function hoodPlaces(state: BoardState): string {

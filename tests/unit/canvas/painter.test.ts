@@ -27,14 +27,16 @@ const state: BoardState = {
 };
 
 describe('a sheet redraws', () => {
-  it('nothing for a tool, a working height or an undo label', () => {
-    expect(touched({ ...state, tool: 'draw', workingHeight: 3, undoLabel: 'Move' }, state)).toEqual([]);
+  it('nothing of the floor for a tool, a working height or an undo label', () => {
+    expect(touched({ ...state, tool: 'draw', workingHeight: 3, undoLabel: 'Move' }, state, 'floor')).toEqual(
+      [],
+    );
   });
 
   it('its overlay alone for what is pointed at or selected', () => {
     const one = { nodes: ['n1'], segments: [] };
-    expect(touched({ ...state, hover: one }, state)).toEqual(['overlay']);
-    expect(touched({ ...state, selection: one }, state)).toEqual(['overlay']);
+    expect(touched({ ...state, hover: one }, state, 'floor')).toEqual(['overlay']);
+    expect(touched({ ...state, selection: one }, state, 'floor')).toEqual(['overlay']);
   });
 
   it('ducts and overlay, not the background, while a turn is dragged', () => {
@@ -44,19 +46,41 @@ describe('a sheet redraws', () => {
     const solution = solveScheme(live, route.schemeId);
     expect(
       touched(
-        { ...state, live: { ...live, kitchen: job.kitchen, blocks: job.blocks, exits: job.exits }, solution },
+        {
+          ...state,
+          live: {
+            ...live,
+            kitchen: job.kitchen,
+            blocks: job.blocks,
+            exits: job.exits,
+            underlays: job.underlays,
+          },
+          solution,
+        },
         state,
+        'floor',
       ),
     ).toEqual(['ducts', 'overlay']);
   });
 
   it('ducts and overlay for another speed or other colours', () => {
-    expect(touched({ ...state, speed: 1 }, state)).toEqual(['ducts', 'overlay']);
-    expect(touched({ ...state, colourBy: 'loss' }, state)).toEqual(['ducts', 'overlay']);
+    expect(touched({ ...state, speed: 1 }, state, 'floor')).toEqual(['ducts', 'overlay']);
+    expect(touched({ ...state, colourBy: 'loss' }, state, 'floor')).toEqual(['ducts', 'overlay']);
+  });
+
+  it('a section’s overlay for another working height, whose mark stands on it', () => {
+    expect(touched({ ...state, workingHeight: 3 }, state, 'section-x')).toEqual(['overlay']);
+  });
+
+  it('a section whose plane moves, and no other sheet', () => {
+    const moved = { ...state, sectionDepth: { 'section-x': 1, 'section-y': null } };
+    expect(touched(moved, state, 'section-x')).toEqual(['background', 'ducts', 'overlay']);
+    expect(touched(moved, state, 'section-y')).toEqual([]);
+    expect(touched(moved, state, 'floor')).toEqual([]);
   });
 
   it('everything for another theme', () => {
-    expect(touched({ ...state, theme: 'dark' }, state)).toEqual(layerNames);
+    expect(touched({ ...state, theme: 'dark' }, state, 'floor')).toEqual(layerNames);
   });
 });
 
