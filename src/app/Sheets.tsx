@@ -12,7 +12,7 @@ const sections = ['section-x', 'section-y'] as const;
 
 /** The views on the desk, with one hand over all sheets. */
 export function Sheets() {
-  const { board, sheets, say } = useApp();
+  const { board, sheets, say, ui } = useApp();
   const section = useBoard((state) => state.section);
   const tool = useBoard((state) => state.tool);
   const arrangement = useUi((state) => state.arrangement);
@@ -24,6 +24,10 @@ export function Sheets() {
       announce(text) {
         setSaid({ by: board.getState().tool, text });
         say(text);
+      },
+      menu({ sheet, screen, point }) {
+        const box = document.querySelector(`[data-sheet="${sheet}"]`)?.getBoundingClientRect();
+        if (box) ui.setState({ menu: { x: box.x + screen.x, y: box.y + screen.y, on: { sheet, point } } });
       },
     });
     const wiring = createWiring(controller);
@@ -41,7 +45,7 @@ export function Sheets() {
       setMount(null);
       controller.dispose();
     };
-  }, [board, sheets, say]);
+  }, [board, sheets, say, ui]);
 
   return (
     <main className="sheets" aria-label="Sheets">
@@ -72,6 +76,14 @@ const hints: Record<ToolId, string> = {
   draw: 'Click where the duct starts, then at each turn. Type a length; Enter or Escape ends the run.',
   cap: 'Click on the open end of a duct.',
   insert: 'Click on a duct to put a turn into it.',
+  part: 'Click on a duct to put the part there. Tab takes the next kind of part.',
+  split: 'Click on a turn, a junction or a duct to part the run there.',
+  join: 'Click on an open end, then on the end or the turn that it joins.',
+  block: 'Click two corners, or type across, Tab, up, Tab, high. Tab before the first takes the next kind.',
+  exit: 'Click two corners or along the wall. Tab before the first changes wall and roof.',
+  dimension: 'Click two nodes or places, then where the line stands; go on clicking for a chain.',
+  note: 'Click where the note is pinned, then type it.',
+  measure: 'Click two places to measure between them; nothing is drawn. Shift keeps it square.',
   underlay: 'Drag an underlay that is not locked, or nudge it with the arrow keys. Escape ends.',
   scale: 'Click two points of the underlay whose distance you know, then type it. Escape ends.',
 };

@@ -1,9 +1,9 @@
 import { type BoardState, nothing, type Selection } from '../canvas/board.ts';
 import { isEmpty } from '../canvas/selection.ts';
+import { deleteSelected } from '../canvas/tools/select/delete.ts';
 import type { Scheme, Vec3 } from '../graph/document.ts';
 import {
   alignSelection,
-  deleteSelection,
   duplicateSelection,
   mirrorSelection,
   reverseRun,
@@ -149,7 +149,7 @@ export const editCommands: readonly Command[] = [
     'Delete what is selected',
     ({ board, say }) => {
       const { schemeId, selection } = board.getState();
-      board.dispatch('delete', (job) => deleteSelection(job, schemeId, selection));
+      board.dispatch('delete', (job) => deleteSelected(job, schemeId, selection));
       board.set({ selection: nothing });
       say('Deleted.');
     },

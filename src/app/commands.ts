@@ -5,7 +5,6 @@ import { type Command, command, edit, keysOf } from './command.ts';
 import { editCommands } from './commands-edit.ts';
 import { runCommands } from './commands-run.ts';
 import { exampleJob, newJob } from './start.ts';
-import { printDesk } from './theme.ts';
 import { underlayCommands } from './underlay/commands.ts';
 
 export type { App, Command } from './command.ts';
@@ -139,7 +138,7 @@ export const commands: readonly Command[] = [
     shortcuts: ['Mod+Shift+s'],
     also: 'copy',
   }),
-  command('file.print', 'file', 'Print…', ({ board }) => void printDesk(board), {
+  command('file.print', 'file', 'Print…', () => window.print(), {
     shortcuts: ['Mod+p'],
     also: 'paper PDF',
   }),

@@ -2,6 +2,7 @@ import type { Draft } from 'immer';
 import type { Job, UnitSystem } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
+import type { Theme } from './palette.ts';
 
 /** What the sheets and tools need from the program around them; the app's store implements it. */
 export interface Board {
@@ -18,7 +19,23 @@ export interface Board {
 
 export type Recipe = (job: Draft<Job>) => void;
 
-export type ToolId = 'select' | 'draw' | 'hood' | 'cap' | 'insert' | 'pan' | 'underlay' | 'scale';
+export type ToolId =
+  | 'select'
+  | 'draw'
+  | 'hood'
+  | 'cap'
+  | 'insert'
+  | 'pan'
+  | 'part'
+  | 'split'
+  | 'join'
+  | 'block'
+  | 'exit'
+  | 'dimension'
+  | 'note'
+  | 'measure'
+  | 'underlay'
+  | 'scale';
 
 export interface Selection {
   readonly nodes: readonly string[];
@@ -60,7 +77,7 @@ export interface BoardSettings {
   readonly sectionDepth: SectionDepths;
   /** A proposal's scheme drawn as a ghost over the real one. */
   readonly ghost: Ghost | null;
-  readonly theme: 'light' | 'dark';
+  readonly theme: Theme;
   /** The underlay that its tools act on; the one under the pointer where there is none. */
   readonly underlay?: string | null;
 }

@@ -43,7 +43,7 @@ function drawShape(pen: Pen, shape: ActiveShape, palette: Palette, view: Viewpor
       pen.globalAlpha = 1;
       return;
     case 'snap':
-      drawSnap(pen, shape.at, shape.reason, palette, view, size);
+      drawSnap(pen, shape.at, shape.reason, shape.bare ?? false, palette, view, size);
       return;
     case 'measure':
       drawMeasure(pen, shape.from, shape.to, shape.text, palette, view, size);
@@ -115,16 +115,19 @@ function drawSnap(
   pen: Pen,
   at: SheetPoint,
   reason: string,
+  bare: boolean,
   palette: Palette,
   view: Viewport,
   size: Size,
 ): void {
   const p = toScreen(at, view);
-  pen.strokeStyle = palette.accent;
-  pen.lineWidth = 1.5;
-  pen.beginPath();
-  pen.arc(p.x, p.y, 6, 0, 2 * Math.PI);
-  pen.stroke();
+  if (!bare) {
+    pen.strokeStyle = palette.accent;
+    pen.lineWidth = 1.5;
+    pen.beginPath();
+    pen.arc(p.x, p.y, 6, 0, 2 * Math.PI);
+    pen.stroke();
+  }
   if (reason) plate(pen, reason, { x: p.x, y: p.y + 18 }, 14, palette, false, size);
 }
 

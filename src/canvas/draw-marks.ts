@@ -39,8 +39,8 @@ export function drawSelection(
   pen.lineCap = 'butt';
 }
 
-function lookup({ nodes, segments }: Selection): (item: Drawable) => boolean {
-  const ids = { node: new Set(nodes), segment: new Set(segments) };
+function lookup({ nodes, segments, parts = [] }: Selection): (item: Drawable) => boolean {
+  const ids = { node: new Set(nodes), segment: new Set([...segments, ...parts]) };
   return (item) => ids[item.of].has(item.id);
 }
 

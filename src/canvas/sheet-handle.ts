@@ -1,5 +1,6 @@
-import type { SheetId, SheetPoint } from '../graph/sheet.ts';
+import type { ScreenPoint, SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Section } from '../hydraulics/types.ts';
+import type { LabelKind } from './label-place.ts';
 import type { Size, Viewport } from './viewport.ts';
 
 /** What a gesture shows while it runs, as plain data in sheet metres. Sizes of marks are in screen pixels. */
@@ -13,8 +14,8 @@ export type ActiveShape =
     }
   /** A line that the pointer is held to, across the sheet or between two points. */
   | { readonly kind: 'guide'; readonly from: SheetPoint; readonly to: SheetPoint }
-  /** Where the pointer snapped, and why: "on centre line", "45°", "same length". */
-  | { readonly kind: 'snap'; readonly at: SheetPoint; readonly reason: string }
+  /** Where the pointer snapped, and why: "on centre line", "45°", "same length". `bare` draws the words alone. */
+  | { readonly kind: 'snap'; readonly at: SheetPoint; readonly reason: string; readonly bare?: boolean }
   /** A dimension between two points with its text: `3'-4"`. */
   | { readonly kind: 'measure'; readonly from: SheetPoint; readonly to: SheetPoint; readonly text: string }
   /** A typed or measured value beside the pointer. `strong` for the field being typed into. */
@@ -31,6 +32,10 @@ export interface SheetHandle {
   readonly element: HTMLElement;
   size(): Size;
   viewport(): Viewport;
+  /** What the label under a place of the screen tells of, where there is one. */
+  labelAt(point: ScreenPoint): { readonly kind: LabelKind; readonly id: string } | null;
+  /** The middle of a thing's label of a kind, where it is shown. */
+  labelOf(kind: LabelKind, id: string): SheetPoint | null;
   /** Redraws the sheet at the next frame. */
   setViewport(view: Viewport): void;
   /** Fits the drawing, or the given points, into view. */

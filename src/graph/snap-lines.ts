@@ -20,6 +20,8 @@ export interface SnapLine {
 
 /** Directions are offered every 15°. */
 const STEP = 15;
+/** A corner is square to the other legs that end in it, degrees. */
+const SQUARE = 90;
 /** An angle within this of a direction is said to be that direction, degrees. */
 const SAME_ANGLE = 0.01;
 /** Of the nodes that a pointer is in line with, this many nearest ones count. */
@@ -63,13 +65,13 @@ export function around(index: SpatialIndex, point: SheetPoint, tolerance: number
 function directions(request: SnapRequest): SnapLine[] {
   const { from, previous, anchors = [] } = request;
   return [
-    ...(from ? raysFrom(request, from, previous) : []),
-    ...anchors.flatMap((anchor) => raysFrom(request, anchor, undefined)),
+    ...(from ? raysFrom(request, from, previous, STEP) : []),
+    ...anchors.flatMap((anchor) => raysFrom(request, anchor, undefined, SQUARE)),
   ];
 }
 
-/** By 15° of the sheet and by 15° from the leg before; never back along that leg. */
-function raysFrom(request: SnapRequest, from: Vec3, previous: Vec3 | undefined): SnapLine[] {
+/** By `step` degrees of the sheet and from the leg before; never back along that leg. */
+function raysFrom(request: SnapRequest, from: Vec3, previous: Vec3 | undefined, step: number): SnapLine[] {
   const { index, point, tolerance } = request;
   const origin = project(from, index.sheet);
   const reach = Math.hypot(point.u - origin.u, point.v - origin.v);
@@ -77,10 +79,10 @@ function raysFrom(request: SnapRequest, from: Vec3, previous: Vec3 | undefined):
   const pointer = degreesOf(origin, point);
   const flat = staysInPlane(request, from);
   const before = previous && flat ? subtract(from, previous) : null;
-  const angles = [Math.round(pointer / STEP) * STEP];
+  const angles = [Math.round(pointer / step) * step];
   if (before && inPlane(before, index)) {
     const straight = degreesOf({ u: 0, v: 0 }, project(before, index.sheet));
-    const turned = straight + Math.round((pointer - straight) / STEP) * STEP;
+    const turned = straight + Math.round((pointer - straight) / step) * step;
     if (Math.abs(turned - (angles[0] ?? 0)) > SAME_ANGLE) angles.unshift(turned);
   }
   return angles.flatMap((degrees): SnapLine[] => {

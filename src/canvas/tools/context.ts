@@ -3,11 +3,13 @@ import { depthOf, type SheetId, unproject } from '../../graph/sheet.ts';
 import { snap } from '../../graph/snap.ts';
 import { spatialIndex } from '../../graph/spatial.ts';
 import type { Board } from '../board.ts';
+import { sameSelection } from '../selection.ts';
+import type { FieldAsk, MenuAsk } from './ask.ts';
 import { restingDepth } from './depth.ts';
 import { pick } from './pick.ts';
-import { sameSelection } from './select/choice.ts';
 import { snapStep } from './snap-step.ts';
 import type { PointerInput, PointerKind, Surface, ToolContext } from './tool.ts';
+import { under } from './under.ts';
 
 /** Pixels within which things attract: a finger is wider than a point. */
 const reach: Readonly<Record<PointerKind, number>> = { mouse: 8, pen: 10, touch: 16 };
@@ -15,11 +17,18 @@ const reach: Readonly<Record<PointerKind, number>> = { mouse: 8, pen: 10, touch:
 /** Pixels a metre where no sheet says. */
 const PLAIN_SCALE = 100;
 
+/** Ways out of the tools to the person. */
+export interface Voice {
+  readonly announce: (text: string) => void;
+  readonly ask: (field: FieldAsk | null) => void;
+  readonly menu: (menu: MenuAsk) => void;
+}
+
 /** What the phases share over one board. */
 export function createContext(
   board: Board,
   surfaces: ReadonlyMap<SheetId, Surface>,
-  announce: (text: string) => void,
+  voice: Voice,
 ): ToolContext {
   let shown: SheetId | null = null;
   const scaleOf = (sheet: SheetId) => surfaces.get(sheet)?.viewport().scale ?? PLAIN_SCALE;
@@ -27,14 +36,22 @@ export function createContext(
 
   return {
     board,
-    announce,
+    ...voice,
+    toleranceAt,
     surface: (sheet) => surfaces.get(sheet),
     pickAt(at, options) {
       const { job, schemeId } = board.getState();
       const scheme = schemeOf(job, schemeId);
       return pick(scheme, spatialIndex(scheme, at.sheet), at.point, toleranceAt(at), options);
     },
-    snapAt(at, { from, previous, depth, exclude } = {}) {
+    underAt: (at) =>
+      under(board.getState(), {
+        sheet: at.sheet,
+        point: at.point,
+        tolerance: toleranceAt(at),
+        scale: scaleOf(at.sheet),
+      }),
+    snapAt(at, { from, previous, anchors, depth, exclude } = {}) {
       const state = board.getState();
       const { job, schemeId, units } = state;
       const workingDepth = depth ?? (from ? depthOf(from, at.sheet) : restingDepth(state, at.sheet));
@@ -47,10 +64,11 @@ export function createContext(
         workingDepth,
         from,
         previous,
+        anchors,
         exclude,
         gridStep: snapStep(scaleOf(at.sheet), units),
-        blocks: job.blocks,
-        exits: job.exits,
+        blocks: job.blocks.filter(({ id }) => !exclude?.has(id)),
+        exits: job.exits.filter(({ id }) => !exclude?.has(id)),
         units,
       });
     },

@@ -1,6 +1,9 @@
-import type { ScreenPoint, SheetId } from '../../graph/sheet.ts';
-import type { Board } from '../board.ts';
-import { panBy, zoomAt } from '../viewport.ts';
+import { project, type ScreenPoint, type SheetId, type SheetPoint } from '../../graph/sheet.ts';
+import { type Board, type BoardState, nothing } from '../board.ts';
+import { boundsOn } from '../box-faces.ts';
+import { has, type Item, itemsOf, only } from '../selection.ts';
+import { panBy, toScreen, toSheet, zoomAt } from '../viewport.ts';
+import type { FieldAsk, MenuAsk } from './ask.ts';
 import { createContext } from './context.ts';
 import { actionOf } from './keys.ts';
 import { panning } from './pan.ts';
@@ -10,6 +13,10 @@ import type { Cursor, KeyInput, Phase, PointerInput, Surface } from './tool.ts';
 export interface ControllerOptions {
   /** Hears what the tools have to say, for a status line and a live region. */
   readonly announce?: (text: string) => void;
+  /** Opens a field on a sheet, or closes the one that is open. */
+  readonly ask?: (field: FieldAsk | null) => void;
+  /** Offers what can be done with what is selected. */
+  readonly menu?: (menu: MenuAsk) => void;
 }
 
 /** One hand over all sheets: the phase that it is in, and the ways events reach it. */
@@ -21,6 +28,8 @@ export interface ToolController {
   up(at: PointerInput): void;
   /** The pointer went off the sheets with nothing pressed. */
   out(): void;
+  /** A right click or a long press: drops the gesture and offers a menu. */
+  menu(at: PointerInput): void;
   /** True where the key was used. */
   key(input: KeyInput): boolean;
   keyUp(input: KeyInput): boolean;
@@ -49,7 +58,9 @@ export function createToolController(board: Board, options: ControllerOptions = 
   const surfaces = new Map<SheetId, Surface>();
   const listeners = new Set<(cursor: Cursor) => void>();
   const announce = options.announce ?? (() => {});
-  const context = createContext(board, surfaces, announce);
+  const ask = options.ask ?? (() => {});
+  const menu = options.menu ?? (() => {});
+  const context = createContext(board, surfaces, { announce, ask, menu });
   let phase: Phase = readyPhase(context, board.getState().tool);
   /** Panning with the middle button or the space bar leaves the phase below as it is. */
   let overlay: Phase | null = null;
@@ -104,6 +115,27 @@ export function createToolController(board: Board, options: ControllerOptions = 
     }
   });
 
+  /** Selects what the menu is about, unless it is among what is selected, and offers the menu. */
+  const openMenu = ({ sheet: on, screen, point }: Omit<MenuAsk, 'items'>, hits: readonly Item[]) => {
+    const { selection } = board.getState();
+    const items = hits.map(({ kind, id }) => ({ kind, id }));
+    const [first] = items;
+    if (!items.some((item) => has(selection, item))) board.set({ selection: first ? only(first) : nothing });
+    menu({ sheet: on, screen, point, items });
+  };
+
+  const menuByKey = (on: SheetId): boolean => {
+    const surface = surfaces.get(on);
+    const state = board.getState();
+    if (!surface || state.tool !== 'select' || phase.pressed) return false;
+    const items = itemsOf(state.selection);
+    const { width, height } = surface.size();
+    const at = placeOfItem(items[0], state, on);
+    const screen = at ? toScreen(at, surface.viewport()) : { x: width / 2, y: height / 2 };
+    openMenu({ sheet: on, screen, point: toSheet(screen, surface.viewport()) }, items);
+    return true;
+  };
+
   const see = (at: PointerInput) => {
     sheet = at.sheet;
     last = at;
@@ -157,6 +189,12 @@ export function createToolController(board: Board, options: ControllerOptions = 
         return undefined;
       });
     },
+    menu(at) {
+      see(at);
+      if (overlay || phase.pressed) this.cancel();
+      if (board.getState().tool !== 'select') return;
+      openMenu(at, context.underAt(at));
+    },
     key(input) {
       if (input.key === 'Escape' && toOverlay((now) => now.cancel())) return true;
       if (input.key === 'Alt') {
@@ -179,6 +217,8 @@ export function createToolController(board: Board, options: ControllerOptions = 
           spaceHeld = true;
           showCursor();
           return true;
+        case 'menu':
+          return menuByKey(input.sheet);
         case 'zoom.in':
           return zoomCentre(surfaces.get(input.sheet), ZOOM_STEP);
         case 'zoom.out':
@@ -243,4 +283,19 @@ function zoomCentre(surface: Surface | undefined, factor: number): boolean {
   const { width, height } = surface.size();
   surface.setViewport(zoomAt(surface.viewport(), { x: width / 2, y: height / 2 }, factor));
   return true;
+}
+
+/** Where a thing is on a sheet, for a menu that no pointer has asked for. */
+function placeOfItem(
+  item: Item | undefined,
+  { job, solution }: BoardState,
+  sheet: SheetId,
+): SheetPoint | null {
+  const { nodes, segments } = solution.route;
+  const node = item && (nodes.get(item.id) ?? nodes.get(segments.get(item.id)?.from ?? ''));
+  if (node) return project(node.at, sheet);
+  const box = [...job.blocks, ...job.exits].find(({ id }) => id === item?.id);
+  if (!box) return null;
+  const { minU, minV, maxU, maxV } = boundsOn(box, sheet);
+  return { u: (minU + maxU) / 2, v: (minV + maxV) / 2 };
 }

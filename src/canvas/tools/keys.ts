@@ -1,7 +1,7 @@
 import type { KeyInput } from './tool.ts';
 
-/** Where a shortcut counts: with the sheets in view, in the select tool, or with a leg in hand. */
-export type KeyScope = 'sheets' | 'select' | 'draw';
+/** Where a shortcut counts: with the sheets in view, in the select tool, with a leg in hand, or where a tool is typed into. */
+export type KeyScope = 'sheets' | 'select' | 'draw' | 'type';
 
 interface Row {
   readonly action: string;
@@ -21,6 +21,15 @@ export const shortcuts = [
   { action: 'tool.cap', keys: ['c'], title: 'Place cap', scope: 'sheets' },
   { action: 'tool.insert', keys: ['n'], title: 'Insert a node', scope: 'sheets' },
   { action: 'tool.pan', keys: ['p'], title: 'Pan', scope: 'sheets' },
+  { action: 'tool.part', keys: ['i'], title: 'Place a part in line', scope: 'sheets' },
+  { action: 'tool.split', keys: ['s'], title: 'Split a run', scope: 'sheets' },
+  { action: 'tool.join', keys: ['j'], title: 'Join two ends', scope: 'sheets' },
+  { action: 'tool.block', keys: ['b'], title: 'Draw a block', scope: 'sheets' },
+  { action: 'tool.exit', keys: ['x'], title: 'Draw an exit face', scope: 'sheets' },
+  { action: 'tool.dimension', keys: ['l'], title: 'Dimension', scope: 'sheets' },
+  { action: 'tool.note', keys: ['w'], title: 'Pin a note', scope: 'sheets' },
+  { action: 'tool.measure', keys: ['q'], title: 'Measure', scope: 'sheets' },
+  { action: 'menu', keys: ['ContextMenu', 'Shift+F10'], title: 'Menu of what is selected', scope: 'sheets' },
   { action: 'tool.underlay', keys: ['g'], title: 'Move an underlay', scope: 'sheets' },
   { action: 'tool.scale', keys: ['k'], title: 'Set the scale of an underlay', scope: 'sheets' },
   { action: 'pan', keys: [' '], title: 'Pan with the pointer', scope: 'sheets', hold: true },
@@ -30,6 +39,19 @@ export const shortcuts = [
   { action: 'zoom.fit', keys: ['0'], title: 'Fit the drawing', scope: 'sheets' },
   { action: 'cancel', keys: ['Escape'], title: 'Cancel', scope: 'sheets' },
   { action: 'delete', keys: ['Delete', 'Backspace'], title: 'Delete and heal the run', scope: 'select' },
+  { action: 'edit', keys: ['Enter', 'F2'], title: 'Type the length, the words or the name', scope: 'select' },
+  { action: 'move', keys: ['m'], title: 'Move by a typed distance', scope: 'select' },
+  { action: 'radius', keys: ['r'], title: 'Type the radius of a bend', scope: 'select' },
+  { action: 'repeat', keys: ['Shift+Enter'], title: 'Repeat a block at a spacing', scope: 'select' },
+  { action: 'join', keys: ['Mod+j'], title: 'Join the two ends selected', scope: 'select' },
+  { action: 'split', keys: ['Mod+Backspace'], title: 'Split the run at the turn selected', scope: 'select' },
+  { action: 'cycle', keys: ['Tab'], title: 'Select what else is under the pointer', scope: 'select' },
+  {
+    action: 'cycle.back',
+    keys: ['Shift+Tab'],
+    title: 'Select what was under the pointer before',
+    scope: 'select',
+  },
   { action: 'select.all', keys: ['Mod+a'], title: 'Select everything', scope: 'select' },
   { action: 'nudge.left', keys: ['ArrowLeft'], title: 'Nudge left', scope: 'select' },
   { action: 'nudge.right', keys: ['ArrowRight'], title: 'Nudge right', scope: 'select' },
@@ -45,6 +67,11 @@ export const shortcuts = [
   { action: 'leg.up', keys: ['u'], title: 'Go up by a typed height', scope: 'draw' },
   { action: 'leg.down', keys: ['d'], title: 'Go down by a typed height', scope: 'draw' },
   { action: 'leg.cap', keys: ['c'], title: 'End the run with a cap', scope: 'draw' },
+  { action: 'type.commit', keys: ['Enter'], title: 'Take what is typed', scope: 'type' },
+  { action: 'type.cancel', keys: ['Escape'], title: 'Leave it', scope: 'type' },
+  { action: 'type.erase', keys: ['Backspace'], title: 'Erase', scope: 'type' },
+  { action: 'type.next', keys: ['Tab'], title: 'Type the next number, or take the next kind', scope: 'type' },
+  { action: 'type.back', keys: ['Shift+Tab'], title: 'Go back to the number or kind before', scope: 'type' },
   { action: 'aim.right', keys: ['ArrowRight'], title: 'Aim right', scope: 'draw' },
   { action: 'aim.left', keys: ['ArrowLeft'], title: 'Aim left', scope: 'draw' },
   { action: 'aim.up', keys: ['ArrowUp'], title: 'Aim up the sheet', scope: 'draw' },
@@ -52,6 +79,9 @@ export const shortcuts = [
 ] as const satisfies readonly Row[];
 
 export type Action = (typeof shortcuts)[number]['action'];
+
+/** Directions of the arrow keys on a sheet, degrees from the right, as text to be typed. */
+export const aims = { 'aim.right': '0', 'aim.up': '90', 'aim.left': '180', 'aim.down': '270' } as const;
 
 const byScope = new Map<string, Action>(
   shortcuts.flatMap((s) => s.keys.map((combo): [string, Action] => [`${s.scope} ${combo}`, s.action])),

@@ -2,12 +2,17 @@ import type { Scheme, Vec3 } from '../../graph/document.ts';
 import { type SheetPoint, unproject } from '../../graph/sheet.ts';
 import { type Hit, hitTest, type SpatialIndex } from '../../graph/spatial.ts';
 import { lerp } from '../../graph/vector.ts';
+import type { Item } from '../selection.ts';
+
+/** What of the run a pointer is on. */
+export interface Pick extends Under {
+  readonly kind: 'node' | 'segment';
+}
 
 /** What a pointer is on. */
-export interface Pick {
-  readonly kind: 'node' | 'segment';
+export interface Under extends Item {
   readonly id: string;
-  /** The node's place, or the place on the segment's centre line under the pointer. */
+  /** The thing's own place: a node's, or that on a centre line or on a box under the pointer. */
   readonly at: Vec3;
 }
 
@@ -45,7 +50,8 @@ function endAmong(hits: readonly Hit[], first: Hit, scheme: Scheme): Hit | undef
   });
 }
 
-function placeOf(hit: Hit, index: SpatialIndex): Vec3 | undefined {
+/** Where a hit is in space. */
+export function placeOf(hit: Hit, index: SpatialIndex): Vec3 | undefined {
   if (hit.kind === 'node') return index.nodes.get(hit.id)?.node.at;
   const entry = index.segments.get(hit.id);
   return entry && lerp(entry.from.node.at, entry.to.node.at, hit.t);

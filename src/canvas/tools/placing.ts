@@ -1,6 +1,6 @@
 import { nothing } from '../board.ts';
 import { actionOf } from './keys.ts';
-import type { Phase, PointerInput, ToolContext } from './tool.ts';
+import type { KeyInput, Phase, PointerInput, ToolContext } from './tool.ts';
 
 export interface Placing {
   readonly name: string;
@@ -8,12 +8,16 @@ export interface Placing {
   show(at: PointerInput): void;
   /** Does it, at the place where the button is let go of. */
   place(at: PointerInput): void;
+  /** Other keys of the tool. */
+  key?(input: KeyInput): boolean;
 }
 
 /** The one phase of a tool that acts on a click; Escape leaves the tool. */
-export function placing({ board, draw, hover }: ToolContext, { name, show, place }: Placing): Phase {
+export function placing({ board, draw, hover }: ToolContext, { name, show, place, key }: Placing): Phase {
   let pressed = false;
+  let last: PointerInput | null = null;
   const clear = () => {
+    last = null;
     draw(null, []);
     hover(nothing);
   };
@@ -26,6 +30,7 @@ export function placing({ board, draw, hover }: ToolContext, { name, show, place
     leave: clear,
     out: clear,
     move(at) {
+      last = at;
       show(at);
       return undefined;
     },
@@ -34,11 +39,18 @@ export function placing({ board, draw, hover }: ToolContext, { name, show, place
       return undefined;
     },
     up(at) {
-      if (pressed) place(at);
+      if (pressed) {
+        place(at);
+        last = null;
+      }
       pressed = false;
       return undefined;
     },
     key(input) {
+      if (key?.(input)) {
+        if (last) show(last);
+        return true;
+      }
       if (actionOf(input, 'sheets') !== 'cancel') return false;
       board.set({ tool: 'select' });
       return true;

@@ -3,7 +3,8 @@ import type { ScreenPoint, SheetId, SheetPoint } from '../../graph/sheet.ts';
 import type { Snap } from '../../graph/snap.ts';
 import type { Board, Selection } from '../board.ts';
 import type { ActiveShape, SheetHandle } from '../sheet-handle.ts';
-import type { Pick, PickOptions } from './pick.ts';
+import type { FieldAsk, MenuAsk } from './ask.ts';
+import type { Pick, PickOptions, Under } from './pick.ts';
 
 export interface Modifiers {
   readonly shift: boolean;
@@ -38,7 +39,20 @@ export interface KeyInput {
   readonly sheet: SheetId;
 }
 
-export type Cursor = 'default' | 'crosshair' | 'pointer' | 'move' | 'grab' | 'grabbing' | 'copy';
+export type Cursor =
+  | 'default'
+  | 'crosshair'
+  | 'pointer'
+  | 'move'
+  | 'grab'
+  | 'grabbing'
+  | 'copy'
+  | 'text'
+  | 'cell'
+  | 'ew-resize'
+  | 'ns-resize'
+  | 'nesw-resize'
+  | 'nwse-resize';
 
 /**
  * One state of a tool. A handler returns the phase that comes next; a pointer handler that returns
@@ -73,6 +87,10 @@ export interface ToolContext {
   surface(sheet: SheetId): Surface | undefined;
   /** What is under the pointer, in the committed document. */
   pickAt(at: PointerInput, options?: PickOptions): Pick | null;
+  /** Everything under the pointer, the best first: what is drawn in front, and the small before the large. */
+  underAt(at: PointerInput): readonly Under[];
+  /** Pixels within which things attract, as metres on the sheet. */
+  toleranceAt(at: PointerInput): number;
   /** Where the pointer is held to, and why; the bare point while Alt is down. */
   snapAt(at: PointerInput, options?: SnapAsk): Snap;
   /** Shows `shapes` on one sheet and clears the other; no sheet clears both. */
@@ -81,6 +99,10 @@ export interface ToolContext {
   hover(over: Selection): void;
   /** A sentence for the status line and the screen reader. */
   announce(text: string): void;
+  /** Opens a field on the sheet to type into; `null` closes it. */
+  ask(field: FieldAsk | null): void;
+  /** Offers what can be done with what is selected. */
+  menu(menu: MenuAsk): void;
 }
 
 export interface SnapAsk {
@@ -88,9 +110,11 @@ export interface SnapAsk {
   readonly from?: Vec3 | undefined;
   /** Where the leg before it started. */
   readonly previous?: Vec3 | undefined;
+  /** Where the legs of the dragged node come from: it can be square to several at once. */
+  readonly anchors?: readonly Vec3[] | undefined;
   /** The coordinate that the sheet does not show, m, where it is not that of `from`. */
   readonly depth?: number | undefined;
-  /** Nodes that must not attract: those being moved. */
+  /** Nodes, blocks and exits that must not attract: those being moved. */
   readonly exclude?: ReadonlySet<string> | undefined;
 }
 

@@ -133,6 +133,8 @@ function surface(
     viewport: () => views.get(sheet) as Viewport,
     setViewport: (view) => void views.set(sheet, view),
     fit: () => {},
+    labelAt: () => null,
+    labelOf: () => null,
     drawActive: (shapes) => void shown.set(sheet, shapes),
   };
 }

@@ -1,12 +1,13 @@
 import { setCap } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
-import type { SheetId } from '../../../graph/sheet.ts';
+import { project, type SheetId } from '../../../graph/sheet.ts';
 import type { Snap } from '../../../graph/snap.ts';
 import { distance, lerp, subtract } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
 import { nothing } from '../../board.ts';
 import { capForDirection, exitAt, usualCap } from '../exits.ts';
-import { actionOf } from '../keys.ts';
+import { actionOf, aims } from '../keys.ts';
+import { onAxis } from '../select/moving.ts';
 import { dragged, type KeyInput, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { drawLeg } from './commit.ts';
 import { type Leg, type LegResult, legOf } from './leg.ts';
@@ -23,8 +24,6 @@ const EXIT_REACH = 8;
 
 /** What undo calls a leg. */
 const LEG = 'draw leg';
-
-const aims = { 'aim.right': '0', 'aim.up': '90', 'aim.left': '180', 'aim.down': '270' } as const;
 
 /**
  * A leg in hand. It is previewed in the document itself, so that its bend, its walls and its numbers
@@ -52,7 +51,9 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
     const exclude = anchor.kind === 'node' ? new Set([anchor.id]) : undefined;
     const previous = previousTo(anchor, scheme());
     const snapped = pointer ? context.snapAt(pointer, { from, previous, exclude }) : null;
-    const result = legOf({ from, sheet: on, pointer: snapped?.point ?? null, onward, typing, units });
+    const square = pointer?.modifiers.shift && snapped ? onAxis(project(from, on), snapped.point) : null;
+    const aimed = square ?? snapped?.point ?? null;
+    const result = legOf({ from, sheet: on, pointer: aimed, onward, typing, units });
     const target = result.ok ? targetOf(result.leg, snapped) : null;
     const why = target && refusal(anchor, target, scheme());
     const checked: LegResult = why ? { ok: false, why, state: 'refused' } : result;

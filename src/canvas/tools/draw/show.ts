@@ -58,7 +58,8 @@ export function legText({ result, typing, onward, ending, units }: LegView): str
   return parts.filter((part) => part !== null).join('  ');
 }
 
-function fields(typing: Typing): string {
+/** The fields as they stand, the one being typed into with a caret where it is empty. */
+export function fields(typing: Typing): string {
   const field = (name: 'length' | 'angle', before: string, after: string) =>
     typing.field === name
       ? `${before}${typing[name] || '__'}${after}`
@@ -67,7 +68,8 @@ function fields(typing: Typing): string {
   return [field('length', '', ''), field('angle', 'at ', '°')].filter(Boolean).join(' ');
 }
 
-function isTyped(typing: Typing): boolean {
+/** True once a key has been typed for the leg. */
+export function isTyped(typing: Typing): boolean {
   return typing.length !== '' || typing.angle !== '' || typing.rise !== 0 || typing.field === 'angle';
 }
 

@@ -1,47 +1,14 @@
-import type { Scheme } from '../../../graph/document.ts';
+import type { Draft } from 'immer';
+import type { Job, Scheme, Vec3 } from '../../../graph/document.ts';
+import { changeNote, moveBlock, moveExit, moveNodes } from '../../../graph/edits/index.ts';
+import { schemeOf } from '../../../graph/infer.ts';
 import { project, type SheetId } from '../../../graph/sheet.ts';
-import type { Selection } from '../../board.ts';
-
-export interface Item {
-  readonly kind: 'node' | 'segment';
-  readonly id: string;
-}
+import type { BoardState, Selection } from '../../board.ts';
+import { idsOf, itemsOf, single } from '../../selection.ts';
+import { wordsFor } from './names.ts';
 
 /** Two nodes whose places on a sheet differ by less than this, m, are drawn as one. */
 const ONE_SPOT = 1e-6;
-
-export function only({ kind, id }: Item): Selection {
-  return kind === 'node' ? { nodes: [id], segments: [] } : { nodes: [], segments: [id] };
-}
-
-export function has(selection: Selection, { kind, id }: Item): boolean {
-  return (kind === 'node' ? selection.nodes : selection.segments).includes(id);
-}
-
-export function toggled(selection: Selection, item: Item): Selection {
-  if (!has(selection, item)) return joined(selection, only(item));
-  const without = (ids: readonly string[]) => ids.filter((id) => id !== item.id);
-  return item.kind === 'node'
-    ? { ...selection, nodes: without(selection.nodes) }
-    : { ...selection, segments: without(selection.segments) };
-}
-
-export function joined(a: Selection, b: Selection): Selection {
-  return {
-    nodes: [...new Set([...a.nodes, ...b.nodes])],
-    segments: [...new Set([...a.segments, ...b.segments])],
-  };
-}
-
-export function sameSelection(a: Selection, b: Selection): boolean {
-  const same = (x: readonly string[], y: readonly string[]) =>
-    x.length === y.length && x.every((id, i) => id === y[i]);
-  return same(a.nodes, b.nodes) && same(a.segments, b.segments);
-}
-
-export function isEmpty({ nodes, segments }: Selection): boolean {
-  return nodes.length + segments.length === 0;
-}
 
 /**
  * The nodes that move with a selection on a sheet: those chosen, the ends of chosen legs, and all that
@@ -63,8 +30,53 @@ export function movingNodes(scheme: Scheme, selection: Selection, sheet: SheetId
   return scheme.nodes.filter(({ id }) => moving.has(id)).map(({ id }) => id);
 }
 
+/** What a move carries, and what undo calls it. */
+export interface Load {
+  readonly nodes: readonly string[];
+  readonly blocks: readonly string[];
+  readonly exits: readonly string[];
+  readonly notes: readonly string[];
+  readonly name: string;
+}
+
+/** What is carried when the selection is moved on a sheet. Parts and dimensions go with what they are on. */
+export function loadOf({ job, schemeId, selection, ...rest }: BoardState, sheet: SheetId): Load {
+  const scheme = schemeOf(job, schemeId);
+  const nodes = movingNodes(scheme, selection, sheet);
+  const [blocks, exits] = [idsOf(selection, 'block'), idsOf(selection, 'exit')];
+  const notes = idsOf(selection, 'note').filter((id) =>
+    job.sheetNotes?.some((note) => note.id === id && note.sheet === sheet),
+  );
+  const one = single(selection);
+  const boxed = blocks.length + exits.length + notes.length;
+  const name =
+    boxed === 0
+      ? nameOf(scheme, selection, nodes)
+      : one
+        ? wordsFor(one, { job, schemeId, selection, ...rest })
+        : `${nodes.length + boxed} things`;
+  return { nodes, blocks, exits, notes, name };
+}
+
+export function isEmptyLoad({ nodes, blocks, exits, notes }: Load): boolean {
+  return nodes.length + blocks.length + exits.length + notes.length === 0;
+}
+
+/** Moves what is carried by `delta`, m in space. */
+export function moveLoad(job: Draft<Job>, schemeId: string, load: Load, delta: Vec3): void {
+  if (load.nodes.length > 0) moveNodes(job, schemeId, load.nodes, delta);
+  for (const id of load.blocks) moveBlock(job, id, delta);
+  for (const id of load.exits) moveExit(job, id, delta);
+  for (const id of load.notes) {
+    const note = job.sheetNotes?.find((each) => each.id === id);
+    if (!note) continue;
+    const by = project(delta, note.sheet);
+    changeNote(job, id, { at: [note.at[0] + by.u, note.at[1] + by.v] });
+  }
+}
+
 /** What is moved, as undo names it: "turn", "hood", "duct", "riser", "3 nodes". */
-export function nameOf(scheme: Scheme, selection: Selection, moving: readonly string[]): string {
+function nameOf(scheme: Scheme, selection: Selection, moving: readonly string[]): string {
   if (selection.nodes.length === 0 && selection.segments.length === 1) return 'duct';
   const [first, ...others] = selection.nodes;
   if (selection.segments.length > 0 || others.length > 0 || first === undefined)
@@ -74,4 +86,15 @@ export function nameOf(scheme: Scheme, selection: Selection, moving: readonly st
   if (role !== 'turn') return role ?? 'node';
   const legs = scheme.segments.filter(({ from, to }) => from === first || to === first).length;
   return legs < 2 ? 'open end' : legs === 2 ? 'turn' : 'junction';
+}
+
+/** "turn 2 of 4", "2 of 3 here", for several things under one pointer. */
+export function oneOfSeveral(words: string, place: number, count: number): string {
+  return count > 1 ? `${words}, ${place + 1} of ${count} here` : words;
+}
+
+/** How many things are selected, in words. */
+export function countedSelection(selection: Selection): string {
+  const count = itemsOf(selection).length;
+  return count === 1 ? '1 thing selected.' : `${count} things selected.`;
 }

@@ -1,11 +1,18 @@
-import { deleteSelection, moveNodes } from '../../../graph/edits/index.ts';
+import { joinNodes, splitRun } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { INCH } from '../../../units/index.ts';
+import { bendGrip } from '../../bend-grip.ts';
 import { nothing } from '../../board.ts';
+import { isEmpty, only, single } from '../../selection.ts';
+import { repeating } from '../box/repeating.ts';
 import { type Action, actionOf } from '../keys.ts';
-import type { KeyInput, ToolContext } from '../tool.ts';
-import { isEmpty, movingNodes, nameOf } from './choice.ts';
+import type { KeyInput, Phase, ToolContext } from '../tool.ts';
+import { bending } from './bending.ts';
+import { isEmptyLoad, loadOf, moveLoad } from './choice.ts';
+import { deleteSelected } from './delete.ts';
+import { editItem } from './editing.ts';
+import { typedMove } from './moving.ts';
 
 /** One press of an arrow key moves by this much, m. */
 export const nudgeStep = { imperial: INCH, metric: 0.01 } as const;
@@ -21,8 +28,8 @@ const arrows: Partial<Record<Action, SheetPoint>> = {
   'nudge.far.down': { u: 0, v: -10 },
 };
 
-/** What keys do to a selection at rest; `true` where the key was used. */
-export function editByKey(context: ToolContext, input: KeyInput): boolean {
+/** What keys do to a selection at rest: the phase that follows, or whether the key was used. */
+export function editByKey(context: ToolContext, input: KeyInput): Phase | boolean {
   const { board } = context;
   const { selection, job, schemeId } = board.getState();
   const action = actionOf(input, 'select') ?? actionOf(input, 'sheets');
@@ -33,28 +40,85 @@ export function editByKey(context: ToolContext, input: KeyInput): boolean {
     return true;
   }
   if (isEmpty(selection)) return false;
-  if (action === 'cancel') {
-    board.set({ selection: nothing });
-    return true;
+  const item = single(selection);
+  switch (action) {
+    case 'cancel':
+      board.set({ selection: nothing });
+      return true;
+    case 'delete':
+      board.dispatch('delete', (draft) => deleteSelected(draft, schemeId, selection));
+      board.set({ selection: nothing });
+      context.announce('Deleted.');
+      return true;
+    case 'edit':
+      return item ? editItem(context, item, input.sheet) : false;
+    case 'move':
+      return typedMove(context, input.sheet) ?? false;
+    case 'radius':
+      return radius(context, input.sheet) ?? false;
+    case 'repeat':
+      return item?.kind === 'block' ? repeating(context, item.id, input.sheet) : false;
+    case 'join':
+      return joinEnds(context);
+    case 'split':
+      return splitHere(context);
+    default: {
+      const arrow = arrows[action];
+      if (arrow) nudge(context, input.sheet, arrow);
+      return arrow !== undefined;
+    }
   }
-  if (action === 'delete') {
-    board.dispatch('delete', (draft) => deleteSelection(draft, schemeId, selection));
-    board.set({ selection: nothing });
-    context.announce('Deleted.');
-    return true;
-  }
-  const arrow = arrows[action];
-  if (arrow) nudge(context, input.sheet, arrow);
-  return arrow !== undefined;
 }
 
 function nudge({ board }: ToolContext, sheet: SheetId, by: SheetPoint): void {
-  const { selection, job, schemeId, units } = board.getState();
-  const scheme = schemeOf(job, schemeId);
-  const ids = movingNodes(scheme, selection, sheet);
-  const step = nudgeStep[units];
+  const state = board.getState();
+  const load = loadOf(state, sheet);
+  if (isEmptyLoad(load)) return;
+  const step = nudgeStep[state.units];
   const delta = unproject({ u: by.u * step, v: by.v * step }, sheet, 0);
-  board.dispatch(`nudge ${nameOf(scheme, selection, ids)}`, (draft) =>
-    moveNodes(draft, schemeId, ids, delta),
-  );
+  board.dispatch(`nudge ${load.name}`, (draft) => moveLoad(draft, state.schemeId, load, delta));
+}
+
+function radius(context: ToolContext, sheet: SheetId): Phase | null {
+  const { solution, selection } = context.board.getState();
+  const scale = context.surface(sheet)?.viewport().scale ?? 100;
+  const grip = bendGrip(solution.route, selection, sheet, scale);
+  if (grip) return bending(context, grip, sheet, null);
+  context.announce('A radius belongs to one bend, seen on this sheet; a mitre has none.');
+  return null;
+}
+
+/** Joins the two ends that are selected, and says why where it cannot. */
+function joinEnds(context: ToolContext): boolean {
+  const { board } = context;
+  const { selection, schemeId } = board.getState();
+  const [one, other, ...more] = selection.nodes;
+  if (one === undefined || other === undefined || more.length > 0) {
+    context.announce('Select two ends to join them.');
+    return true;
+  }
+  let made: ReturnType<typeof joinNodes> = null;
+  board.dispatch('join ends', (job) => {
+    made = joinNodes(job, schemeId, one, other);
+  });
+  context.announce(made ? 'Joined.' : 'These two cannot be joined.');
+  return true;
+}
+
+function splitHere(context: ToolContext): boolean {
+  const { board } = context;
+  const { selection, schemeId } = board.getState();
+  const item = single(selection);
+  if (item?.kind !== 'node') {
+    context.announce('Select one turn or junction to split the run there.');
+    return true;
+  }
+  let ends: string[] = [];
+  board.dispatch('split run', (job) => {
+    ends = splitRun(job, schemeId, item.id);
+  });
+  const [end] = ends;
+  if (end !== undefined) board.set({ selection: only({ kind: 'node', id: end }) });
+  context.announce(end === undefined ? 'Nothing runs on from here.' : 'Split: drag the end away.');
+  return true;
 }

@@ -1,96 +1,193 @@
 import type { Vec3 } from '../../../graph/document.ts';
-import { mergeNodes, moveNodes } from '../../../graph/edits/index.ts';
+import { mergeNodes } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
-import { depthOf, project, type SheetPoint, unproject } from '../../../graph/sheet.ts';
+import { depthOf, project, type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import type { Snap } from '../../../graph/snap.ts';
-import { add, distance, norm } from '../../../graph/vector.ts';
+import { add, distance, norm, subtract } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
 import { nothing, type Recipe, type Selection } from '../../board.ts';
-import type { Pick } from '../pick.ts';
+import { boundsOn, gripsOf } from '../../box-faces.ts';
+import { legOf } from '../draw/leg.ts';
+import { fields, isTyped } from '../draw/show.ts';
+import { erase, nextField, type Typing, typeKey, untyped } from '../draw/typing.ts';
+import { actionOf, aims } from '../keys.ts';
+import type { Under } from '../pick.ts';
 import { snapShapes } from '../show.ts';
-import type { Phase, PointerInput, ToolContext } from '../tool.ts';
-import { movingNodes, nameOf } from './choice.ts';
+import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
+import { isEmptyLoad, loadOf, moveLoad } from './choice.ts';
 import { selectIdle } from './idle.ts';
+import { boxOf } from './resizing.ts';
 
 /** A node let go of closer than this to another one, m, in space, becomes one with it. */
 const SAME_END = 1e-3;
 
-/**
- * What is selected follows the pointer in the plane of the sheet. Every step is worked out anew from
- * the document as it was at the press; letting go commits the last one, and cancelling gives back the
- * selection of `before` the press too.
- */
-export function moving(
-  context: ToolContext,
-  press: PointerInput,
-  picked: Pick,
-  before: Selection,
-  first: PointerInput,
-): Phase {
-  const { board } = context;
-  const { job, schemeId, selection, units } = board.getState();
-  const scheme = schemeOf(job, schemeId);
-  const { sheet } = press;
-  const ids = movingNodes(scheme, selection, sheet);
-  const name = nameOf(scheme, selection, ids);
-  const exclude = new Set(ids);
-  const grabbed = project(picked.at, sheet);
-  const lone = ids.length === 1 ? scheme.nodes.find(({ id }) => id === ids[0]) : undefined;
-  const leg = scheme.segments.find(({ from, to }) => lone && (from === lone.id || to === lone.id));
-  const neighbour = scheme.nodes.find(
-    ({ id }) => leg && id !== lone?.id && (id === leg.from || id === leg.to),
-  );
-  let step: { readonly delta: Vec3; readonly recipe: Recipe } | null = null;
+export interface MoveStart {
+  readonly sheet: SheetId;
+  readonly picked: Under;
+  /** What was selected before the press. */
+  readonly before: Selection;
+  /** `null` for a move that is typed alone. */
+  readonly press: PointerInput | null;
+  readonly first: PointerInput | null;
+}
 
-  const follow = (at: PointerInput) => {
-    const point = held(grabbed, press.point, at);
-    const snapped = context.snapAt(
-      { ...at, sheet, point },
-      { exclude, from: neighbour?.at ?? picked.at, depth: depthOf(picked.at, sheet) },
-    );
-    const end = at.modifiers.shift ? onAxis(grabbed, snapped.point) : snapped.point;
-    const delta = unproject({ u: end.u - grabbed.u, v: end.v - grabbed.v }, sheet, 0);
-    const joins = lone ? joinOf(snapped, add(lone.at, delta)) : undefined;
-    step = {
-      delta,
-      recipe(draft) {
-        moveNodes(draft, schemeId, ids, delta);
-        if (lone && joins) mergeNodes(draft, schemeId, lone.id, joins);
-      },
-    };
-    board.preview(norm(delta) === 0 ? null : step.recipe);
-    const shown = joins ? { ...snapped, reason: 'joins' } : snapped;
-    context.draw(sheet, snapped.point === end ? snapShapes(shown) : []);
-  };
+interface Step {
+  readonly delta: Vec3;
+  readonly recipe: Recipe;
+}
+
+/**
+ * What is selected follows the pointer in the plane of the sheet, or goes by a typed distance and
+ * direction. Every step is worked out anew from the document as it was at the press; letting go commits
+ * the last one, and cancelling gives back the selection of `before` the press too.
+ */
+export function moving(context: ToolContext, start: MoveStart): Phase {
+  const { board } = context;
+  const { sheet, picked, before, press } = start;
+  const state = board.getState();
+  const { job, schemeId, units } = state;
+  const scheme = schemeOf(job, schemeId);
+  const load = loadOf(state, sheet);
+  const exclude = new Set([...load.nodes, ...load.blocks, ...load.exits]);
+  const grabbed = press ? grabbedAt(state.job, picked, press) : project(picked.at, sheet);
+  const from = unproject(grabbed, sheet, depthOf(picked.at, sheet));
+  const lone =
+    load.nodes.length === 1 && load.blocks.length + load.exits.length === 0
+      ? scheme.nodes.find(({ id }) => id === load.nodes[0])
+      : undefined;
+  const [neighbour, ...others] = scheme.segments.flatMap(({ from: a, to: b }) => {
+    const far = lone && (a === lone.id ? b : b === lone.id ? a : undefined);
+    return scheme.nodes.flatMap(({ id, at }) => (id === far ? [at] : []));
+  });
+  let pointer = start.first;
+  let typing: Typing = untyped;
+  let step: Step | null = null;
 
   const joinOf = (snapped: Snap, at: Vec3): string | undefined =>
     scheme.nodes.find(
       (node) => node.id === snapped.node && !exclude.has(node.id) && distance(node.at, at) < SAME_END,
     )?.id;
 
-  return {
+  const stepBy = (delta: Vec3, joins?: string): Step => ({
+    delta,
+    recipe(draft) {
+      moveLoad(draft, schemeId, load, delta);
+      if (lone && joins) mergeNodes(draft, schemeId, lone.id, joins);
+    },
+  });
+
+  const snapOf = (at: PointerInput): Snap => {
+    const point = press ? held(grabbed, press.point, at) : at.point;
+    return context.snapAt(
+      { ...at, sheet, point },
+      { exclude, from: neighbour ?? from, anchors: others, depth: depthOf(picked.at, sheet) },
+    );
+  };
+
+  const show = () => {
+    const snapped = pointer ? snapOf(pointer) : null;
+    const aimed = snapped && (pointer?.modifiers.shift ? onAxis(grabbed, snapped.point) : snapped.point);
+    if (isTyped(typing)) return showTyped(aimed);
+    step = null;
+    if (!snapped || !aimed) {
+      board.preview(null);
+      context.draw(sheet, [
+        { kind: 'note', at: grabbed, text: 'type how far; an arrow or Tab says which way' },
+      ]);
+      return;
+    }
+    const delta = unproject({ u: aimed.u - grabbed.u, v: aimed.v - grabbed.v }, sheet, 0);
+    const joins = lone ? joinOf(snapped, add(lone.at, delta)) : undefined;
+    step = stepBy(delta, joins);
+    board.preview(norm(delta) === 0 ? null : step.recipe);
+    const shown = joins ? { ...snapped, reason: 'joins' } : snapped;
+    context.draw(sheet, snapped.point === aimed ? snapShapes(shown) : []);
+  };
+
+  const showTyped = (aimed: SheetPoint | null) => {
+    const result = legOf({ from, sheet, pointer: aimed, onward: null, typing, units });
+    step = result.ok ? stepBy(subtract(result.leg.to, from)) : null;
+    board.preview(step ? step.recipe : null);
+    const unreadable = !result.ok && result.state === 'unreadable';
+    context.announce(unreadable ? result.why : '');
+    const at = result.ok ? project(result.leg.to, sheet) : grabbed;
+    const text = `move ${fields(typing)}${unreadable ? '  ?' : ''}`;
+    context.draw(sheet, [
+      { kind: 'guide', from: grabbed, to: at },
+      { kind: 'note', at, text, strong: true },
+    ]);
+  };
+
+  const commit = (): Phase => {
+    if (isTyped(typing) && !step) {
+      context.announce('Type how far and aim with the pointer or an arrow key.');
+      return self;
+    }
+    const made = step;
+    if (made && norm(made.delta) > 0) {
+      board.dispatch(`move ${load.name}`, made.recipe);
+      context.announce(`Moved ${load.name} by ${formatLength(norm(made.delta), units)}.`);
+    }
+    return selectIdle(context);
+  };
+
+  const type = (next: Typing | null): boolean => {
+    if (!next) return false;
+    typing = next;
+    show();
+    return true;
+  };
+
+  const self: Phase = {
     name: 'select/moving',
     cursor: 'move',
-    pressed: true,
+    get pressed() {
+      return press !== null;
+    },
     enter() {
       context.hover(nothing);
-      follow(first);
+      show();
     },
     leave() {
       board.preview(null);
       context.draw(null, []);
     },
     move(at) {
-      if (at.sheet === sheet) follow(at);
+      if (at.sheet !== sheet) return undefined;
+      pointer = at;
+      show();
       return undefined;
     },
+    down: (at) => (press || at.button !== 0 ? undefined : commit()),
     up(at) {
-      if (at.sheet === sheet) follow(at);
-      if (step && norm(step.delta) > 0) {
-        board.dispatch(`move ${name}`, step.recipe);
-        context.announce(`Moved ${name} by ${formatLength(norm(step.delta), units)}.`);
+      if (!press) return undefined;
+      if (at.sheet === sheet && !isTyped(typing)) {
+        pointer = at;
+        show();
       }
-      return selectIdle(context);
+      return commit();
+    },
+    key(input: KeyInput) {
+      if (!input.modifiers.mod && !input.modifiers.alt && type(typeKey(typing, input.key))) return true;
+      const action = actionOf(input, 'draw');
+      switch (action) {
+        case 'leg.commit':
+          return commit();
+        case 'leg.field':
+          return type(nextField(typing));
+        case 'leg.back':
+          return type(erase(typing));
+        case 'leg.up':
+        case 'leg.down':
+          return type({ ...untyped, length: typing.length, rise: action === 'leg.up' ? 1 : -1 });
+        case 'aim.right':
+        case 'aim.left':
+        case 'aim.up':
+        case 'aim.down':
+          return type({ ...typing, field: 'length', rise: 0, angle: aims[action] });
+        default:
+          return actionOf(input, 'sheets') === 'cancel' ? self.cancel() : false;
+      }
     },
     changed: () => selectIdle(context),
     cancel() {
@@ -98,6 +195,39 @@ export function moving(
       return selectIdle(context);
     },
   };
+  return self;
+}
+
+/** Starts a move by typing, of all that is selected; `null` where nothing there can be moved. */
+export function typedMove(context: ToolContext, sheet: SheetId): Phase | null {
+  const state = context.board.getState();
+  const load = loadOf(state, sheet);
+  if (isEmptyLoad(load)) return null;
+  const scheme = schemeOf(state.job, state.schemeId);
+  const [id] = load.nodes;
+  const box = [...state.job.blocks, ...state.job.exits].find((each) =>
+    [...load.blocks, ...load.exits].includes(each.id),
+  );
+  const note = state.job.sheetNotes?.find((each) => load.notes.includes(each.id));
+  const at =
+    scheme.nodes.find((node) => node.id === id)?.at ??
+    box?.min ??
+    (note && unproject({ u: note.at[0], v: note.at[1] }, sheet, 0));
+  if (!at) return null;
+  const picked: Under = { kind: 'node', id: id ?? '', at };
+  return moving(context, { sheet, picked, before: state.selection, press: null, first: null });
+}
+
+/** A block is held by its corner nearest to the pointer, so that corners come to lie on faces and the grid. */
+function grabbedAt(job: Parameters<typeof boxOf>[1], picked: Under, press: PointerInput): SheetPoint {
+  const box = boxOf(picked, job);
+  if (!box) return project(picked.at, press.sheet);
+  const away = ({ u, v }: SheetPoint) => Math.hypot(u - press.point.u, v - press.point.v);
+  const corners = gripsOf(box, press.sheet)
+    .slice(0, 4)
+    .map(({ at }) => at);
+  const { minU, minV } = boundsOn(box, press.sheet);
+  return corners.reduce((best, corner) => (away(corner) < away(best) ? corner : best), { u: minU, v: minV });
 }
 
 /** Where the thing taken hold of would be if it kept its distance to the pointer. */
@@ -106,6 +236,6 @@ function held(grabbed: SheetPoint, press: SheetPoint, at: PointerInput): SheetPo
 }
 
 /** The nearer of the two directions of the sheet. */
-function onAxis(from: SheetPoint, to: SheetPoint): SheetPoint {
+export function onAxis(from: SheetPoint, to: SheetPoint): SheetPoint {
   return Math.abs(to.u - from.u) >= Math.abs(to.v - from.v) ? { u: to.u, v: from.v } : { u: from.u, v: to.v };
 }

@@ -1,28 +1,44 @@
-import type { Pick } from '../pick.ts';
+import { has, joined, only, toggled } from '../../selection.ts';
+import type { Under } from '../pick.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
-import { has, joined, only, toggled } from './choice.ts';
+import { oneOfSeveral } from './choice.ts';
 import { selectIdle } from './idle.ts';
 import { moving } from './moving.ts';
+import { wordsFor } from './names.ts';
+import { pulling } from './pulling.ts';
+import { sliding } from './sliding.ts';
 
-/** A press on a node or a leg that may still be a click: it selects, or becomes a move. */
-export function pressing(context: ToolContext, press: PointerInput, picked: Pick): Phase {
+/**
+ * A press on something that may still be a click: it selects, or becomes a move. Of things that lie over
+ * each other, what is selected already is what a drag takes, and each further click takes the next.
+ */
+export function pressing(context: ToolContext, press: PointerInput, hits: readonly Under[]): Phase {
   const { board } = context;
   const before = board.getState().selection;
   const adds = press.modifiers.shift;
+  const held = hits.findIndex((hit) => has(before, hit));
+  const picked = (hits[Math.max(0, held)] ?? hits[0]) as Under;
   return {
     name: 'select/pressing',
     cursor: 'pointer',
     pressed: true,
     enter() {
-      if (!adds && !has(before, picked)) board.set({ selection: only(picked) });
+      if (!adds && held < 0) board.set({ selection: only(picked) });
     },
     move(at) {
       if (!dragged(press, at)) return undefined;
       if (adds) board.set({ selection: joined(before, only(picked)) });
-      return moving(context, press, picked, before, at);
+      if (picked.kind === 'part') return sliding(context, press, picked, before, at);
+      if (picked.kind === 'dimension') return pulling(context, press, picked, before, at);
+      return moving(context, { sheet: press.sheet, picked, before, press, first: at });
     },
     up() {
-      board.set({ selection: adds ? toggled(before, picked) : only(picked) });
+      const alone = held >= 0 && hits.length > 1 && !adds && has(before, picked);
+      const next = alone ? (held + 1) % hits.length : Math.max(0, held);
+      const taken = hits[next] ?? picked;
+      board.set({ selection: adds ? toggled(before, picked) : only(taken) });
+      if (hits.length > 1)
+        context.announce(`${oneOfSeveral(wordsFor(taken, board.getState()), next, hits.length)}.`);
       return selectIdle(context);
     },
     cancel() {

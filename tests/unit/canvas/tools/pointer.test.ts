@@ -48,6 +48,8 @@ function rig(settings: Partial<BoardSettings> = {}) {
       view = next;
     },
     fit: () => {},
+    labelAt: () => null,
+    labelOf: () => null,
     drawActive: () => {},
   };
   const unwire = wiring.sheet(handle);

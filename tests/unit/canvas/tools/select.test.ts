@@ -246,6 +246,8 @@ const surfaceLike = {
   viewport: () => ({ scale: 100, panX: 0, panY: 0 }),
   setViewport: () => {},
   fit: () => {},
+  labelAt: () => null,
+  labelOf: () => null,
   drawActive: () => {},
 };
 

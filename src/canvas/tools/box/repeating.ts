@@ -1,0 +1,155 @@
+import type { Draft } from 'immer';
+import type { Job, Vec3 } from '../../../graph/document.ts';
+import { addBlock } from '../../../graph/edits/index.ts';
+import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
+import { add, scale } from '../../../graph/vector.ts';
+import { formatLength, INCH } from '../../../units/index.ts';
+import { boundsOn } from '../../box-faces.ts';
+import { joined, selectionOf } from '../../selection.ts';
+import { actionOf } from '../keys.ts';
+import { selectIdle } from '../select/idle.ts';
+import type { Phase, PointerInput, ToolContext } from '../tool.ts';
+import { blankFields, eraseFrom, isBlank, shownField, sizeIn, stepField, typeInto } from '../typed-fields.ts';
+
+/** Joists stand 16 in, or 400 mm, from centre to centre: common practice. */
+const USUAL_SPACING = { imperial: 16 * INCH, metric: 0.4 } as const;
+/** More copies than this are a slip of the hand. */
+const MOST = 200;
+
+/** A block is repeated away from itself towards the pointer: how many more, and how far from centre to centre. */
+export function repeating(context: ToolContext, id: string, sheet: SheetId): Phase {
+  const { board } = context;
+  let pointer: PointerInput | null = null;
+  let fields = blankFields(2);
+  let pressed = false;
+
+  const look = () => {
+    const { job, units } = board.getState();
+    const block = job.blocks.find((each) => each.id === id);
+    if (!block) return null;
+    const size = sizeIn(fields, 1, units);
+    const spacing = size.kind === 'value' ? size.value : USUAL_SPACING[units];
+    const { minU, minV, maxU, maxV } = boundsOn(block, sheet);
+    const middle = { u: (minU + maxU) / 2, v: (minV + maxV) / 2 };
+    const aim: SheetPoint = pointer
+      ? { u: pointer.point.u - middle.u, v: pointer.point.v - middle.v }
+      : narrow(maxU - minU, maxV - minV);
+    const level = Math.abs(aim.u) >= Math.abs(aim.v);
+    const reach = level ? aim.u : aim.v;
+    const typed = countIn(fields.texts[0] ?? '');
+    const drawn = pointer ? Math.min(MOST, Math.floor(Math.abs(reach) / spacing + 0.25)) : 0;
+    const step = Math.sign(reach || 1) * spacing;
+    const delta = unproject(level ? { u: step, v: 0 } : { u: 0, v: step }, sheet, 0);
+    const why =
+      typed === 'bad' ? `Type how many more, 1 to ${MOST}.` : size.kind === 'bad' ? size.message : null;
+    return { block, middle, delta, spacing, units, count: typeof typed === 'number' ? typed : drawn, why };
+  };
+
+  const show = () => {
+    const seen = look();
+    if (!seen) return;
+    const { count, delta, spacing, units, middle, why } = seen;
+    board.preview(count > 0 && !why ? (job) => void repeat(job, id, count, delta) : null);
+    context.announce(why ?? '');
+    const text = `${shownField(fields, 0, String(count))} more at ${shownField(fields, 1, formatLength(spacing, units, { inchesOnly: true }))} o.c.${why ? '  ?' : ''}`;
+    context.draw(sheet, [{ kind: 'note', at: pointer?.point ?? middle, text, strong: !isBlank(fields) }]);
+  };
+
+  const done = (): Phase => {
+    board.set({ tool: 'select' });
+    return selectIdle(context);
+  };
+
+  const commit = (): Phase => {
+    const seen = look();
+    if (seen?.why) {
+      context.announce(seen.why);
+      return self;
+    }
+    if (seen && seen.count > 0) {
+      let made: string[] = [];
+      board.dispatch(`repeat ${seen.block.name.toLowerCase() || seen.block.kind}`, (job) => {
+        made = repeat(job, id, seen.count, seen.delta);
+      });
+      const copies = selectionOf((kind) => (kind === 'block' ? made : []));
+      board.set({ selection: joined(board.getState().selection, copies) });
+      context.announce(`${made.length} more drawn.`);
+    }
+    return done();
+  };
+
+  const self: Phase = {
+    name: 'box/repeating',
+    cursor: 'copy',
+    get pressed() {
+      return pressed;
+    },
+    enter: show,
+    leave() {
+      board.preview(null);
+      context.draw(null, []);
+    },
+    move(at) {
+      if (at.sheet !== sheet) return undefined;
+      pointer = at;
+      show();
+      return undefined;
+    },
+    down(at) {
+      pressed = at.button === 0 && at.sheet === sheet;
+      return undefined;
+    },
+    up(at) {
+      if (!pressed) return undefined;
+      pressed = false;
+      pointer = at;
+      return commit();
+    },
+    key(input) {
+      const action = actionOf(input, 'type');
+      if (action === 'type.commit') return commit();
+      if (action === 'type.cancel') return done();
+      const typed =
+        action === 'type.next'
+          ? stepField(fields, 1)
+          : action === 'type.back'
+            ? stepField(fields, -1)
+            : action === 'type.erase'
+              ? eraseFrom(fields)
+              : input.modifiers.mod
+                ? null
+                : typeInto(fields, input.key);
+      if (!typed) return false;
+      fields = typed;
+      show();
+      return true;
+    },
+    changed: () => (look() ? undefined : done()),
+    cancel: done,
+  };
+  return self;
+}
+
+/** Adds copies of a block, each one step from the last, and gives their ids. */
+function repeat(job: Draft<Job>, id: string, count: number, delta: Vec3): string[] {
+  const block = job.blocks.find((each) => each.id === id);
+  if (!block) return [];
+  const { name, kind, min, max } = block;
+  const corners = [[...min] as Vec3, [...max] as Vec3] as const;
+  return Array.from({ length: count }, (_, i) => {
+    const by = scale(delta, i + 1);
+    return addBlock(job, { name, kind, min: add(corners[0], by), max: add(corners[1], by) });
+  }).filter((made) => made !== null);
+}
+
+/** A typed number of copies; blank for none typed. */
+function countIn(text: string): number | null | 'bad' {
+  if (text.trim() === '') return null;
+  const count = Number(text.trim());
+  return Number.isInteger(count) && count > 0 && count <= MOST ? count : 'bad';
+}
+
+/** Away from a long block's side rather than its end, until the pointer says. */
+function narrow(width: number, height: number): SheetPoint {
+  return width <= height ? { u: 1, v: 0 } : { u: 0, v: 1 };
+}

@@ -1,0 +1,124 @@
+import { changeNote, renameBlock, renameExit, setLength } from '../../../graph/edits/index.ts';
+import { schemeOf } from '../../../graph/infer.ts';
+import { placesOf } from '../../../graph/places.ts';
+import { project, type SheetId, type SheetPoint } from '../../../graph/sheet.ts';
+import { formatLength, parseRelativeLength } from '../../../units/index.ts';
+import { boundsOn } from '../../box-faces.ts';
+import { dimensionShape } from '../../dimension-lines.ts';
+import type { Item } from '../../selection.ts';
+import type { ToolContext } from '../tool.ts';
+import { boxOf } from './resizing.ts';
+
+/** The shortest length that a leg can be given, m. */
+const SHORTEST = 1e-3;
+
+/**
+ * Opens a field over the number or the words of a thing: a leg's length, a dimension's where it spans a
+ * leg, a note's words, a block's name. `false` where the thing has nothing to type.
+ */
+export function editItem(context: ToolContext, item: Item, sheet: SheetId): boolean {
+  switch (item.kind) {
+    case 'segment':
+      return editLength(context, item.id, sheet, null);
+    case 'dimension':
+      return editDimension(context, item.id, sheet);
+    case 'note':
+      return editNote(context, item.id);
+    case 'block':
+    case 'exit':
+      return editName(context, item, sheet);
+    default:
+      return false;
+  }
+}
+
+function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetPoint | null): boolean {
+  const { board } = context;
+  const { solution, units, schemeId } = board.getState();
+  const leg = solution.route.segments.get(id);
+  const [from, to] = [leg?.from, leg?.to].map((end) => end && solution.route.nodes.get(end));
+  if (!leg || !from || !to) return false;
+  const [a, b] = [project(from.at, sheet), project(to.at, sheet)];
+  const surface = context.surface(sheet);
+  const label = surface?.labelOf('dimension', id);
+  context.ask({
+    sheet,
+    at: at ?? label ?? { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 },
+    label: `Length of ${placesOf(solution.route).leg(id)}`,
+    value: formatLength(leg.length, units, { precision: 64 }),
+    commit(text) {
+      const typed = parseRelativeLength(text, units, leg.length);
+      if (!typed.ok) return typed.message;
+      if (typed.value < SHORTEST) return 'A leg must be longer than nothing.';
+      if (typed.value > 1000) return 'A leg of more than a kilometre is no kitchen duct.';
+      board.dispatch('set length', (job) => void setLength(job, schemeId, id, typed.value));
+      context.announce(`Length ${formatLength(typed.value, units)}.`);
+      return null;
+    },
+  });
+  return true;
+}
+
+/** A dimension that measures a leg from end to end changes it; any other only measures. */
+function editDimension(context: ToolContext, id: string, sheet: SheetId): boolean {
+  const { job, schemeId } = context.board.getState();
+  const scheme = schemeOf(job, schemeId);
+  const dimension = scheme.dimensions?.find((each) => each.id === id);
+  const shape = dimension && dimensionShape(dimension, scheme);
+  if (!dimension || !shape) return false;
+  const ends = [dimension.from, dimension.to].map((end) => ('node' in end ? end.node : null));
+  const leg = scheme.segments.find(({ from, to }) => ends.includes(from) && ends.includes(to));
+  const whole = leg && Math.abs(lengthOf(context, leg.id) - shape.value) < 1e-6;
+  if (leg && whole) {
+    const [a, b] = shape.line;
+    return editLength(context, leg.id, sheet, { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 });
+  }
+  context.announce('This dimension measures; only one along a whole leg changes it.');
+  return true;
+}
+
+function lengthOf({ board }: ToolContext, segment: string): number {
+  return board.getState().solution.route.segments.get(segment)?.length ?? Number.NaN;
+}
+
+/** Opens a field over a note's words; words taken away take the note along. */
+function editNote(context: ToolContext, id: string): boolean {
+  const { board } = context;
+  const note = board.getState().job.sheetNotes?.find((each) => each.id === id);
+  if (!note) return false;
+  context.ask({
+    sheet: note.sheet,
+    at: { u: note.at[0], v: note.at[1] },
+    label: 'Words of the note',
+    value: note.text,
+    lines: true,
+    commit(text) {
+      if (text.trim() === '') return 'A note needs words; Delete takes the note away.';
+      board.dispatch('change note', (job) => void changeNote(job, id, { text: text.trim() }));
+      return null;
+    },
+  });
+  return true;
+}
+
+function editName(context: ToolContext, item: Item, sheet: SheetId): boolean {
+  const { board } = context;
+  const { job } = board.getState();
+  const box = boxOf(item, job);
+  if (!box) return false;
+  const { minU, minV, maxU, maxV } = boundsOn(box, sheet);
+  context.ask({
+    sheet,
+    at: { u: (minU + maxU) / 2, v: (minV + maxV) / 2 },
+    label: item.kind === 'block' ? 'Name of the block' : 'Name of the exit face',
+    value: box.name,
+    commit(text) {
+      const rename = item.kind === 'block' ? renameBlock : renameExit;
+      board.dispatch(item.kind === 'block' ? 'rename block' : 'rename exit', (draft) =>
+        rename(draft, item.id, text),
+      );
+      return null;
+    },
+  });
+  return true;
+}

@@ -1,0 +1,61 @@
+import type { UnitSystem } from '../../graph/document.ts';
+import { parseLength } from '../../units/index.ts';
+import type { Typed } from './draw/typing.ts';
+
+/** Several numbers that a tool can be typed into, one at a time. */
+export interface TypedFields {
+  readonly texts: readonly string[];
+  readonly active: number;
+}
+
+export function blankFields(count: number): TypedFields {
+  return { texts: Array.from({ length: count }, () => ''), active: 0 };
+}
+
+const opening = /^[0-9.]$/;
+const following = /^[0-9.,'"′″/ a-z-]$/i;
+
+/** The fields after a printable key, or `null` where the key starts or continues no number. */
+export function typeInto(fields: TypedFields, key: string): TypedFields | null {
+  const text = fields.texts[fields.active] ?? '';
+  return (text === '' ? opening : following).test(key) ? withText(fields, text + key) : null;
+}
+
+/** The fields after Backspace, or `null` where there is nothing to erase. */
+export function eraseFrom(fields: TypedFields): TypedFields | null {
+  const text = fields.texts[fields.active] ?? '';
+  if (text !== '') return withText(fields, text.slice(0, -1));
+  return fields.active > 0 ? { ...fields, active: fields.active - 1 } : null;
+}
+
+/** The next field, or the one before; round from the last to the first. */
+export function stepField(fields: TypedFields, by: 1 | -1): TypedFields {
+  const count = fields.texts.length;
+  return { ...fields, active: (fields.active + by + count) % count };
+}
+
+export function isBlank({ texts }: TypedFields): boolean {
+  return texts.every((text) => text === '');
+}
+
+/** A typed size, m, more than 0. */
+export function sizeIn({ texts }: TypedFields, place: number, units: UnitSystem): Typed {
+  const text = texts[place] ?? '';
+  if (text.trim() === '') return { kind: 'none' };
+  const parsed = parseLength(text, units);
+  if (!parsed.ok) return { kind: 'bad', message: parsed.message };
+  if (!(parsed.value > 0)) return { kind: 'bad', message: 'A size is more than nothing.' };
+  if (parsed.value > 1000) return { kind: 'bad', message: 'A size of more than a kilometre is no kitchen.' };
+  return { kind: 'value', value: parsed.value };
+}
+
+/** A field as it is shown: what is typed, a caret where it is being typed, else what it would be. */
+export function shownField({ texts, active }: TypedFields, place: number, otherwise: string): string {
+  const text = texts[place] ?? '';
+  if (text !== '') return place === active ? `${text}|` : text;
+  return place === active ? `[${otherwise}]` : otherwise;
+}
+
+function withText(fields: TypedFields, text: string): TypedFields {
+  return { ...fields, texts: fields.texts.map((each, i) => (i === fields.active ? text : each)) };
+}
