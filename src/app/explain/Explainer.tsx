@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useRef, useState } from 'react';
 import { Button, Dialog, Heading, Popover } from 'react-aria-components';
+import { requiredDerivation } from '../../advice/required.ts';
 import type { Derivation, DerivationInput, FigureRef } from '../../graph/derive/derivation.ts';
 import { derive } from '../../graph/derive/derive.ts';
 import type { Provenance } from '../../hydraulics/types.ts';
@@ -71,7 +72,8 @@ function Steps({ shown, depth, onBack, onDeeper, onClose }: StepsProps) {
   const units = useBoard((state) => state.units);
   const job = useBoard((state) => state.live);
   const solution = useBoard((state) => state.solution);
-  const derivation = derive(job, solution, shown);
+  const derivation =
+    shown.figure === 'required airflow' ? requiredDerivation(job.kitchen) : derive(job, solution, shown);
   return (
     <>
       <div className="explain-bar">
@@ -129,7 +131,11 @@ function Told({ derivation, onDeeper }: { derivation: Derivation; onDeeper: (ref
           </thead>
           <tbody>
             {derivation.inputs.map((input) => (
-              <Input key={`${input.symbol} ${input.name}`} input={input} onDeeper={onDeeper} />
+              <Input
+                key={`${input.symbol} ${input.name} ${input.ref?.at ?? ''}`}
+                input={input}
+                onDeeper={onDeeper}
+              />
             ))}
           </tbody>
         </table>

@@ -50,6 +50,7 @@ export const hoodFigures = {
           unit: 'Pa',
           kind: 'pressure',
         },
+        ...lossesOnPath(scene),
       ],
       sources: [operatingPoint],
       notes: [
@@ -222,6 +223,29 @@ function roundNotes({ solved: { rounds } }: Scene): string[] {
   return [
     `The losses where ducts join were brought into agreement with the flows in ${rounds.count} rounds; the last changed no flow by more than ${rounds.change.toExponential(1)} of the largest.`,
   ];
+}
+
+/** Every friction and every loss of a fitting on the path, the largest first, each with its own derivation. */
+function lossesOnPath({ solved, speed, places }: Scene): DerivationInput[] {
+  const on = new Set(solved.path);
+  const loss = { unit: 'Pa', kind: 'pressure' } as const;
+  return [
+    ...solved.path.flatMap((id): DerivationInput[] => {
+      const leg = solved.segments.get(id);
+      const ref = { figure: 'friction loss', speed, at: id } as const;
+      const name = `friction, ${places.leg(id)}`;
+      return leg ? [{ ...loss, symbol: 'Δp_f', name, value: leg.frictionLoss, ref }] : [];
+    }),
+    ...solved.fittings
+      .filter((fitting) => on.has(fitting.segment))
+      .map(({ id, label, loss: value }) => ({
+        ...loss,
+        symbol: 'Δp',
+        name: label,
+        value,
+        ref: { figure: 'fitting loss', speed, at: id } as const,
+      })),
+  ].sort((a, b) => b.value - a.value);
 }
 
 /** The total pressure of the hood's fan as an input of another figure. */
