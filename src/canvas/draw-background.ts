@@ -15,7 +15,8 @@ interface Rect {
 }
 
 /**
- * Paper, what `onPaper` draws on it, grid, floor and ceiling, exits, blocks and the cooktop: everything behind the duct.
+ * Paper and grid, what `onPaper` draws on them, floor and ceiling, exits, blocks and the cooktop:
+ * everything behind the duct.
  * On a section with a `plane` what lies behind it is an outline, and what lies before it is left out.
  */
 export function drawBackground(
@@ -31,8 +32,8 @@ export function drawBackground(
 ): void {
   pen.fillStyle = palette.sheet;
   pen.fillRect(0, 0, size.width, size.height);
-  onPaper();
   drawGrid(pen, job, palette, view, size);
+  onPaper();
   const draw = (box: Pick<Block, 'min' | 'max'>, look: Look) => {
     const stands = plane === null ? null : standing(box.min, box.max, sheet, plane);
     if (stands !== 'before') drawBox(pen, box, sheet, look, stands === 'beyond', palette, view);

@@ -23,7 +23,10 @@ export function underlayBounds({ at: [u, v], size, scale }: Underlay): Bounds | 
   return { minU: u, minV: v, maxU: u + size[0] * scale, maxV: v + size[1] * scale };
 }
 
-/** The underlays of one sheet, the first of them lowest, as much of each as is in view. */
+/**
+ * The underlays of one sheet, the first of them lowest, as much of each as is in view. What is white in
+ * a scan lets the sheet through, as does what was white in one that is inverted.
+ */
 export function drawUnderlays(
   pen: Pen,
   underlays: readonly Underlay[],
@@ -70,6 +73,7 @@ function drawPicture(
   if (seen.right <= seen.left || seen.bottom <= seen.top) return;
   const [across, down] = [bitmap.width / width, bitmap.height / height];
   pen.globalAlpha = underlay.opacity * (theme === 'dark' && !inverted ? DIM : 1);
+  pen.globalCompositeOperation = inverted ? 'screen' : theme === 'dark' ? 'source-over' : 'multiply';
   pen.imageSmoothingQuality = 'medium';
   pen.drawImage(
     bitmap.source,
@@ -83,6 +87,7 @@ function drawPicture(
     (seen.bottom - seen.top) * perPixel,
   );
   pen.globalAlpha = 1;
+  pen.globalCompositeOperation = 'source-over';
   pictures.countDraw();
 }
 

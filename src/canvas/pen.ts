@@ -37,6 +37,7 @@ export type Pen = Pick<
   textAlign: CanvasTextAlign;
   textBaseline: CanvasTextBaseline;
   globalAlpha: number;
+  globalCompositeOperation: GlobalCompositeOperation;
   imageSmoothingQuality: ImageSmoothingQuality;
 };
 

@@ -27,7 +27,13 @@ export function PageChooser({ source, page, onChoose }: PageChooserProps) {
         }}
       >
         {pages.map((number) => (
-          <ListBoxItem key={number} id={number} textValue={`Page ${number}`} className="page">
+          <ListBoxItem
+            key={number}
+            id={number}
+            textValue={`Page ${number}`}
+            aria-label={`Page ${number}`}
+            className="page"
+          >
             <SmallPage source={source} page={number} />
             <span>{number}</span>
           </ListBoxItem>
