@@ -64,20 +64,20 @@ test('from the delivered flow one reaches a catalogue row and its source, and co
   await expect(sheet.getByRole('heading', { name: /^Air delivered by .* at boost$/ })).toBeVisible();
   await expect(sheet.locator('.explain-value')).toContainText((await flow.textContent()) ?? 'no figure');
 
-  // The friction of a leg has a catalogue row behind it: velocity, friction factor, roughness.
-  await page.keyboard.press('Escape');
-  await page.getByRole('tab', { name: 'Pressure' }).click();
-  await page.locator('.ledger [data-explain="fitting loss"]').first().click();
-  await expect(sheet.getByRole('heading')).toContainText('Loss');
+  // Two steps deeper: the largest loss on the way, then its coefficient with the catalogue row behind it.
+  await sheet.getByRole('button', { name: 'Wall cap with a flap' }).click();
+  await expect(sheet.getByRole('heading')).toContainText('Loss, Wall cap with a flap');
   await sheet.getByRole('button', { name: 'loss coefficient' }).click();
   await expect(sheet.getByRole('heading')).toContainText('Loss coefficient');
   const source = sheet.locator('.explain-source').last();
-  await expect(source.locator('code')).toHaveText(/^(bends|caps|inline|transitions)\//);
+  await expect(source.locator('code')).toHaveText('caps/wall-flap');
+  await expect(source.locator('.explain-row')).toHaveText('Wall cap with a flap');
   await expect(source.locator('.source-kind')).toHaveText(
     /^(found in the source|from memory|common practice|assumption)$/,
   );
   await sheet.getByRole('button', { name: 'Back' }).click();
-  await expect(sheet.getByRole('button', { name: 'loss coefficient' })).toBeVisible();
+  await sheet.getByRole('button', { name: 'Back' }).click();
+  await expect(sheet.getByRole('heading', { name: /^Air delivered/ })).toBeVisible();
 });
 
 test('the arrows move among the figures of a card, and Enter explains one', async ({ board }) => {

@@ -3,6 +3,7 @@ import { type AirflowRule, requiredAirflow } from '../../advice/required.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatFlow } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
+import { Explained } from '../explain/Explained.tsx';
 import { sourceWords } from '../explain/words.ts';
 import { Icon } from '../icons.tsx';
 
@@ -10,6 +11,7 @@ import { Icon } from '../icons.tsx';
 export function RequiredAir() {
   const units = useBoard((state) => state.units);
   const kitchen = useBoard((state) => state.live.kitchen);
+  const index = useBoard((state) => state.speed);
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
   const { rules, governing } = requiredAirflow(kitchen);
   const flow = speed?.outcome.solved ? speed.outcome.flow : null;
@@ -18,7 +20,11 @@ export function RequiredAir() {
   return (
     <section className="details" aria-label="Airflow needed">
       <h2>
-        Needs {formatFlow(governing.flow, units)} <small className="by-rule">{governing.name}</small>
+        Needs{' '}
+        <Explained refTo={{ figure: 'required airflow', speed: index }}>
+          {formatFlow(governing.flow, units)}
+        </Explained>{' '}
+        <small className="by-rule">{governing.name}</small>
       </h2>
       {flow !== null && speed && (
         <p className={short > 0 ? 'verdict short' : 'verdict'}>
