@@ -117,3 +117,47 @@ test('a room moved with its route says the same of the fit', () => {
     }),
   );
 });
+
+test('a room of any size and place, turned and sloping duct in it, gets findings with words and no exception', () => {
+  const wild = fc.oneof(fc.integer({ min: -4, max: 4 }), fc.double({ noNaN: true, noDefaultInfinity: true }));
+  const anywhere = fc.tuple(wild, wild, wild) as fc.Arbitrary<Vec3>;
+  const section = fc.constantFrom<Scheme['defaults']['duct']>(
+    { shape: 'round', diameter: 0.2 },
+    { shape: 'rectangular', width: 0.3, height: 0.1 },
+    { shape: 'oval', width: 0.1, height: 0.3 },
+  );
+  const kind = fc.constantFrom<Block['kind']>('joist', 'chase', 'cabinet', 'wall', 'obstacle', 'beam');
+  const blocks = fc.array(fc.tuple(anywhere, anywhere, kind), { minLength: 1, maxLength: 6 });
+  fc.assert(
+    fc.property(blocks, anywhere, anywhere, section, (boxes, second, third, duct) => {
+      const job = structuredClone(drawn());
+      const scheme = job.schemes[0] as Scheme;
+      scheme.defaults = { duct, material: 'galvanized', bend: { kind: 'smooth', radiusRatio: 1.5 } };
+      (scheme.nodes[1] as Scheme['nodes'][0]).at = second;
+      (scheme.nodes[2] as Scheme['nodes'][0]).at = third;
+      const corner = (pick: (...of: number[]) => number, one: Vec3, other: Vec3) =>
+        one.map((x, i) => pick(x, other[i] as number)) as Vec3;
+      const made = boxes.map(([one, other, of], i): Block => {
+        return {
+          id: `b${i}`,
+          name: '',
+          kind: of,
+          min: corner(Math.min, one, other),
+          max: corner(Math.max, one, other),
+        };
+      });
+      const whole: Job = {
+        ...job,
+        blocks: made,
+        exits: [{ id: 'x', name: '', kind: 'wall', min: [0, 2, 0], max: [4, 3, 4] }],
+      };
+      for (const { message, id, blocks: met } of fitFindings(whole, inferRoute(whole, 's1'))) {
+        expect(message).toMatch(/^[A-Z].+\.$/);
+        expect(message).not.toMatch(/NaN|undefined|Infinity/);
+        expect(id).toMatch(/^fit-/);
+        expect(met?.length).toBeGreaterThan(0);
+      }
+    }),
+    { numRuns: 300 },
+  );
+});
