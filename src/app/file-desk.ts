@@ -3,6 +3,7 @@ import { type ChosenFile, fileNameFor, openJobFile, saveJobFile } from '../files
 import { readJob } from '../files/read.ts';
 import { writeJob } from '../files/write.ts';
 import type { Job } from '../graph/document.ts';
+import { equal } from '../graph/history.ts';
 import { refusal, repaired } from './notices.ts';
 import type { AppStore } from './store.ts';
 import type { Ui } from './ui.ts';
@@ -77,7 +78,7 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
   board.subscribe((now, before) => {
     if (now.job === before.job) return;
     keep();
-    tell({ ...state, unsaved: now.job !== saved });
+    tell({ ...state, unsaved: !equal(now.job, saved) });
   });
 
   const put = (job: Job, chosen: ChosenFile | null) => {
@@ -112,7 +113,7 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
       if (!written) return;
       file = written;
       saved = job;
-      tell({ name: written.name, unsaved: board.getState().job !== job });
+      tell({ name: written.name, unsaved: !equal(board.getState().job, job) });
       keep();
     } catch (error) {
       ui.setState({

@@ -29,7 +29,7 @@ import { createFileDesk } from './file-desk.ts';
 import { createSheetsView } from './sheets-view.ts';
 import { firstJob } from './start.ts';
 import { createBoard } from './store.ts';
-import { followTheme, wantedTheme } from './theme.ts';
+import { followPrinting, followTheme, wantedTheme } from './theme.ts';
 import { createUi } from './ui.ts';
 import { createUnderlayDesk } from './underlay/desk.ts';
 
@@ -62,6 +62,7 @@ announceResults(board, announcer);
 listenForPaste(app);
 if (start.notice) ui.setState({ notice: start.notice });
 followTheme(board);
+followPrinting(board);
 followTellingSection(board);
 window.addEventListener('pagehide', () => app.files.leave());
 

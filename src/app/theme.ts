@@ -1,10 +1,11 @@
+import Konva from 'konva/lib/Core.js';
 import type { Board } from '../canvas/board.ts';
 
-type Theme = 'light' | 'dark';
+type Chosen = 'light' | 'dark';
 const key = 'gentlebend.theme';
 
 /** What the person chose here before, else what the system asks for. */
-export function wantedTheme(): Theme {
+export function wantedTheme(): Chosen {
   const chosen = read();
   if (chosen) return chosen;
   return window.matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
@@ -12,36 +13,38 @@ export function wantedTheme(): Theme {
 
 /** Keeps the page in the board's theme, and remembers a choice that differs from the system's. */
 export function followTheme(board: Board): void {
-  const show = (theme: Theme) => {
+  document.documentElement.dataset.theme = board.getState().theme;
+  board.subscribe(({ theme }, before) => {
+    if (theme === before.theme) return;
     document.documentElement.dataset.theme = theme;
-  };
-  show(board.getState().theme);
-  board.subscribe((state, before) => {
-    if (state.theme === before.theme) return;
-    show(state.theme);
+    if (theme === 'print' || before.theme === 'print') return;
     try {
-      localStorage.setItem(key, state.theme);
+      localStorage.setItem(key, theme);
     } catch {
       // A browser that keeps nothing still shows the theme.
     }
   });
 }
 
-/** Prints the sheets and the results; a dark desk is light while it is printed. */
-export async function printDesk(board: Board): Promise<void> {
-  const { theme } = board.getState();
-  board.set({ theme: 'light' });
-  await nextFrame();
-  await nextFrame();
-  window.print();
-  board.set({ theme });
+/**
+ * Shows sheets in ink on white for as long as the page is printed, whoever asked for it. They are drawn
+ * at once: a browser that prints does not wait for the next frame.
+ */
+export function followPrinting(board: Board): void {
+  let theme: Chosen | null = null;
+  const show = (printing: boolean) => {
+    const now = board.getState().theme;
+    if (printing === (now === 'print')) return;
+    if (now !== 'print') theme = now;
+    board.set({ theme: printing ? 'print' : (theme ?? wantedTheme()) });
+    for (const stage of Konva.stages) stage.draw();
+  };
+  window.addEventListener('beforeprint', () => show(true));
+  window.addEventListener('afterprint', () => show(false));
+  window.matchMedia('print').addEventListener('change', ({ matches }) => show(matches));
 }
 
-function nextFrame(): Promise<number> {
-  return new Promise((resolve) => requestAnimationFrame(resolve));
-}
-
-function read(): Theme | null {
+function read(): Chosen | null {
   try {
     const kept = localStorage.getItem(key);
     return kept === 'light' || kept === 'dark' ? kept : null;

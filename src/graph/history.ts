@@ -110,7 +110,8 @@ function changes(before: Job, patches: readonly Patch[]): boolean {
   return patches.some(({ op, path, value }) => op !== 'replace' || !equal(valueAt(before, path), value));
 }
 
-function equal(a: unknown, b: unknown): boolean {
+/** True where two documents, or two parts of one, hold the same values. What they share is not looked through. */
+export function equal(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
   if (Array.isArray(a) !== Array.isArray(b)) return false;
