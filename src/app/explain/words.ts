@@ -52,6 +52,7 @@ export function shownValue(
   of: Pick<DerivationInput, 'value' | 'unit' | 'kind' | 'ref'>,
   system: System,
 ): ShownValue {
+  if (of.unit === 'dBA') return { people: `${Math.round(of.value)} dBA`, si: null };
   const si = of.unit === '' ? significant(of.value) : `${significant(of.value)} ${of.unit}`;
   if (of.ref && shares.includes(of.ref.figure)) return { people: percent(of.value), si };
   if (!of.kind) return { people: si, si: null };
@@ -65,7 +66,8 @@ export interface FormulaRun {
   readonly text: string;
 }
 
-const pieces = /(\d)e(-?\d+)|\^([\d.]+)|(\p{L}+(?:['’]\p{Ll}+)?(?:_\p{L}+)?)(10)?/gu;
+const pieces =
+  /(\d)e(-?\d+)|\^(?:\(([^()]*)\)|([\d.]+|\p{L}))|(\p{L}+(?:['’]\p{Ll}+)?(?:_[\p{L}\d]+(?:,\p{L}+)?)?)(10)?/gu;
 
 /**
  * A formula in runs: symbols slanted with what follows `_` lowered, powers raised, words and
@@ -81,7 +83,8 @@ export function formulaRuns(formula: string, symbols: readonly string[] = []): F
   };
   let from = 0;
   for (const match of formula.matchAll(pieces)) {
-    const [whole, digit, exponent, power, word, ten] = match;
+    const [whole, digit, exponent, group, single, word, ten] = match;
+    const power = group?.replaceAll('_', '') ?? single;
     put('upright', formula.slice(from, match.index));
     from = match.index + whole.length;
     if (digit !== undefined && exponent !== undefined) {

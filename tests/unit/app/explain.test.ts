@@ -35,6 +35,10 @@ describe('a value is shown for people and in SI', () => {
   });
 });
 
+it('a level of sound is told in whole decibels, for it is no surer than that', () => {
+  expect(shownValue({ value: 70.66, unit: 'dBA' }, 'metric')).toEqual({ people: '71 dBA', si: null });
+});
+
 describe('a formula is set as it is spoken of', () => {
   const text = (set: string, formula: string, symbols: string[] = []) =>
     formulaRuns(formula, symbols)
@@ -50,6 +54,11 @@ describe('a formula is set as it is spoken of', () => {
     expect(text('sub', 'Δp_f = m · f · (L / D) · p_v')).toEqual(['f', 'v']);
     expect(text('sup', '1.458e-6 T^1.5')).toEqual(['−6', '1.5']);
     expect(text('sub', '−2 log10(x)')).toEqual(['10']);
+  });
+
+  it('takes figures for indices, and brackets or letters for powers', () => {
+    expect(text('sub', 'L_1 + Q_hoods,limit')).toEqual(['1', 'hoods,limit']);
+    expect(text('sup', 'Σ 10^(L_i / 10) = K p^n')).toEqual(['Li / 10', 'n']);
   });
 
   it('loses no character', () => {
