@@ -21,7 +21,7 @@ export function ScaleChooser({ ratio, onChoose }: ScaleChooserProps) {
     >
       <Label>Scale of the drawing on its paper</Label>
       <Button className="field-button">
-        <SelectValue />
+        <SelectValue>{({ selectedText }) => selectedText}</SelectValue>
         <Icon name="down" size={14} />
       </Button>
       <Popover className="popover">
