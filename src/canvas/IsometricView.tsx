@@ -7,7 +7,7 @@ import { paintScene, paintSceneMarks, sceneBounds } from './isometric-painter.ts
 import { FONT, MIN_TEXT } from './palette.ts';
 import { createMeasure } from './text-width.ts';
 import { isometric, type Turn, turnText } from './turned.ts';
-import { fit, type Viewport } from './viewport.ts';
+import { fit as fitted, type Viewport } from './viewport.ts';
 import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
 
@@ -42,7 +42,7 @@ export function IsometricView({ board, onTurn }: IsometricViewProps) {
     };
     const show = () => {
       const now = look.current;
-      now.view = fit(sceneBounds(board.getState(), now.turn), now.size, Math.min(48, now.size.width / 8));
+      now.view = fitted(sceneBounds(board.getState(), now.turn), now.size, Math.min(48, now.size.width / 8));
       now.fitted = true;
       redraw(true);
     };

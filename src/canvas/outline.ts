@@ -1,9 +1,10 @@
-import type { Hood, Job, Vec3 } from '../graph/document.ts';
+import type { Hood, InlinePart, Job, Vec3 } from '../graph/document.ts';
 import { widthAxis } from '../graph/inference/orientation.ts';
 import type { Route, RouteNode, RouteSegment } from '../graph/route.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import { add, distance, dot, normalize, scale, subtract } from '../graph/vector.ts';
 import { bendDrawables } from './outline-bend.ts';
+import { createOutliner } from './outline-cache.ts';
 import { capDrawable } from './outline-cap.ts';
 import { hoodDrawable } from './outline-hood.ts';
 import { inlineDrawables } from './outline-inline.ts';
@@ -38,6 +39,7 @@ export interface SheetLeg {
 
 export interface Outline {
   readonly legs: readonly SheetLeg[];
+  readonly byId: ReadonlyMap<string, SheetLeg>;
   /** From the farthest to the nearest. */
   readonly drawables: readonly Drawable[];
 }
@@ -50,28 +52,32 @@ export function outlineOf(route: Route, job: Job, sheet: SheetId): Outline {
   return outlineIn(route, job, views[sheet]);
 }
 
-/** The same in any view. */
+/** The same in any view, made as a whole. */
 export function outlineIn(route: Route, job: Job, view: View): Outline {
-  const legs = [...route.segments.values()].filter((s) => s.length > 0).map((s) => legOf(s, route, view));
-  const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
-  const scheme = job.schemes.find((s) => s.id === route.schemeId);
-  const segments = new Map(scheme?.segments.map((s) => [s.id, s]));
-  const nodes = new Map(scheme?.nodes.map((n) => [n.id, n]));
-  const drawables: Drawable[] = [];
-  for (const leg of legs) {
-    drawables.push(...legDrawables(leg, route, view));
-    drawables.push(...inlineDrawables(segments.get(leg.segment.id)?.fittings ?? [], leg, view));
-  }
-  for (const node of route.nodes.values()) {
-    if (node.bend) drawables.push(...bendDrawables(node, byId, view));
-    if (node.transition) drawables.push(...transitionDrawables(node, byId, view));
-    const last = byId.get(node.segments[0] ?? '');
-    const drawn = nodes.get(node.id);
-    if (node.kind === 'cap' && last && drawn) drawables.push(...capOf(node, drawn.cap ?? 'open', last, view));
-    const hood = node.kind === 'hood' && job.hoods.find((h) => h.id === drawn?.hood);
-    if (hood) drawables.push(...hoodOf(node, hood, job.kitchen.mountingHeight, view));
-  }
-  return { legs, drawables: drawables.sort(byNearness) };
+  return createOutliner(view)(route, job);
+}
+
+/** The duct of a leg, and its parts in line. */
+export function legPieces(leg: SheetLeg, parts: readonly InlinePart[], route: Route, view: View): Drawable[] {
+  return [...legDrawables(leg, route, view), ...inlineDrawables(parts, leg, view)];
+}
+
+/** What stands at a node: bend, change of size, cap, hood. */
+export function nodePieces(
+  node: RouteNode,
+  cap: string | undefined,
+  hood: Hood | undefined,
+  mountingHeight: number | undefined,
+  legs: ReadonlyMap<string, SheetLeg>,
+  view: View,
+): Drawable[] {
+  const last = legs.get(node.segments[0] ?? '');
+  return [
+    ...(node.bend ? bendDrawables(node, legs, view) : []),
+    ...(node.transition ? transitionDrawables(node, legs, view) : []),
+    ...(node.kind === 'cap' && last ? capOf(node, cap ?? 'open', last, view) : []),
+    ...(hood ? hoodOf(node, hood, mountingHeight, view) : []),
+  ];
 }
 
 function capOf(node: RouteNode, cap: string, leg: SheetLeg, view: View): Drawable[] {
@@ -94,11 +100,12 @@ const order: Readonly<Record<Drawable['kind'], number>> = {
 };
 
 /** By whole millimetres of nearness; what lies in one of them is drawn in the order of its kinds. */
-function byNearness(a: Drawable, b: Drawable): number {
+export function byNearness(a: Drawable, b: Drawable): number {
   return Math.round(a.near * 1000) - Math.round(b.near * 1000) || order[a.kind] - order[b.kind];
 }
 
-function legOf(segment: RouteSegment, route: Route, view: View): SheetLeg {
+/** A leg as a view shows it. */
+export function legOf(segment: RouteSegment, route: Route, view: View): SheetLeg {
   const fromNode = route.nodes.get(segment.from);
   const toNode = route.nodes.get(segment.to);
   const from: Vec3 = fromNode?.at ?? [0, 0, 0];

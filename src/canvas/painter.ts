@@ -17,12 +17,14 @@ import { RULER } from './grid.ts';
 import { type Box, type Busy, boxAround, type LabelKind, type Placed, placeLabels } from './label-place.ts';
 import { labelsOf, type Name } from './labels.ts';
 import { type Outline, outlineOf, type SheetLeg } from './outline.ts';
+import { createOutliner } from './outline-cache.ts';
 import { FONT, palettes } from './palette.ts';
 import type { Pen } from './pen.ts';
 import { pictures } from './pictures.ts';
 import type { ActiveShape } from './sheet-handle.ts';
 import type { Drawable } from './stroke.ts';
 import { createMeasure } from './text-width.ts';
+import { views } from './view.ts';
 import {
   type Bounds,
   boundsOf,
@@ -51,7 +53,9 @@ export interface Painter {
 }
 
 export function createPainter(sheet: SheetId): Painter {
-  const outline = (state: BoardState) => outlineFor(state.solution.route, state.live, sheet);
+  const outliner = createOutliner(views[sheet]);
+  const outlineFor = memoise(outliner);
+  const outline = (state: BoardState) => outlineFor(state.solution.route, state.live);
   const standings = (state: BoardState) => {
     const plane = planeOf(state, sheet);
     return plane === null ? null : standingsOf(state.solution.route, sheet, plane);
@@ -68,7 +72,7 @@ export function createPainter(sheet: SheetId): Painter {
     if (state.ghost)
       drawGhost(
         pen,
-        inView(outlineFor(state.ghost.solution.route, state.ghost.job, sheet).drawables, view, size),
+        inView(ghostOutline(state.ghost.solution.route, state.ghost.job, sheet).drawables, view, size),
         palette,
         view,
       );
@@ -207,8 +211,7 @@ function hoodPlaces(state: BoardState): string {
   return (scheme?.nodes ?? []).flatMap((n) => (n.role === 'hood' ? n.at : [])).join();
 }
 
-/** Outlines are made anew only when the route or the document changes. */
-const outlineFor = memoise(outlineOf);
+const ghostOutline = memoise(outlineOf);
 
 /** Hoods by their plan, exits and blocks by their boxes. */
 function namesOf({ live, schemeId }: BoardState, sheet: SheetId, drawables: readonly Drawable[]): Name[] {
