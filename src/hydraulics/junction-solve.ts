@@ -58,7 +58,9 @@ interface Target extends Omit<WayLoss, 'loss' | 'velocity'> {
   readonly inward: boolean;
 }
 
-const MOST_ROUNDS = 300;
+const MOST_ROUNDS = 200;
+/** A junction where a stream turned round in so many of the last rounds keeps the rest from settling. */
+const STILL_TURNING = 20;
 /** After so many rounds the iteration goes on slowly and without aim: a stream keeps turning round. */
 const WILD_ROUNDS = 40;
 /** Flows that would change by less than this share of the largest in an undamped round are settled. */
@@ -84,8 +86,9 @@ const AT_REST = 1e-6;
  * depend on all its flows at once and may be negative, which would take the solve its convexity; so each
  * round solves the network with the losses of the last one: a positive one as a coefficient on its own
  * leg, a negative one, or one on a leg where hardly any air moves, as a fixed pressure, which leaves the
- * solve as convex as it was. Rounds go on, damped, until no flow changes by more than 1e-10 of the
- * largest; one that does not settle in 300 is not a result.
+ * solve as convex as it was. Rounds go on, damped, until no flow changes by more than 1e-9 of the
+ * largest. A junction that does not settle in 200 rounds, because a stream there is about to turn round, is
+ * left out and named in `leftOut`: the numbers are then those of a network without its loss.
  */
 export function solveWithJunctions(network: Network, junctions: readonly Junction[]): JunctionSolution {
   let solution = solveNetwork(network);
@@ -94,30 +97,26 @@ export function solveWithJunctions(network: Network, junctions: readonly Junctio
   const { density } = network.air;
   const mixers = new Map(junctions.map(({ id }) => [id, mixer()]));
   let change = Number.POSITIVE_INFINITY;
-  for (let rounds = 2; rounds <= MOST_ROUNDS; rounds++) {
+  const mostPressure = 2 * Math.max(...[...solution.pressures.values()].map(Math.abs));
+  let rounds = 1;
+  while (rounds < MOST_ROUNDS) {
+    rounds += 1;
     const { flows } = solution;
     const { targets, leftOut } = targetsAt(junctions, flows);
     const charges = new Map<string, Charge>();
     const ways = junctions.flatMap(({ id }) => {
       const here = targets.filter((target) => target.junction === id);
-      const signs = here.map(signOf);
-      const mix = mixers.get(id) as Mixer;
-      const names = here.map(({ edge, way }) => (way === 'branch' ? edge : way));
-      const mixed = mix(
-        names,
-        signs,
-        here.map(({ c }) => c),
-      );
+      const mixed = (mixers.get(id) as Mixer).mix(here);
       return here.map((target, k) => ({ ...target, c: mixed[k] as number }));
     });
-    for (const way of ways) charge(charges, way, flows, density);
+    let held = false;
+    for (const way of ways) held = charge(charges, way, flows, density, mostPressure) || held;
     const edges = network.edges.map((edge) => charged(edge, charges.get(edge.id)));
     const next = solveNetwork({ ...network, edges }, { start: flows });
-    if (!next.converged) return { network: next, ways: [], leftOut, rounds, change };
-    const moved = changeBetween(flows, next.flows);
-    change = moved;
+    if (!next.converged) break;
+    change = changeBetween(flows, next.flows);
     solution = next;
-    if (change <= SETTLED) {
+    if (change <= SETTLED && !held) {
       const wayLosses = ways.map(({ commonArea, area, inward, ...way }): WayLoss => {
         const velocity = Math.abs(next.flows.get(way.common) as number) / commonArea;
         return { ...way, velocity, loss: (way.c * density * velocity * velocity) / 2 };
@@ -125,10 +124,29 @@ export function solveWithJunctions(network: Network, junctions: readonly Junctio
       return { network: next, ways: wayLosses, leftOut, rounds, change };
     }
   }
-  const { iterations, residual } = solution;
-  const reason = 'The losses where ducts join did not settle with the flows.';
-  const unsettled = { converged: false, reason, iterations, residual } as const;
-  return { network: unsettled, ways: [], leftOut: new Map(), rounds: MOST_ROUNDS, change };
+  return withoutUnsettled(network, junctions, mixers, rounds);
+}
+
+/**
+ * Solves again without the losses of the junctions that keep the rest from settling: those where a stream was
+ * still turning round at the end, or all where there is none such.
+ */
+function withoutUnsettled(
+  network: Network,
+  junctions: readonly Junction[],
+  mixers: ReadonlyMap<string, Mixer>,
+  rounds: number,
+): JunctionSolution {
+  const turning = junctions.filter(({ id }) => rounds - (mixers.get(id) as Mixer).turnedAt < STILL_TURNING);
+  const dropped = turning.length > 0 ? turning : junctions;
+  const rest = solveWithJunctions(
+    network,
+    junctions.filter((junction) => !dropped.includes(junction)),
+  );
+  const leftOut = new Map(rest.leftOut);
+  for (const { id } of dropped)
+    leftOut.set(id, 'the air in one of them is about to turn round, and the loss does not settle');
+  return { ...rest, leftOut, rounds: rounds + rest.rounds };
 }
 
 /** What an edge is charged with in one round. */
@@ -137,20 +155,31 @@ interface Charge {
   gain: number;
 }
 
-/** Charges a way to its edge: as a coefficient where it costs, as a pressure where it gains or hardly moves. */
+/**
+ * Charges a way to its edge: as a coefficient where it costs, as a pressure where it gains or hardly moves.
+ * True where that pressure had to be held to `most` (Pa), which no settled flow needs: gains around a loop of
+ * ducts could otherwise drive each other without end.
+ */
 function charge(
   charges: Map<string, Charge>,
   { edge, inward, converging, common, commonArea, area, c }: Target,
   flows: ReadonlyMap<string, number>,
   density: number,
-): void {
+  most: number,
+): boolean {
   const flow = flows.get(edge) as number;
   const speed = (flows.get(common) as number) / commonArea;
   const ratio = (flow / area / speed) ** 2;
   const on = charges.get(edge) ?? { parts: [], gain: 0 };
   charges.set(edge, on);
-  if (c > 0 && ratio > SLOW) on.parts.push({ kind: 'local', c: c / ratio, area });
-  else on.gain -= ((inward === converging ? c : -c) * density * speed * speed) / 2;
+  if (c > 0 && ratio > SLOW) {
+    on.parts.push({ kind: 'local', c: c / ratio, area });
+    return false;
+  }
+  const pressure = (c * density * speed * speed) / 2;
+  const kept = Math.min(most, Math.max(-most, pressure));
+  on.gain -= inward === converging ? kept : -kept;
+  return kept !== pressure;
 }
 
 function charged(edge: NetworkEdge, on: Charge | undefined): NetworkEdge {
@@ -165,11 +194,12 @@ function signOf({ way, converging }: Target): 1 | -1 {
   return way === 'branch' && converging ? -1 : 1;
 }
 
-type Mixer = (
-  names: readonly string[],
-  signs: readonly (1 | -1)[],
-  wanted: readonly number[],
-) => readonly number[];
+interface Mixer {
+  /** Coefficients to charge in the next round, from those that the last flows ask for. */
+  mix(targets: readonly Target[]): readonly number[];
+  /** The round in which a stream last turned round. */
+  readonly turnedAt: number;
+}
 
 /**
  * The next coefficients of a junction from what the last ones led to: damped, and aimed by the round before
@@ -181,37 +211,59 @@ function mixer(): Mixer {
   let lastKey = '';
   let before: { readonly x: readonly number[]; readonly step: readonly number[] } | null = null;
   let damping = DAMPING;
-  let round = 0;
-  return (names, signs, coefficients) => {
+  let round = 1;
+  let turnedAt = 1;
+
+  function mix(targets: readonly Target[]): readonly number[] {
+    const signs = targets.map(signOf);
+    const names = targets.map(({ edge, way }) => (way === 'branch' ? edge : way));
+    const wanted = targets.map(({ c }, i) => c * (signs[i] as number));
     const key = names.map((name, i) => `${name} ${signs[i]}`).join();
-    const wanted = coefficients.map((c, i) => c * (signs[i] as number));
-    const first = lastKey === '';
+    const first = values.size === 0;
     const wild = ++round > WILD_ROUNDS;
-    if (!first && key !== lastKey) {
-      damping = Math.max(LEAST_DAMPING, damping / 2);
+    if (key !== lastKey) {
       before = null;
+      turnedAt = round;
+      if (!first) damping = Math.max(LEAST_DAMPING, damping / 2);
     } else damping = Math.min(DAMPING, RECOVERY * damping);
     if (wild) damping = LEAST_DAMPING;
     const x = names.map((name, i) => values.get(name) ?? (first ? (wanted[i] as number) : 0));
-    const step = wanted.map((w, i) => w - (x[i] as number));
-    let next = step.map((f, i) => (x[i] as number) + damping * f);
-    if (before && !wild) {
-      const { x: xBefore, step: stepBefore } = before;
-      const turn = step.map((f, i) => f - (stepBefore[i] as number));
-      const size = turn.reduce((sum, t) => sum + t * t, 0);
-      const along = size > 0 ? turn.reduce((sum, t, i) => sum + t * (step[i] as number), 0) / size : 0;
-      const share = Math.min(MOST_AIM, Math.max(-MOST_AIM, along));
-      next = next.map(
-        (g, i) => g - share * ((x[i] as number) - (xBefore[i] as number) + damping * (turn[i] as number)),
-      );
-    }
-    before = { x, step };
+    const next = aimed(x, wanted, damping, wild ? null : before);
+    before = { x, step: wanted.map((w, i) => w - (x[i] as number)) };
     lastKey = key;
     names.forEach((name, i) => {
       values.set(name, next[i] as number);
     });
     return next.map((g, i) => g * (signs[i] as number));
+  }
+
+  return {
+    mix,
+    get turnedAt() {
+      return turnedAt;
+    },
   };
+}
+
+/** A damped step from x to what is wanted, aimed by the step before and not far beyond both. */
+function aimed(
+  x: readonly number[],
+  wanted: readonly number[],
+  damping: number,
+  before: { readonly x: readonly number[]; readonly step: readonly number[] } | null,
+): readonly number[] {
+  const step = wanted.map((w, i) => w - (x[i] as number));
+  if (!before) return step.map((f, i) => (x[i] as number) + damping * f);
+  const turn = step.map((f, i) => f - (before.step[i] as number));
+  const size = turn.reduce((sum, t) => sum + t * t, 0);
+  const along = size > 0 ? turn.reduce((sum, t, i) => sum + t * (step[i] as number), 0) / size : 0;
+  const share = Math.min(MOST_AIM, Math.max(-MOST_AIM, along));
+  return step.map((f, i) => {
+    const [a, b] = [x[i] as number, wanted[i] as number];
+    const aim = share * (a - (before.x[i] as number) + damping * (turn[i] as number));
+    const beyond = Math.abs(f);
+    return Math.min(Math.max(a, b) + beyond, Math.max(Math.min(a, b) - beyond, a + damping * f - aim));
+  });
 }
 
 /** Largest change of a flow over the largest flow. */

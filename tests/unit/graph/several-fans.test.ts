@@ -1,9 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { derive, figuresOf } from '../../../src/graph/derive/derive.ts';
 import type { Hood, Job } from '../../../src/graph/document.ts';
 import type { Solved } from '../../../src/graph/solution.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
-import { runThrough, solvedAtFull, withScheme } from '../../support/route-job.ts';
+import { jobOf, runThrough, solvedAtFull, withScheme } from '../../support/route-job.ts';
 import { twoHoods } from '../../support/two-hoods.ts';
 
 const solve = (job: Job) => solveScheme(job, job.schemes[0]?.id ?? '');
@@ -149,4 +149,31 @@ describe('a fan in the run', () => {
     expect(solvedAtFull(solution).flow).toBe(solvedAtFull(solve(longRun())).flow);
     expect(solution.findings.map(({ rule }) => rule)).toContain('fan-left-out');
   });
+});
+
+test('a junction whose branch is about to turn round has its loss left out by name, and the run is solved', () => {
+  const flat = { shape: 'rectangular', width: 0.254, height: 0.083 } as const;
+  const small = { shape: 'round', diameter: 0.15 } as const;
+  const damper = [{ kind: 'backdraught-damper', at: 0 }];
+  const job = jobOf(
+    [
+      { id: 'h', role: 'hood', hood: 'hood-1', at: [0, 0, 1] },
+      { id: 'j', role: 'turn', at: [1, 0, 0] },
+      { id: 'main', role: 'turn', at: [2, 0, 0] },
+      { id: 'side', role: 'turn', at: [2, 2, 1] },
+      { id: 'down', role: 'cap', at: [0, 0, 0] },
+      { id: 'up', role: 'turn', at: [2, 2, 2] },
+    ],
+    [
+      { id: 'd0', from: 'j', to: 'main' },
+      { id: 'd1', from: 'down', to: 'up', duct: small },
+      { id: 'd2', from: 'h', to: 'down', duct: flat, fittings: damper },
+      { id: 'd3', from: 'j', to: 'h', duct: flat },
+      { id: 'd4', from: 'side', to: 'j', duct: small, fittings: damper },
+    ],
+  );
+  const solution = solve(job);
+  expect(solvedAtFull(solution).flow).toBeGreaterThan(0);
+  const left = solution.findings.filter(({ rule }) => rule === 'junction-left-out');
+  expect(left.find(({ nodes }) => nodes.includes('j'))?.message).toMatch(/about to turn round/);
 });
