@@ -73,17 +73,16 @@ export const smallerThanCollar: Rule = ({ route, hoods, topology, places, units 
 export const partsBeyondTheEnd: Rule = ({ route, scheme, places, units }) =>
   scheme.segments.flatMap((segment) => {
     const leg = route.segments.get(segment.id);
-    return (segment.fittings ?? []).flatMap((part) => {
+    return (segment.fittings ?? []).flatMap((part, index) => {
       if (!leg || part.at <= leg.length + 1e-6) return [];
-      return [
-        finding(
-          'part-beyond-end',
-          'warning',
-          { segments: [segment.id] },
-          `A ${part.name ?? part.kind} is placed ${formatLength(part.at, units)} along ${places.leg(segment.id)}, which is ${formatLength(leg.length, units)} long; it is computed at its end.`,
-          { remedy: 'Move the part back onto the leg.' },
-        ),
-      ];
+      const found = finding(
+        'part-beyond-end',
+        'warning',
+        { segments: [segment.id] },
+        `A ${part.name ?? part.kind} is placed ${formatLength(part.at, units)} along ${places.leg(segment.id)}, which is ${formatLength(leg.length, units)} long; it is computed at its end.`,
+        { remedy: 'Move the part back onto the leg.' },
+      );
+      return [{ ...found, id: `${found.id}/${index}` }];
     });
   });
 
