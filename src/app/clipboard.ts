@@ -1,7 +1,8 @@
 import { nothing, type Selection } from '../canvas/board.ts';
+import { deleteSelected } from '../canvas/tools/select/delete.ts';
 import { readClip, writeClip } from '../files/clipboard.ts';
 import type { Job, Vec3 } from '../graph/document.ts';
-import { type Clip, clip, deleteSelection, paste } from '../graph/edits/index.ts';
+import { type Clip, clip, paste } from '../graph/edits/index.ts';
 import { schemeOf } from '../graph/infer.ts';
 import { distance } from '../graph/vector.ts';
 import type { App } from './command.ts';
@@ -16,7 +17,7 @@ export function copySelection(app: App): boolean {
   const copied = clip(job, schemeId, selection);
   if (!copied) return false;
   app.ui.setState({ clip: copied });
-  void navigator.clipboard?.writeText(writeClip(copied)).catch(() => {});
+  void globalThis.navigator?.clipboard?.writeText(writeClip(copied)).catch(() => {});
   app.say(`Copied ${clipWords(copied)}.`);
   return true;
 }
@@ -25,13 +26,13 @@ export function copySelection(app: App): boolean {
 export function cutSelection(app: App): void {
   if (!copySelection(app)) return;
   const { schemeId, selection } = app.board.getState();
-  app.board.dispatch('cut', (job) => deleteSelection(job, schemeId, selection));
+  app.board.dispatch('cut', (job) => deleteSelected(job, schemeId, selection));
   app.board.set({ selection: nothing });
 }
 
 /** Pastes what the system's clipboard holds, where it may be read and holds a copy; else what was copied here. */
 export async function pasteAny(app: App, to?: Vec3): Promise<void> {
-  const text = await navigator.clipboard?.readText().catch(() => '');
+  const text = await globalThis.navigator?.clipboard?.readText().catch(() => '');
   const copied = readClip(text ?? '') ?? app.ui.getState().clip;
   if (copied) pasteClip(app, copied, to);
   else app.say('There is nothing to paste.');

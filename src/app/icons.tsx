@@ -27,6 +27,45 @@ const drawings = {
       <circle cx="10" cy="10" r="2.5" />
     </>
   ),
+  part: (
+    <>
+      <path d="M2 6.5h4M2 13.5h4M14 6.5h4M14 13.5h4" />
+      <path d="M6 4.5h8v11H6z" />
+      <path d="m8 10 4.5-3.5M8 10l4.5 3.5" />
+    </>
+  ),
+  split: (
+    <>
+      <path d="M2 6.5h5M2 13.5h5M13 6.5h5M13 13.5h5" />
+      <path d="M7 3.5 8 7l-2 3 2 3-1 3.5M13 3.5 14 7l-2 3 2 3-1 3.5" />
+    </>
+  ),
+  join: (
+    <>
+      <path d="M2 6.5h5v7H2M18 6.5h-5v7h5" />
+      <path d="M7 10h6" strokeDasharray="2 2" />
+    </>
+  ),
+  block: (
+    <>
+      <path d="M3.5 3.5h13v13h-13z" />
+      <path d="m3.5 11 7.5-7.5M3.5 16.5l13-13M9 16.5l7.5-7.5" />
+    </>
+  ),
+  exit: (
+    <>
+      <path d="M13 2.5h4v15h-4z" />
+      <path d="M2.5 10H10M7 7l3 3-3 3" />
+    </>
+  ),
+  dimension: (
+    <>
+      <path d="M3.5 4v12M16.5 4v12M3.5 10h13" />
+      <path d="m2 11.5 3-3M15 11.5l3-3" />
+    </>
+  ),
+  pin: <path d="M3 3.5h14v9H9l-4 4v-4H3zM6 6.7h8M6 9.5h5" />,
+  measure: <path d="M2.5 13.5 13.5 2.5l4 4-11 11zM5.5 10.5l2 2M8.3 7.7l1.4 1.4M11 5l2 2" />,
   pan: (
     <path d="M10 2v16M2 10h16M7.5 4.5 10 2l2.5 2.5M7.5 15.5 10 18l2.5-2.5M4.5 7.5 2 10l2.5 2.5M15.5 7.5 18 10l-2.5 2.5" />
   ),
@@ -71,6 +110,7 @@ const drawings = {
       <circle cx="12.5" cy="7.5" r="1.2" />
     </>
   ),
+  table: <path d="M2.5 4.5h15v11h-15zM2.5 8h15M2.5 11.7h15M7 8v7.5" />,
   tick: <path d="m4 10.5 4 4 8-9" />,
   close: <path d="m5 5 10 10M15 5 5 15" />,
 } satisfies Record<string, ReactNode>;

@@ -23,10 +23,24 @@ export function Extend({ from, onDrawn }: ExtendProps) {
   const hasHood = useBoard((state) =>
     schemeOf(state.live, state.schemeId).nodes.some(({ role }) => role === 'hood'),
   );
-  return hasHood || from ? <Leg from={from} onDrawn={onDrawn} /> : <PlaceHood onDrawn={onDrawn} />;
+  const [placed, setPlaced] = useState(false);
+  if (hasHood || from) return <Leg from={from} onDrawn={onDrawn} autoFocus={placed} />;
+  return (
+    <PlaceHood
+      onDrawn={(node) => {
+        setPlaced(true);
+        onDrawn(node);
+      }}
+    />
+  );
 }
 
-function Leg({ from, onDrawn }: ExtendProps) {
+interface LegProps extends ExtendProps {
+  /** Right after the hood was placed here: the next thing to type is the first leg. */
+  readonly autoFocus: boolean;
+}
+
+function Leg({ from, onDrawn, autoFocus }: LegProps) {
   const { board, say } = useApp();
   const route = useBoard((state) => state.solution.route);
   const units = useBoard((state) => state.units);
@@ -62,7 +76,8 @@ function Leg({ from, onDrawn }: ExtendProps) {
       </span>
       <label>
         Direction
-        <select value={way} onChange={(event) => setWay(event.target.value as WayId)}>
+        {/* biome-ignore lint/a11y/noAutofocus: the field that had the focus has just gone */}
+        <select autoFocus={autoFocus} value={way} onChange={(event) => setWay(event.target.value as WayId)}>
           {ways.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
