@@ -164,5 +164,13 @@ for (const { width, height } of [
       expect(await board.layoutFaults()).toEqual([]);
       expect(await board.accessibilityFaults()).toEqual([]);
     }
+    await board.open('?example');
+    await page.getByRole('tab', { name: 'Pressure' }).click();
+    expect(await board.layoutFaults()).toEqual([]);
+    expect(await board.accessibilityFaults()).toEqual([]);
+    await page.getByRole('button', { name: /^Hood to turn 1.*friction/ }).click();
+    await page.getByRole('tab', { name: 'Selected' }).click();
+    expect(await board.layoutFaults()).toEqual([]);
+    expect(await board.accessibilityFaults()).toEqual([]);
   });
 }

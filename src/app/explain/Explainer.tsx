@@ -203,20 +203,18 @@ function SourceTold({ of }: { of: Provenance }) {
 }
 
 function Copy({ text }: { text: string }) {
-  const [copied, setCopied] = useState<string | null>(null);
-  const done = copied === text;
+  const [tried, setTried] = useState<{ readonly text: string; readonly done: boolean } | null>(null);
+  const now = tried?.text === text ? tried : null;
+  const tell = (done: boolean) => () => setTried({ text, done });
   return (
     <Button
       className="text-button"
-      onPress={() => {
-        navigator.clipboard.writeText(text).then(
-          () => setCopied(text),
-          () => setCopied(null),
-        );
-      }}
+      onPress={() => void navigator.clipboard.writeText(text).then(tell(true), tell(false))}
     >
-      {done && <Icon name="tick" size={12} />}
-      <span aria-live="polite">{done ? 'Copied' : 'Copy as text'}</span>
+      {now?.done && <Icon name="tick" size={12} />}
+      <span aria-live="polite">
+        {now === null ? 'Copy as text' : now.done ? 'Copied' : 'The browser refused'}
+      </span>
     </Button>
   );
 }

@@ -4,6 +4,7 @@ import { Hoods } from './Hoods.tsx';
 import { HouseFields } from './HouseFields.tsx';
 import { HousePressure } from './HousePressure.tsx';
 import { RequiredAir } from './RequiredAir.tsx';
+import { Sound } from './Sound.tsx';
 
 /** The kitchen and the house that every scheme shares, with the airflow that they ask for and bear. */
 export function KitchenTab() {
@@ -14,6 +15,7 @@ export function KitchenTab() {
       <Hoods />
       <HousePressure />
       <HouseFields />
+      <Sound />
       <AirFields />
     </div>
   );

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { Input, Label, TextField } from 'react-aria-components';
+import { FieldError, Input, Label, TextField } from 'react-aria-components';
 
 interface NameFieldProps {
   readonly label: string;
@@ -36,7 +36,7 @@ export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
     >
       <Label>{label}</Label>
       <Input spellCheck={false} autoComplete="off" />
-      {wrong !== undefined && <span className="field-error">{wrong}</span>}
+      <FieldError className="field-error">{wrong}</FieldError>
     </TextField>
   );
 }
