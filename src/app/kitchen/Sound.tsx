@@ -1,13 +1,9 @@
 import type { FigureRef } from '../../graph/derive/derivation.ts';
-import type { SoundAt } from '../../graph/solution.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { decibels, sonesText } from '../strip/words.ts';
 import { capitalized } from '../wording.ts';
-
-/** A cause this far below the whole adds less than a tenth of a decibel and is left out, dB. */
-const UNHEARD = 20;
 
 /** What is heard at the chosen speed in the kitchen and outside, and what makes it. */
 export function Sound() {
@@ -29,23 +25,22 @@ export function Sound() {
       </Figures>
       <h4>What makes it at the cook's head</h4>
       <Figures>
-        {causesOf(cook).map(([cause, level]) => (
-          <Figure
-            key={cause}
-            name={capitalized(cause)}
-            refTo={{ figure: 'sound at the cook', speed: index, at: cause }}
-          >
-            {Math.round(level)} dBA
-          </Figure>
-        ))}
+        {[...cook.byCause]
+          .sort(([, a], [, b]) => b - a)
+          .map(([cause, level]) => (
+            <Figure
+              key={cause}
+              name={capitalized(cause)}
+              refTo={{ figure: 'sound at the cook', speed: index, at: cause }}
+            >
+              {Math.round(level)} dBA
+            </Figure>
+          ))}
       </Figures>
       <p className="hint">
-        An estimate to rank routes by. Levels do not add up as figures do: two alike make 3 dB more.
+        An estimate to rank routes by. Levels do not add up as figures do: two alike make 3 dB more, and one
+        far below the loudest adds nothing.
       </p>
     </section>
   );
-}
-
-function causesOf({ level, byCause }: SoundAt) {
-  return [...byCause].filter(([, of]) => of > level - UNHEARD).sort(([, a], [, b]) => b - a);
 }
