@@ -162,19 +162,18 @@ function hoodFan(
   const speed = hood.speeds[settingOf(hood, setting)];
   const made = curveAt(hood, setting);
   const flow = Math.max(works.flow, 1e-6);
-  const pressure = Math.max(works.totalPressure, 1e-3);
+  const loudest = made.known ? loudestFlow(made.curve) : 0;
+  const point =
+    made.known && flow < loudest
+      ? { flow: loudest, pressure: fanTotalPressure(made.curve, loudest, air) }
+      : { flow, pressure: Math.max(works.totalPressure, 1e-3) };
   if (speed?.sound === undefined || !made.known)
     return {
-      power: fanPower(flow, pressure),
-      point: { rated: null, flow, pressure },
+      power: fanPower(point.flow, point.pressure),
+      point: { rated: null, ...point },
       assumption: `No sound is given for ${hood.name}, ${speed?.name ?? ''}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
     };
   const { words, ...at } = ratedPoint(made.curve, air);
-  const loudest = loudestFlow(made.curve);
-  const point =
-    flow < loudest
-      ? { flow: loudest, pressure: fanTotalPressure(made.curve, loudest, air) }
-      : { flow, pressure };
   const level = speed.sound + fanShift(at, point);
   return {
     power: powerBehind(fanAtCook(level)),
