@@ -1,6 +1,6 @@
 import { Separator, Toolbar } from 'react-aria-components';
 import { CommandButton } from './controls.tsx';
-import { UnderlayButton } from './underlay/UnderlayList.tsx';
+import { UnderlayButton } from './underlay/UnderlayButton.tsx';
 
 /** The tools, one of which is in hand. */
 export function ToolRail() {

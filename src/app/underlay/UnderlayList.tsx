@@ -1,34 +1,18 @@
 import { useState } from 'react';
-import { Button, Checkbox, Dialog, DialogTrigger, Group, Heading, Popover } from 'react-aria-components';
+import { Button, Checkbox, Group } from 'react-aria-components';
 import type { Underlay } from '../../graph/document.ts';
 import { changeUnderlay, removeUnderlay } from '../../graph/edits/index.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
-import { useApp, useBoard, useUnderlays } from '../context.ts';
+import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { OpacitySlider } from './OpacitySlider.tsx';
 import { sheetNames } from './sheet-names.ts';
 
 const sheets: readonly SheetId[] = ['floor', 'section-x', 'section-y'];
 
-/** The button on the rail, and what it opens: every underlay of the job, sheet by sheet. */
-export function UnderlayButton() {
-  const { underlays } = useApp();
-  const { listed } = useUnderlays();
-  return (
-    <DialogTrigger isOpen={listed} onOpenChange={underlays.list}>
-      <IconButton icon="underlay" label="Underlays" placement="right" />
-      <Popover className="popover underlays" placement="right top" offset={10}>
-        <Dialog>
-          <Heading slot="title">Underlays</Heading>
-          <UnderlayList />
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
-  );
-}
-
-function UnderlayList() {
+/** Every underlay of the job, sheet by sheet, and what can be changed about it. */
+export default function UnderlayList() {
   const { underlays: desk } = useApp();
   const underlays = useBoard((state) => state.job.underlays);
   const place = () => {
