@@ -2,9 +2,11 @@ import { useEffect, useState } from 'react';
 import type { ToolId } from '../canvas/board.ts';
 import { Legend } from '../canvas/Legend.tsx';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
+import type { FieldAsk } from '../canvas/tools/ask.ts';
 import { createToolController } from '../canvas/tools/controller.ts';
 import { createWiring } from '../canvas/tools/pointer.ts';
 import { useApp, useBoard, useUi } from './context.ts';
+import { SheetField } from './SheetField.tsx';
 import { IsometricFrame, type Mount, SheetFrame } from './SheetFrame.tsx';
 import { ArrangementSwitch } from './ViewBar.tsx';
 
@@ -17,6 +19,7 @@ export function Sheets() {
   const tool = useBoard((state) => state.tool);
   const arrangement = useUi((state) => state.arrangement);
   const [said, setSaid] = useState<{ readonly by: ToolId; readonly text: string } | null>(null);
+  const [field, setField] = useState<{ readonly ask: FieldAsk; readonly turn: number } | null>(null);
   const [mount, setMount] = useState<Mount | null>(null);
 
   useEffect(() => {
@@ -25,6 +28,7 @@ export function Sheets() {
         setSaid({ by: board.getState().tool, text });
         say(text);
       },
+      ask: (ask) => setField((now) => ask && { ask, turn: (now?.turn ?? 0) + 1 }),
       menu({ sheet, screen, point }) {
         const box = document.querySelector(`[data-sheet="${sheet}"]`)?.getBoundingClientRect();
         if (box) ui.setState({ menu: { x: box.x + screen.x, y: box.y + screen.y, on: { sheet, point } } });
@@ -62,6 +66,13 @@ export function Sheets() {
           sections.map((id) => <SheetFrame key={id} id={id} mount={mount} alone={false} />)
         )}
       </div>
+      {field && (
+        <SheetField
+          key={field.turn}
+          field={field.ask}
+          onDone={() => setField((now) => (now === field ? null : now))}
+        />
+      )}
       <div className="legend-row">
         <Legend board={board} />
       </div>

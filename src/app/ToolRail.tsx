@@ -1,5 +1,6 @@
 import { Separator, Toolbar } from 'react-aria-components';
 import { CommandButton } from './controls.tsx';
+import { ToolGroup } from './ToolGroup.tsx';
 import { UnderlayButton } from './underlay/UnderlayButton.tsx';
 
 /** The tools, one of which is in hand. */
@@ -14,6 +15,30 @@ export function ToolRail() {
         <CommandButton id="tool.draw" icon="draw" placement="right" />
         <CommandButton id="tool.cap" icon="cap" placement="right" />
         <CommandButton id="tool.insert" icon="insert" placement="right" />
+        <ToolGroup
+          name="Change the run"
+          tools={[
+            { id: 'part', icon: 'part' },
+            { id: 'split', icon: 'split' },
+            { id: 'join', icon: 'join' },
+          ]}
+        />
+        <Separator />
+        <ToolGroup
+          name="Room"
+          tools={[
+            { id: 'block', icon: 'block' },
+            { id: 'exit', icon: 'exit' },
+          ]}
+        />
+        <ToolGroup
+          name="Dimensions and notes"
+          tools={[
+            { id: 'dimension', icon: 'dimension' },
+            { id: 'note', icon: 'pin' },
+            { id: 'measure', icon: 'measure' },
+          ]}
+        />
         <Separator />
         <CommandButton id="edit.delete" icon="remove" placement="right" />
         <CommandButton id="view.fit" icon="fit" placement="right" />

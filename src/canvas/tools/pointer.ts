@@ -19,6 +19,17 @@ export interface FrameSource {
   readonly release: (id: number) => void;
 }
 
+/** Waits for a while; what comes first wins. */
+export interface Clock {
+  readonly after: (ms: number, run: () => void) => number;
+  readonly stop: (id: number) => void;
+}
+
+const browserClock: Clock = {
+  after: (ms, run) => Number(setTimeout(run, ms)),
+  stop: (id) => clearTimeout(id),
+};
+
 const browserFrames: FrameSource = {
   request: (run) => requestAnimationFrame(run),
   release: (id) => cancelAnimationFrame(id),
@@ -27,15 +38,29 @@ const browserFrames: FrameSource = {
 /** Longest pause, ms, and widest step, px, between the clicks of a double click: common practice. */
 const DOUBLE_CLICK = { pause: 400, step: 6 };
 
+/** How long a finger rests, ms, and how far it may wander, px, for a long press: common practice. */
+const LONG_PRESS = { hold: 500, step: 10 };
+
+/** A pen that was seen this little ago, ms, is still in hand: fingers are then the palm. */
+const PEN_NEAR = 700;
+/** A touch wider than this, px, is a palm and not a fingertip. */
+const PALM = 60;
+
 type RawMove = { readonly handle: SheetHandle; readonly event: MouseEvent; readonly clicks: number };
 
 /** Carries the DOM's pointer, wheel and key events of all sheets to one controller. */
-export function createWiring(controller: ToolController, source: FrameSource = browserFrames): Wiring {
+export function createWiring(
+  controller: ToolController,
+  source: FrameSource = browserFrames,
+  clock: Clock = browserClock,
+): Wiring {
   const fingers = followFingers();
   let active: { readonly id: number; readonly handle: SheetHandle; readonly clicks: number } | null = null;
   /** After two fingers, the one that is left does nothing until all are up. */
   let pinching = false;
   let penDown = false;
+  let penSeen = Number.NEGATIVE_INFINITY;
+  let resting: { readonly timer: number; readonly at: ScreenPoint } | null = null;
   let lastPress = { time: Number.NEGATIVE_INFINITY, x: 0, y: 0, clicks: 0, button: -1 };
 
   const frames = coalesce<RawMove>(
@@ -49,6 +74,26 @@ export function createWiring(controller: ToolController, source: FrameSource = b
     active = null;
     controller.cancel();
   };
+
+  const lift = () => {
+    if (resting) clock.stop(resting.timer);
+    resting = null;
+  };
+
+  /** A finger that rests asks for a menu; what it had begun is dropped. */
+  const rest = (handle: SheetHandle, event: PointerEvent, at: ScreenPoint) => {
+    lift();
+    const timer = clock.after(LONG_PRESS.hold, () => {
+      resting = null;
+      drop();
+      pinching = true;
+      controller.menu(inputOf(handle, event, 2, 1));
+    });
+    resting = { timer, at };
+  };
+
+  const isPalm = (event: PointerEvent) =>
+    penDown || event.timeStamp - penSeen < PEN_NEAR || Math.max(event.width, event.height) > PALM;
 
   const clicksOf = (event: PointerEvent, at: ScreenPoint): number => {
     const near =
@@ -85,16 +130,26 @@ export function createWiring(controller: ToolController, source: FrameSource = b
         element.focus({ preventScroll: true });
         const at = screenOf(handle, event);
         if (event.pointerType === 'touch') {
-          if (penDown) return;
+          if (isPalm(event)) return;
           fingers.down(event.pointerId, at);
           if (fingers.count > 1) {
+            lift();
             if (!pinching) drop();
             pinching = true;
           }
           if (pinching) return;
         }
+        if (event.pointerType === 'pen') {
+          // The hand came down before the pen did.
+          if (active && fingers.count > 0) drop();
+          fingers.clear();
+          pinching = false;
+          lift();
+          penSeen = event.timeStamp;
+        }
         if (active) return;
         penDown = event.pointerType === 'pen';
+        if (event.pointerType === 'touch') rest(handle, event, at);
         frames.flush();
         element.setPointerCapture(event.pointerId);
         const clicks = clicksOf(event, at);
@@ -105,6 +160,11 @@ export function createWiring(controller: ToolController, source: FrameSource = b
     );
 
     on('pointermove', (event) => {
+      if (event.pointerType === 'pen') penSeen = event.timeStamp;
+      if (resting && event.pointerType === 'touch') {
+        const now = screenOf(handle, event);
+        if (Math.hypot(now.x - resting.at.x, now.y - resting.at.y) > LONG_PRESS.step) lift();
+      }
       if (fingers.count > 0 && event.pointerType === 'touch') {
         const step = fingers.move(event.pointerId, screenOf(handle, event));
         if (pinching) {
@@ -115,7 +175,7 @@ export function createWiring(controller: ToolController, source: FrameSource = b
           return;
         }
       }
-      if (active && active.id !== event.pointerId) return;
+      if (active ? active.id !== event.pointerId : event.pointerType === 'touch') return;
       frames.push({ handle: active?.handle ?? handle, event, clicks: active?.clicks ?? 0 });
     });
 
@@ -140,6 +200,19 @@ export function createWiring(controller: ToolController, source: FrameSource = b
       controller.out();
     });
     on('mousedown', (event) => event.button === 1 && event.preventDefault(), false);
+    on(
+      'contextmenu',
+      (event) => {
+        event.preventDefault();
+        // A long press is timed here, and the menu key has its own way in.
+        if (event.button !== 2 || fingers.count > 0 || pinching) return;
+        frames.flush();
+        element.focus({ preventScroll: true });
+        active = null;
+        controller.menu(inputOf(handle, event, 2, 1));
+      },
+      false,
+    );
     on('focus', () => controller.focus(handle.sheet));
 
     on(
@@ -168,6 +241,7 @@ export function createWiring(controller: ToolController, source: FrameSource = b
   const endFinger = (event: PointerEvent) => {
     if (event.pointerType === 'pen') penDown = false;
     if (event.pointerType !== 'touch') return;
+    lift();
     fingers.up(event.pointerId);
     if (fingers.count === 0) pinching = false;
   };
@@ -195,6 +269,7 @@ export function createWiring(controller: ToolController, source: FrameSource = b
       'blur',
       () => {
         fingers.clear();
+        lift();
         pinching = false;
         penDown = false;
         controller.keyUp({ key: 'Alt', modifiers: noKeys, sheet: controller.sheet });

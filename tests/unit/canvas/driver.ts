@@ -1,6 +1,7 @@
 import { type AppStore, createBoard } from '../../../src/app/store.ts';
 import type { BoardSettings } from '../../../src/canvas/board.ts';
 import type { ActiveShape } from '../../../src/canvas/sheet-handle.ts';
+import type { FieldAsk, MenuAsk } from '../../../src/canvas/tools/ask.ts';
 import { createToolController, type ToolController } from '../../../src/canvas/tools/controller.ts';
 import {
   type Modifiers,
@@ -28,6 +29,9 @@ export interface Driver {
   readonly board: AppStore;
   readonly controller: ToolController;
   readonly said: string[];
+  /** Fields that the tools have opened; `null` where one was closed. */
+  readonly asks: (FieldAsk | null)[];
+  readonly menus: MenuAsk[];
   move(sheet: SheetId, u: number, v: number, more?: Where): void;
   press(sheet: SheetId, u: number, v: number, more?: Where): void;
   release(sheet: SheetId, u: number, v: number, more?: Where): void;
@@ -42,13 +46,21 @@ export interface Driver {
   readonly scheme: Scheme;
   node(id: string): Node;
   undoSteps(): string[];
+  /** Answers the field that was opened last; gives its complaint. */
+  answer(text: string): string | null;
 }
 
 /** All sheets at 100 px a metre, over a real store, with no DOM. */
 export function drive(job: Job = emptyJob('metric'), settings: Partial<BoardSettings> = {}): Driver {
   const board = createBoard(job, { settings });
   const said: string[] = [];
-  const controller = createToolController(board, { announce: (text) => said.push(text) });
+  const asks: (FieldAsk | null)[] = [];
+  const menus: MenuAsk[] = [];
+  const controller = createToolController(board, {
+    announce: (text) => said.push(text),
+    ask: (field) => asks.push(field),
+    menu: (menu) => menus.push(menu),
+  });
   const views = new Map<SheetId, Viewport>();
   const shown = new Map<SheetId, readonly ActiveShape[]>();
   for (const sheet of ['floor', 'section-x', 'section-y'] as const) {
@@ -70,6 +82,8 @@ export function drive(job: Job = emptyJob('metric'), settings: Partial<BoardSett
     board,
     controller,
     said,
+    asks,
+    menus,
     move: (sheet, u, v, more = {}) => controller.move(input(sheet, u, v, more, -1)),
     press: (sheet, u, v, more = {}) => controller.down(input(sheet, u, v, more, more.button ?? 0)),
     release: (sheet, u, v, more = {}) => controller.up(input(sheet, u, v, more, more.button ?? 0)),
@@ -108,6 +122,11 @@ export function drive(job: Job = emptyJob('metric'), settings: Partial<BoardSett
       const node = driver.scheme.nodes.find((each) => each.id === id);
       if (!node) throw new Error(`no node "${id}"`);
       return node;
+    },
+    answer(text) {
+      const field = asks.at(-1);
+      if (!field) throw new Error('no field is open');
+      return field.commit(text);
     },
     undoSteps() {
       const labels: string[] = [];
@@ -154,6 +173,22 @@ export function bentJob(): Job {
     { id: 'd1', from: 'n1', to: 'n2' },
     { id: 'd2', from: 'n2', to: 'n3' },
     { id: 'd3', from: 'n3', to: 'n4' },
+  ];
+  return job;
+}
+
+/** The bent job in a furnished room: a chase, an exit face, a damper, a dimension and a note on the floor sheet. */
+export function furnishedJob(): Job {
+  const job = bentJob();
+  const [scheme] = job.schemes;
+  const leg = scheme?.segments.find(({ id }) => id === 'd2');
+  if (!scheme || !leg) throw new Error('the bent job has a leg d2');
+  leg.fittings = [{ kind: 'backdraught-damper', at: 1 }];
+  job.blocks = [{ id: 'b1', name: 'Chase', kind: 'chase', min: [4, 4, 0], max: [5, 5, 2.4] }];
+  job.exits = [{ id: 'x1', name: 'North wall', kind: 'wall', min: [0, 6, 0], max: [5, 6.2, 2.6] }];
+  job.sheetNotes = [{ id: 'note1', sheet: 'floor', at: [-0.5, 3], text: 'Ask the builder' }];
+  scheme.dimensions = [
+    { id: 'dim1', sheet: 'floor', along: 'u', from: { node: 'n2' }, to: { node: 'n3' }, offset: -0.8 },
   ];
   return job;
 }

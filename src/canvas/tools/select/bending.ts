@@ -71,7 +71,7 @@ export function bending(
       {
         kind: 'note',
         at,
-        text: text === '' ? figures() : `${text}  ${asked.ok ? figures() : '?'}`,
+        text: text === '' ? figures() : asked.ok ? `${text}|  →  ${figures()}` : `${text}|  ?`,
         strong: text !== '',
       },
       ...(why ? [{ kind: 'snap', at, reason: why, bare: true } as const] : []),

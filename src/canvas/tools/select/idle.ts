@@ -55,10 +55,11 @@ export function selectIdle(context: ToolContext): Phase {
     const [first] = stack;
     cursor = grip?.cursor ?? (first ? 'pointer' : 'default');
     context.hover(first ? only(first) : nothing);
-    const words = first && stack.length > 1 ? wordsFor(first, board.getState()) : null;
+    const drawn = stack.filter(({ kind }) => kind !== 'block' && kind !== 'exit');
+    const words = first && drawn.length > 1 ? wordsFor(first, board.getState()) : null;
     context.draw(
       at.sheet,
-      words ? [{ kind: 'snap', at: at.point, reason: oneOfSeveral(words, 0, stack.length), bare: true }] : [],
+      words ? [{ kind: 'snap', at: at.point, reason: oneOfSeveral(words, 0, drawn.length), bare: true }] : [],
     );
   };
 

@@ -33,7 +33,7 @@ export function pressing(context: ToolContext, press: PointerInput, hits: readon
       return moving(context, { sheet: press.sheet, picked, before, press, first: at });
     },
     up() {
-      const alone = held >= 0 && hits.length > 1 && !adds && has(before, picked);
+      const alone = press.clicks !== 2 && held >= 0 && hits.length > 1 && !adds && has(before, picked);
       const next = alone ? (held + 1) % hits.length : Math.max(0, held);
       const taken = hits[next] ?? picked;
       board.set({ selection: adds ? toggled(before, picked) : only(taken) });
