@@ -8,6 +8,7 @@ import { createWiring } from '../canvas/tools/pointer.ts';
 import { useApp, useBoard, useUi } from './context.ts';
 import { SheetField } from './SheetField.tsx';
 import { IsometricFrame, type Mount, SheetFrame } from './SheetFrame.tsx';
+import { TableToggle } from './table/TableToggle.tsx';
 import { ArrangementSwitch } from './ViewBar.tsx';
 
 const sections = ['section-x', 'section-y'] as const;
@@ -56,6 +57,7 @@ export function Sheets() {
       <div className="view-bar">
         <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
         <ArrangementSwitch />
+        <TableToggle />
       </div>
       <div className="sheet-grid" data-arrangement={arrangement}>
         <SheetFrame id="floor" mount={mount} alone={arrangement === 'two'} />

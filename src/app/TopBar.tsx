@@ -40,7 +40,6 @@ export function TopBar() {
       <div className="bar-group bar-end">
         <UnitsSwitch />
         <ThemeButton />
-        <CommandButton id="view.table" icon="table" />
         <CommandButton id="view.find" icon="search" />
       </div>
     </header>

@@ -110,7 +110,6 @@ const drawings = {
       <circle cx="12.5" cy="7.5" r="1.2" />
     </>
   ),
-  table: <path d="M2.5 4.5h15v11h-15zM2.5 8h15M2.5 11.7h15M7 8v7.5" />,
   tick: <path d="m4 10.5 4 4 8-9" />,
   close: <path d="m5 5 10 10M15 5 5 15" />,
 } satisfies Record<string, ReactNode>;
