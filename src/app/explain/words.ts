@@ -10,7 +10,7 @@ import {
   transitions,
 } from '../../hydraulics/catalogue.ts';
 import type { Provenance, SourceKind } from '../../hydraulics/types.ts';
-import { quantity, type System } from '../../units/index.ts';
+import { INCH, quantity, type System } from '../../units/index.ts';
 import { percent } from '../wording.ts';
 
 /** How far a source can be trusted, in plain words. */
@@ -45,6 +45,15 @@ export function significant(value: number): string {
   return rounded.replace('-', '−');
 }
 
+/** Below this a length is a diameter or the like, and told finer than a run of duct, m. */
+const SHORT = 0.6;
+
+function shortLength(metres: number, system: System): string {
+  return system === 'imperial'
+    ? `${Number((metres / INCH).toFixed(2))} in`
+    : `${Number((1000 * metres).toFixed(1))} mm`;
+}
+
 const shares: readonly Figure[] = ['share of rated', 'share of pressure'];
 
 /** The value of a derivation or of one of its inputs. */
@@ -56,6 +65,7 @@ export function shownValue(
   const si = of.unit === '' ? significant(of.value) : `${significant(of.value)} ${of.unit}`;
   if (of.ref && shares.includes(of.ref.figure)) return { people: percent(of.value), si };
   if (!of.kind) return { people: si, si: null };
+  if (of.kind === 'run' && Math.abs(of.value) < SHORT) return { people: shortLength(of.value, system), si };
   const { text, unit } = quantity(of.kind, of.value, system);
   return { people: text, si: unit === of.unit ? null : si };
 }

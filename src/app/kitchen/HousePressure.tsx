@@ -5,6 +5,7 @@ import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { sourceWords } from '../explain/words.ts';
+import { beyondLimit } from './house.ts';
 import { housePascals } from './reading.ts';
 
 /** What the chosen speed does to the pressure of the house, against what its appliances bear. */
@@ -17,7 +18,7 @@ export function HousePressure() {
   if (!house) return null;
   const ref = (figure: FigureRef['figure']): FigureRef => ({ figure, speed: index });
   const { limit } = house;
-  const beyond = limit !== null && house.pressure < -limit.value;
+  const beyond = beyondLimit(house);
   return (
     <section className="details" aria-label="House pressure">
       <h3>House pressure at {speed.name}</h3>

@@ -15,6 +15,11 @@ const kinds = [
 /** A free opening to start from where nothing says what is needed, m2. */
 const ordinaryOpening = 0.02;
 
+/** To the next square centimetre, so that what is asked for is held. */
+function roundedUp(area: number): number {
+  return Math.ceil(area * 1e4) / 1e4;
+}
+
 /** How air is let in to take the place of what the hood blows out. */
 export function MakeUpAir({ house, onChange }: { house: DrawnHouse; onChange: ChangeHouse }) {
   const units = useBoard((state) => state.units);
@@ -31,7 +36,7 @@ export function MakeUpAir({ house, onChange }: { house: DrawnHouse; onChange: Ch
     const label = 'change make-up air';
     if (kind === 'none') onChange(label, { makeUpAir: null });
     else if (kind === 'opening')
-      onChange(label, { makeUpAir: { kind, area: needed?.opening || ordinaryOpening } });
+      onChange(label, { makeUpAir: { kind, area: needed ? roundedUp(needed.opening) : ordinaryOpening } });
     else onChange(label, { makeUpAir: { kind, flow: needed?.flow || exhausted || 0.1 } });
   };
   return (

@@ -1,5 +1,6 @@
 import type { Job } from '../../graph/document.ts';
 import { applianceLimit } from '../../graph/house.ts';
+import type { HouseResult } from '../../graph/solution.ts';
 import { type LimitRow, limits } from '../../hydraulics/catalogue.ts';
 
 export type DrawnHouse = NonNullable<Job['house']>;
@@ -23,6 +24,11 @@ const notAppliances = new Set(['none', 'continuous', 'dp-chimney-fails']);
 export const appliances: readonly LimitRow[] = limits
   .filter((row) => row.topic === 'depressurization' && !notAppliances.has(row.id))
   .sort((a, b) => Number(a.value) - Number(b.value));
+
+/** True where a house stands further below outdoors than what burns in it bears. */
+export function beyondLimit({ limit, makeUpNeeded }: HouseResult): boolean {
+  return limit !== null && makeUpNeeded !== null;
+}
 
 /** The names with one appliance of the catalogue put in or taken out, however it was written before. */
 export function withAppliance(names: readonly string[], row: LimitRow, wanted: boolean): string[] {

@@ -8,6 +8,7 @@ import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts
 import { useApp, useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
 import { useRoving } from '../explain/roving.ts';
+import { beyondLimit } from '../kitchen/house.ts';
 import { housePascals } from '../kitchen/reading.ts';
 import { segmentName } from '../places.ts';
 import { percent } from '../wording.ts';
@@ -123,10 +124,6 @@ function isAssumed(job: Job, { hood, speed }: SpeedResult): boolean {
   const found = job.hoods.find((each) => each.id === hood);
   const known = found && speedCurve(found, speed);
   return known?.known === true && known.assumptions.length > 0;
-}
-
-function beyondLimit({ pressure, limit }: NonNullable<Solved['house']>): boolean {
-  return limit !== null && pressure < -limit.value;
 }
 
 /** Delivered within rated, on one scale for all speeds of the hood, with a mark at what the cooktop needs. */

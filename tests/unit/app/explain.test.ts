@@ -35,6 +35,13 @@ describe('a value is shown for people and in SI', () => {
   });
 });
 
+it('a diameter is told in inches or millimetres, a run of duct in feet or metres', () => {
+  const run = { unit: 'm', kind: 'run' } as const;
+  expect(shownValue({ ...run, value: 0.2032 }, 'imperial')).toEqual({ people: '8 in', si: '0.2032 m' });
+  expect(shownValue({ ...run, value: 0.2032 }, 'metric').people).toBe('203.2 mm');
+  expect(shownValue({ ...run, value: 6.1 }, 'imperial').people).toBe('20.0 ft');
+});
+
 it('a level of sound is told in whole decibels, for it is no surer than that', () => {
   expect(shownValue({ value: 70.66, unit: 'dBA' }, 'metric')).toEqual({ people: '71 dBA', si: null });
 });
