@@ -60,9 +60,14 @@ export function colourScale(values: Iterable<number>, by: ColourBy, units: UnitS
   };
 }
 
+/** Steps of the scale, finer than a screen's colours tell apart. */
+const steps = 255;
+const cividis: readonly string[] = Array.from({ length: steps + 1 }, (_, i) => interpolateCividis(i / steps));
+
 /** Cividis at an SI value; beyond the ends it stays at the end's colour. */
 export function colourAt(scale: ColourScale, value: number): string {
-  return interpolateCividis(Math.min(1, Math.max(0, Math.abs(value) / scale.max)));
+  const share = Math.min(1, Math.max(0, Math.abs(value) / scale.max));
+  return cividis[Math.round(share * steps)] ?? interpolateCividis(share);
 }
 
 /** Stops of a gradient along the scale, for a legend. */

@@ -1,65 +1,154 @@
 import type { ScreenPoint } from '../graph/sheet.ts';
 import { textOn } from './colour.ts';
+import { detailOf, leastLine } from './detail.ts';
 import { inkOnFill } from './draw-labels.ts';
 import { type Box, boxAt } from './label-place.ts';
-import type { SheetLeg } from './outline.ts';
+import type { Outline, SheetLeg } from './outline.ts';
 import type { Palette } from './palette.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
 import type { Drawable, Stroke } from './stroke.ts';
-import { type Bounds, overlaps, type Size, toScreen, type Viewport, visibleBounds } from './viewport.ts';
+import { overlaps, type Size, toScreen, type Viewport, visibleBounds } from './viewport.ts';
 
 export interface DuctPaint {
   readonly palette: Palette;
   /** Fill by segment id; absent where there is no number. */
   readonly colours: ReadonlyMap<string, string>;
   /** How strongly each thing is drawn, 0-1; all of it fully where absent. */
-  readonly strength?: (item: Drawable) => number;
+  readonly strength?: (item: Pick<Drawable, 'of' | 'id'>) => number;
 }
 
 /** Below this size on the screen, px, the finer lines inside duct are left out. */
 const leastForFine = 7;
 
-/** What of a list is in view, in its order. */
-export function inView<T extends { readonly bounds: Bounds }>(
-  items: readonly T[],
-  view: Viewport,
-  size: Size,
-): T[] {
-  const visible = visibleBounds(view, size, 2);
-  return items.filter((item) => overlaps(item.bounds, visible));
+interface Seen {
+  readonly view: Viewport;
+  readonly width: number;
+  readonly height: number;
+  readonly items: readonly Drawable[];
 }
 
-/** Draws what is in view, from the farthest to the nearest, and says how many things that were. */
+/** What was in view when it was asked for last: the layers of a sheet ask one after another. */
+const lastSeen = new WeakMap<readonly Drawable[], Seen>();
+
+/** What of a list is in view, in its order. */
+export function inView(
+  items: readonly Drawable[],
+  view: Viewport,
+  { width, height }: Size,
+): readonly Drawable[] {
+  const last = lastSeen.get(items);
+  if (last && last.view === view && last.width === width && last.height === height) return last.items;
+  const visible = visibleBounds(view, { width, height }, 2);
+  const shown = items.filter((item) => overlaps(item.bounds, visible));
+  lastSeen.set(items, { view, width, height, items: shown });
+  return shown;
+}
+
+/**
+ * Draws what is in view, from the farthest to the nearest, as much of it as the zoom has room for, and
+ * says how many things that were.
+ */
 export function drawDucts(
   pen: Pen,
-  drawables: readonly Drawable[],
-  legs: readonly SheetLeg[],
+  { drawables, legs, byId }: Outline,
   paint: DuctPaint,
   view: Viewport,
   size: Size,
 ): number {
+  const detail = detailOf(legs, view);
+  if (detail === 'line') return drawLines(pen, legs, paint, view, size);
   const visible = inView(drawables, view, size);
-  const byId = new Map(legs.map((leg) => [leg.segment.id, leg]));
-  for (const item of visible) {
-    drawOne(pen, item, paint, view);
-    const leg = item.kind === 'leg' ? byId.get(item.id) : undefined;
-    if (leg) drawFlow(pen, leg, paint.palette, view);
-  }
+  if (detail === 'walls') drawWalls(pen, visible, paint, view);
+  else
+    for (const item of visible) {
+      drawOne(pen, item, paint, view);
+      const leg = item.kind === 'leg' ? byId.get(item.id) : undefined;
+      if (leg) drawFlow(pen, leg, paint.palette, view);
+    }
   return visible.length;
 }
 
-/** Draws one thing: fill, finer lines, centre line, walls. */
-export function drawOne(
+/** Every fill, then all walls of one strength as one path. */
+function drawWalls(pen: Pen, items: readonly Drawable[], paint: DuctPaint, view: Viewport): void {
+  const strengthOf = paint.strength ?? (() => 1);
+  const byStrength = new Map<number, Stroke[]>();
+  for (const item of items) {
+    const whole = strengthOf(item);
+    pen.globalAlpha = whole;
+    pen.fillStyle = fillOf(item, paint);
+    fillAll(pen, item.fill, view);
+    const walls = byStrength.get(whole);
+    if (walls) walls.push(...item.walls);
+    else byStrength.set(whole, [...item.walls]);
+  }
+  pen.setLineDash([]);
+  pen.lineJoin = 'round';
+  pen.lineCap = 'butt';
+  pen.strokeStyle = paint.palette.wall;
+  pen.lineWidth = 1;
+  for (const [whole, walls] of byStrength) {
+    pen.globalAlpha = whole;
+    strokeAll(pen, walls, view);
+  }
+  pen.globalAlpha = 1;
+}
+
+/** Legs as single lines, all of a colour and width as one path. */
+function drawLines(
   pen: Pen,
-  item: Drawable,
+  legs: readonly SheetLeg[],
   { palette, colours, strength }: DuctPaint,
   view: Viewport,
-): void {
+  size: Size,
+): number {
+  const visible = visibleBounds(view, size, 4);
+  const paths = new Map<string, SheetLeg[]>();
+  let count = 0;
+  for (const leg of legs) {
+    const { from, to } = leg;
+    if (Math.max(from.u, to.u) < visible.minU || Math.min(from.u, to.u) > visible.maxU) continue;
+    if (Math.max(from.v, to.v) < visible.minV || Math.min(from.v, to.v) > visible.maxV) continue;
+    count += 1;
+    const { id } = leg.segment;
+    const width = Math.max(leastLine, Math.round(leg.half * 4 * view.scale) / 2);
+    const whole = strength?.({ of: 'segment', id }) ?? 1;
+    const key = `${width} ${whole} ${colours.get(id) ?? palette.muted}`;
+    const path = paths.get(key);
+    if (path) path.push(leg);
+    else paths.set(key, [leg]);
+  }
+  pen.setLineDash([]);
+  pen.lineCap = 'round';
+  for (const [key, path] of paths) {
+    const [width, whole, ...colour] = key.split(' ');
+    pen.lineWidth = Number(width);
+    pen.globalAlpha = Number(whole);
+    pen.strokeStyle = colour.join(' ');
+    pen.beginPath();
+    for (const { from, to } of path) {
+      pen.moveTo(from.u * view.scale + view.panX, view.panY - from.v * view.scale);
+      pen.lineTo(to.u * view.scale + view.panX, view.panY - to.v * view.scale);
+    }
+    pen.stroke();
+  }
+  pen.globalAlpha = 1;
+  pen.lineCap = 'butt';
+  return count;
+}
+
+function fillOf({ colourOf }: Drawable, { palette, colours }: DuctPaint): string {
+  if (colourOf === null) return palette.sheet;
+  return colours.get(colourOf) ?? palette.unsolved;
+}
+
+/** Draws one thing: fill, finer lines, centre line, walls. */
+export function drawOne(pen: Pen, item: Drawable, paint: DuctPaint, view: Viewport): void {
+  const { palette, colours, strength } = paint;
   const whole = strength?.(item) ?? 1;
   pen.globalAlpha = whole;
   const colour = item.colourOf === null ? undefined : colours.get(item.colourOf);
   const inside = colour ? inkOnFill[textOn(colour)] : palette.wall;
-  pen.fillStyle = colour ?? (item.colourOf === null ? palette.sheet : palette.unsolved);
+  pen.fillStyle = fillOf(item, paint);
   fillAll(pen, item.fill, view);
   pen.setLineDash([]);
   pen.lineJoin = 'round';

@@ -1,6 +1,7 @@
 import type { Finding, Route, Severity } from '../graph/route.ts';
 import { project, type ScreenPoint, type SheetId } from '../graph/sheet.ts';
 import type { Selection } from './board.ts';
+import { roomForHandle } from './detail.ts';
 import { type Box, boxAt } from './label-place.ts';
 import type { Palette } from './palette.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
@@ -44,27 +45,41 @@ function lookup({ nodes, segments, parts = [] }: Selection): (item: Drawable) =>
   return (item) => ids[item.of].has(item.id);
 }
 
-/** Handles at the nodes, in screen pixels: squares at turns, circles where duct begins and ends. */
-export function drawHandles(
-  pen: Pen,
+/** A node's place on the screen. */
+export interface Handle {
+  readonly id: string;
+  readonly at: ScreenPoint;
+}
+
+/**
+ * The nodes in view that have a handle at this zoom: ends of runs, what is selected or pointed at, and
+ * every node whose legs leave it room.
+ */
+export function handlesOf(
   route: Route,
   sheet: SheetId,
   selection: Selection,
   hover: Selection,
-  palette: Palette,
   view: Viewport,
-): void {
-  const handles = [...route.nodes.values()].map(({ id, at }) => ({
-    id,
-    at: toScreen(project(at, sheet), view),
-  }));
-  drawHandlesAt(pen, handles, route, selection, hover, palette);
+  size: Size,
+): Handle[] {
+  const wanted = new Set([...selection.nodes, ...hover.nodes]);
+  const handles: Handle[] = [];
+  for (const node of route.nodes.values()) {
+    const at = toScreen(project(node.at, sheet), view);
+    if (at.x < -8 || at.y < -8 || at.x > size.width + 8 || at.y > size.height + 8) continue;
+    const roomy =
+      node.segments.length < 2 ||
+      node.segments.every((id) => (route.segments.get(id)?.length ?? 0) * view.scale >= roomForHandle);
+    if (roomy || wanted.has(node.id)) handles.push({ id: node.id, at });
+  }
+  return handles;
 }
 
-/** The same at places of the screen. */
-export function drawHandlesAt(
+/** Handles in screen pixels: squares at turns, circles where duct begins and ends. */
+export function drawHandles(
   pen: Pen,
-  handles: readonly { readonly id: string; readonly at: ScreenPoint }[],
+  handles: readonly Handle[],
   route: Route,
   selection: Selection,
   hover: Selection,
@@ -90,8 +105,8 @@ export function drawHandlesAt(
   }
 }
 
-export function handleBoxes(route: Route, sheet: SheetId, view: Viewport): Box[] {
-  return [...route.nodes.values()].map((node) => boxAt(toScreen(project(node.at, sheet), view), 10, 10));
+export function handleBoxes(handles: readonly Handle[]): Box[] {
+  return handles.map(({ at }) => boxAt(at, 10, 10));
 }
 
 const rank: Readonly<Record<Severity, number>> = { danger: 3, error: 2, warning: 1, note: 0 };

@@ -6,9 +6,10 @@ import { nearestOnSheet } from '../graph/spatial.ts';
 import { dot, lerp } from '../graph/vector.ts';
 import type { BoardState, Selection } from './board.ts';
 import { coloursOf } from './colouring.ts';
-import { type DuctPaint, drawOne, inView } from './draw-ducts.ts';
+import { detailOf, labelledLegs, roomForHandle } from './detail.ts';
+import { type DuctPaint, drawDucts, drawOne, inView } from './draw-ducts.ts';
 import { drawLabels } from './draw-labels.ts';
-import { drawHandlesAt, drawSelection } from './draw-marks.ts';
+import { drawHandles, drawSelection } from './draw-marks.ts';
 import { gridStep, multiples } from './grid.ts';
 import { type Box, boxAt, placeLabels, type Wanted } from './label-place.ts';
 import { type Measure, valueLabel } from './labels.ts';
@@ -88,6 +89,11 @@ export function paintScene(pen: Pen, state: BoardState, turn: Turn, viewport: Vi
   pen.fillRect(0, 0, size.width, size.height);
   drawGround(pen, state, scene, palette, viewport);
   const paint: DuctPaint = { palette, colours: coloursOf(state).fills };
+  if (detailOf(scene.outline.legs, viewport) !== 'full') {
+    for (const walled of scene.room) drawWalled(pen, walled, palette, viewport);
+    drawDucts(pen, scene.outline, paint, viewport, size);
+    return;
+  }
   const queue: { readonly near: number; draw(): void }[] = [
     ...scene.room.map((walled) => ({
       near: walled.near,
@@ -168,9 +174,18 @@ export function paintSceneMarks(
   const { fills, values } = coloursOf(state);
   const drawables: readonly Drawable[] = inView(outline.drawables, viewport, size);
   drawSelection(pen, drawables, state.selection, state.hover, palette, viewport);
-  const handles = nodes.map((node) => ({ id: node.id, at: toScreen(node.at, viewport) }));
+  const wantedHandles = new Set([...state.selection.nodes, ...state.hover.nodes]);
+  const { segments, nodes: routeNodes } = state.solution.route;
+  const handles = nodes
+    .filter(({ id }) => {
+      const met = routeNodes.get(id)?.segments ?? [];
+      const room = met.every((leg) => (segments.get(leg)?.length ?? 0) * viewport.scale >= roomForHandle);
+      return room || met.length < 2 || wantedHandles.has(id);
+    })
+    .map(({ id, at }) => ({ id, at: toScreen(at, viewport) }));
   const labels = { values, by: state.colourBy, units: state.units, view: viewport, measure };
-  const wanted: Wanted[] = outline.legs.flatMap((leg) => {
+  const labelled = labelledLegs(outline.legs, state.selection.segments, viewport);
+  const wanted: Wanted[] = labelled.flatMap((leg) => {
     const label = leg.endOn ? null : valueLabel(leg, labels);
     const length = Math.hypot(leg.to.u - leg.from.u, leg.to.v - leg.from.v) * viewport.scale;
     const chosen = state.selection.segments.includes(leg.segment.id) ? 1000 : 0;
@@ -182,7 +197,7 @@ export function paintSceneMarks(
     { minX: 0, minY: size.height - 74, maxX: 78, maxY: size.height },
   ];
   drawLabels(pen, placeLabels(wanted, area, kept, []), palette, fills);
-  drawHandlesAt(pen, handles, state.solution.route, state.selection, state.hover, palette);
+  drawHandles(pen, handles, state.solution.route, state.selection, state.hover, palette);
   drawCompass(pen, view, palette, size);
 }
 

@@ -99,6 +99,22 @@ function cheapest(label: Wanted, area: Box, taken: RBush<Box>, crowd: RBush<Busy
 const crossing = 0.5;
 const struckThrough = 4;
 
+/** Placed labels moved by pixels. */
+export function movedBy(placed: readonly Placed[], dx: number, dy: number): Placed[] {
+  const at = ({ x, y }: ScreenPoint) => ({ x: x + dx, y: y + dy });
+  return placed.map(({ box, dimension, ...label }) => ({
+    ...label,
+    box: { minX: box.minX + dx, minY: box.minY + dy, maxX: box.maxX + dx, maxY: box.maxY + dy },
+    ...(dimension && {
+      dimension: {
+        from: at(dimension.from),
+        to: at(dimension.to),
+        extensions: dimension.extensions.map(([a, b]) => [at(a), at(b)] as const),
+      },
+    }),
+  }));
+}
+
 /** The cost of what a box covers: ten for all of its area, counted once for each thing under it. */
 function covered(box: Box, crowd: RBush<Busy>): number {
   const own = Math.max(1, (box.maxX - box.minX) * (box.maxY - box.minY));

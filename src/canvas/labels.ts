@@ -63,7 +63,9 @@ export function labelsOf(input: LabelInput): Wanted[] {
   }
   wanted.push(...sizeLabels(input));
   const halves = new Map(legs.map((leg) => [leg.segment.id, leg.half]));
-  for (const node of route.nodes.values()) {
+  for (const id of new Set(legs.flatMap(({ segment }) => [segment.from, segment.to]))) {
+    const node = route.nodes.get(id);
+    if (!node) continue;
     const turn = turnLabel(node, input, halves);
     if (turn) wanted.push({ ...turn, priority: 60 + (selection.nodes.includes(node.id) ? chosen : 0) });
   }

@@ -1,4 +1,3 @@
-import type { Vec3 } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
 import { project, type ScreenPoint, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 import type { BoardState } from './board.ts';
@@ -7,33 +6,23 @@ import { planeOf, standingsOf, strength } from './cut.ts';
 import { drawActive } from './draw-active.ts';
 import { drawAnnotations } from './draw-annotations.ts';
 import { drawBackground } from './draw-background.ts';
-import { arrowOf, type DuctPaint, drawDucts, inView } from './draw-ducts.ts';
+import { type DuctPaint, drawDucts, inView } from './draw-ducts.ts';
 import { drawMisfits, misfits } from './draw-fit.ts';
-import { drawFrame, frameBoxes } from './draw-frame.ts';
+import { drawFrame } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
-import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handleBoxes } from './draw-marks.ts';
+import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handlesOf } from './draw-marks.ts';
 import { drawUnderlays } from './draw-underlay.ts';
-import { RULER } from './grid.ts';
-import { type Box, type Busy, boxAround, type LabelKind, type Placed, placeLabels } from './label-place.ts';
-import { labelsOf, type Name } from './labels.ts';
-import { type Outline, outlineOf, type SheetLeg } from './outline.ts';
+import type { LabelKind, Placed } from './label-place.ts';
+import { type Outline, outlineOf } from './outline.ts';
 import { createOutliner } from './outline-cache.ts';
 import { FONT, palettes } from './palette.ts';
 import type { Pen } from './pen.ts';
 import { pictures } from './pictures.ts';
+import { createPlacement, screenBox } from './placement.ts';
 import type { ActiveShape } from './sheet-handle.ts';
-import type { Drawable } from './stroke.ts';
 import { createMeasure } from './text-width.ts';
 import { views } from './view.ts';
-import {
-  type Bounds,
-  boundsOf,
-  overlaps,
-  type Size,
-  toScreen,
-  type Viewport,
-  visibleBounds,
-} from './viewport.ts';
+import { type Bounds, boundsOf, type Size, type Viewport } from './viewport.ts';
 
 export const layerNames = ['background', 'ducts', 'overlay', 'active'] as const;
 export type LayerName = (typeof layerNames)[number];
@@ -63,12 +52,12 @@ export function createPainter(sheet: SheetId): Painter {
   let active: readonly ActiveShape[] = [];
   let placed: readonly Placed[] = [];
   const widths = createMeasure();
+  let placement = createPlacement(sheet, outline);
 
   const paintOverlay = (pen: Pen, state: BoardState, view: Viewport, size: Size) => {
     const palette = palettes[state.theme];
     const { route } = state.solution;
-    const { drawables, legs } = outline(state);
-    const { fills, values } = coloursOf(state);
+    const { drawables } = outline(state);
     if (state.ghost)
       drawGhost(
         pen,
@@ -76,45 +65,18 @@ export function createPainter(sheet: SheetId): Painter {
         palette,
         view,
       );
-    const stands = standings(state);
     const misfit = misfits(state.solution.findings, drawables, state.live.blocks);
     drawMisfits(pen, misfit, sheet, palette, view);
     drawSelection(pen, inView(drawables, view, size), state.selection, state.hover, palette, view);
-    const wanted = labelsOf({
-      sheet,
-      route,
-      legs: legs.filter((leg) => isNear(leg, view, size) && stands?.leg(leg.segment.id) !== 'before'),
-      values,
-      by: state.colourBy,
-      units: state.units,
-      selection: state.selection,
-      names: namesOf(state, sheet, drawables),
-      view,
-      measure: widths.with(pen),
-    });
-    const area: Box = { minX: RULER + 4, minY: RULER + 4, maxX: size.width - 4, maxY: size.height - 4 };
-    const inline = drawables.filter(({ kind }) => kind === 'in-line');
+    const handles = handlesOf(route, sheet, state.selection, state.hover, view, size);
+    const inline = inView(drawables, view, size).filter(({ kind }) => kind === 'in-line');
     const bodies = inline.map(({ bounds }) => screenBox(bounds, view));
     const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
-    const kept = [
-      ...frameBoxes(size),
-      ...heightBox(state, sheet, view),
-      ...handleBoxes(route, sheet, view),
-      ...flags.map((flag) => flag.box),
-      ...bodies,
-      ...legs.flatMap((leg) => arrowOf(leg, view)?.box ?? []),
-    ];
-    const busy: Busy[] = [
-      ...drawables.flatMap(({ kind, bounds }) => {
-        const box = screenBox(bounds, view);
-        return kind === 'hood' ? edgesOf(box) : [box];
-      }),
-      ...[...state.live.exits, ...state.live.blocks].flatMap((box) => edgesOf(blockBox(box, sheet, view))),
-    ];
-    placed = placeLabels(wanted, area, kept, busy);
-    drawLabels(pen, placed, palette, fills);
+    const fixed = [...flags.map((flag) => flag.box), ...bodies];
+    placed = placement(state, view, size, widths.with(pen), fixed);
+    drawLabels(pen, placed, palette, coloursOf(state).fills);
     drawAnnotations(pen, state, sheet, palette, view);
-    drawHandles(pen, route, sheet, state.selection, state.hover, palette, view);
+    drawHandles(pen, handles, route, state.selection, state.hover, palette);
     drawFlags(pen, flags, palette, `700 11px ${FONT}`);
     drawFrame(pen, state.units, palette, view, size);
   };
@@ -141,14 +103,13 @@ export function createPainter(sheet: SheetId): Painter {
       else if (layer === 'overlay') paintOverlay(pen, state, view, size);
       else if (layer === 'active') drawActive(pen, active, palette, view, size);
       else {
-        const { drawables, legs } = outline(state);
         const stands = standings(state);
         const paint: DuctPaint = {
           palette,
           colours: coloursOf(state).fills,
           ...(stands && { strength: (item) => strength[stands.of(item)] }),
         };
-        drawDucts(pen, drawables, legs, paint, view, size);
+        drawDucts(pen, outline(state), paint, view, size);
       }
     },
     setActive(shapes) {
@@ -163,7 +124,10 @@ export function createPainter(sheet: SheetId): Painter {
       const box = placed.find((label) => label.kind === kind && label.id === id)?.box;
       return box ? { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 } : null;
     },
-    forgetText: widths.forget,
+    forgetText() {
+      widths.forget();
+      placement = createPlacement(sheet, outline);
+    },
   };
 }
 
@@ -199,61 +163,12 @@ export function touched(state: BoardState, before: BoardState, sheet: SheetId): 
   return layers;
 }
 
-/** Where the mark of the working height stands on a section, px. */
-function heightBox({ workingHeight }: BoardState, sheet: SheetId, view: Viewport): Box[] {
-  if (sheet === 'floor') return [];
-  const { y } = toScreen({ u: 0, v: workingHeight }, view);
-  return [{ minX: RULER, minY: y - 10, maxX: RULER + 76, maxY: y + 10 }];
-}
-
 function hoodPlaces(state: BoardState): string {
   const scheme = state.live.schemes.find((s) => s.id === state.schemeId);
   return (scheme?.nodes ?? []).flatMap((n) => (n.role === 'hood' ? n.at : [])).join();
 }
 
 const ghostOutline = memoise(outlineOf);
-
-/** Hoods by their plan, exits and blocks by their boxes. */
-function namesOf({ live, schemeId }: BoardState, sheet: SheetId, drawables: readonly Drawable[]): Name[] {
-  const scheme = live.schemes.find((s) => s.id === schemeId);
-  const hoods = drawables.flatMap(({ kind, id, bounds: box }) => {
-    const node = kind === 'hood' && scheme?.nodes.find((n) => n.id === id);
-    const hood = node && live.hoods.find((h) => h.id === node.hood);
-    return hood ? [{ id, text: hood.name, box, inside: false }] : [];
-  });
-  const boxes = [...live.exits, ...live.blocks].flatMap(({ id, name, min, max }) => {
-    const box = boundsOf([project(min, sheet), project(max, sheet)]);
-    return box ? [{ id, text: name, box, inside: true }] : [];
-  });
-  return [...hoods, ...boxes];
-}
-
-function screenBox(bounds: Bounds, view: Viewport): Box {
-  const a = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
-  const b = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
-  return { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
-}
-
-/** A leg that a label in view could belong to. */
-function isNear(leg: SheetLeg, view: Viewport, size: Size): boolean {
-  const bounds = boundsOf([leg.from, leg.to], leg.half);
-  return bounds !== null && overlaps(bounds, visibleBounds(view, size, 80));
-}
-
-function blockBox({ min, max }: { min: Vec3; max: Vec3 }, sheet: SheetId, view: Viewport): Box {
-  return boxAround(toScreen(project(min, sheet), view), toScreen(project(max, sheet), view));
-}
-
-/** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */
-function edgesOf({ minX, minY, maxX, maxY }: Box): Busy[] {
-  const sides = [
-    { minX, minY, maxX, maxY: minY + 3 },
-    { minX, minY: maxY - 3, maxX, maxY },
-    { minX, minY, maxX: minX + 3, maxY },
-    { minX: maxX - 3, minY, maxX, maxY },
-  ];
-  return sides.map((side) => ({ ...side, edge: true }));
-}
 
 function extentOf(outline: Outline, state: BoardState, sheet: SheetId): Bounds {
   const points: SheetPoint[] = outline.drawables.flatMap(({ bounds }) => [

@@ -1,0 +1,169 @@
+import type { Vec3 } from '../graph/document.ts';
+import { project, type SheetId } from '../graph/sheet.ts';
+import { type BoardState, nothing } from './board.ts';
+import { coloursOf } from './colouring.ts';
+import { planeOf, standingsOf } from './cut.ts';
+import { detailOf, labelledLegs } from './detail.ts';
+import { arrowOf, inView } from './draw-ducts.ts';
+import { frameBoxes } from './draw-frame.ts';
+import { handleBoxes, handlesOf } from './draw-marks.ts';
+import { RULER } from './grid.ts';
+import { type Box, type Busy, boxAround, grown, movedBy, type Placed, placeLabels } from './label-place.ts';
+import { labelsOf, type Measure, type Name } from './labels.ts';
+import type { Outline, SheetLeg } from './outline.ts';
+import type { Drawable } from './stroke.ts';
+import {
+  type Bounds,
+  boundsOf,
+  overlaps,
+  type Size,
+  toScreen,
+  type Viewport,
+  visibleBounds,
+} from './viewport.ts';
+
+/** Legs in view from which on labels are placed beyond the edges too, and go along while the sheet is panned. */
+const crowded = 60;
+/** How far beyond the edges, px: so far a crowded sheet is panned before its labels are placed anew. */
+const stock = 240;
+
+/** Says where a sheet's labels stand; `fixed` are boxes that they keep clear of besides those of the sheet itself. */
+type Placement = (
+  state: BoardState,
+  view: Viewport,
+  size: Size,
+  measure: Measure,
+  fixed: readonly Box[],
+) => readonly Placed[];
+
+/**
+ * Labels placed only when what they depend on has changed: pointing at something places none, and panning
+ * a crowded sheet places new ones only once it has gone as far as those that are in stock.
+ */
+export function createPlacement(sheet: SheetId, outline: (state: BoardState) => Outline): Placement {
+  let known: {
+    readonly from: readonly unknown[];
+    readonly view: Viewport;
+    readonly beyond: number;
+    readonly placed: readonly Placed[];
+  } | null = null;
+  return (state, view, size, measure, fixed) => {
+    const made = outline(state);
+    const { selection, units, colourBy, live, workingHeight } = state;
+    const now = [
+      ...[made, coloursOf(state).values, state.solution.findings],
+      ...[selection, units, colourBy, live.blocks, live.exits, live.hoods],
+      ...[workingHeight, planeOf(state, sheet), view.scale, size.width, size.height],
+    ];
+    if (known && now.every((each, i) => each === known?.from[i])) {
+      const [dx, dy] = [view.panX - known.view.panX, view.panY - known.view.panY];
+      if (dx === 0 && dy === 0) return known.placed;
+      if (Math.abs(dx) <= known.beyond && Math.abs(dy) <= known.beyond) return movedBy(known.placed, dx, dy);
+    }
+    const crowd = made.legs.length > crowded;
+    const beyond = crowd ? stock : 0;
+    const placed = place(state, made, view, size, measure, fixed, beyond);
+    known = { from: now, view, beyond, placed };
+    return placed;
+  };
+
+  function place(
+    state: BoardState,
+    { drawables, legs }: Outline,
+    view: Viewport,
+    size: Size,
+    measure: Measure,
+    fixed: readonly Box[],
+    beyond: number,
+  ): readonly Placed[] {
+    const { route } = state.solution;
+    const plane = planeOf(state, sheet);
+    const stands = plane === null ? null : standingsOf(route, sheet, plane);
+    const near = legs.filter(
+      (leg) => isNear(leg, view, size, beyond) && stands?.leg(leg.segment.id) !== 'before',
+    );
+    const labelled = labelledLegs(near, state.selection.segments, view);
+    const wanted = labelsOf({
+      sheet,
+      route,
+      legs: labelled,
+      values: coloursOf(state).values,
+      by: state.colourBy,
+      units: state.units,
+      selection: state.selection,
+      names: namesOf(state, sheet, drawables),
+      view,
+      measure,
+    });
+    const inner: Box = { minX: RULER + 4, minY: RULER + 4, maxX: size.width - 4, maxY: size.height - 4 };
+    const full = detailOf(legs, view) === 'full';
+    const handles = handlesOf(route, sheet, state.selection, nothing, view, size);
+    const kept = [
+      ...(beyond > 0 ? [] : frameBoxes(size)),
+      ...(beyond > 0 ? [] : heightBox(state, sheet, view)),
+      ...handleBoxes(handles),
+      ...fixed,
+      ...(full ? near.flatMap((leg) => arrowOf(leg, view)?.box ?? []) : []),
+    ];
+    const wide = { width: size.width + 2 * beyond, height: size.height + 2 * beyond };
+    const shifted = { ...view, panX: view.panX + beyond, panY: view.panY + beyond };
+    const busy: Busy[] = [
+      ...inView(drawables, shifted, wide).flatMap(({ kind, bounds }) => {
+        const box = screenBox(bounds, view);
+        return kind === 'hood' ? edgesOf(box) : [box];
+      }),
+      ...[...state.live.exits, ...state.live.blocks].flatMap((box) => edgesOf(blockBox(box, sheet, view))),
+    ];
+    return placeLabels(wanted, grown(inner, beyond), kept, busy);
+  }
+}
+
+/** Where the mark of the working height stands on a section, px. */
+function heightBox({ workingHeight }: BoardState, sheet: SheetId, view: Viewport): Box[] {
+  if (sheet === 'floor') return [];
+  const { y } = toScreen({ u: 0, v: workingHeight }, view);
+  return [{ minX: RULER, minY: y - 10, maxX: RULER + 76, maxY: y + 10 }];
+}
+
+/** Hoods by their plan, exits and blocks by their boxes. */
+function namesOf({ live, schemeId }: BoardState, sheet: SheetId, drawables: readonly Drawable[]): Name[] {
+  const scheme = live.schemes.find((s) => s.id === schemeId);
+  const hoods = drawables.flatMap(({ kind, id, bounds: box }) => {
+    const node = kind === 'hood' && scheme?.nodes.find((n) => n.id === id);
+    const hood = node && live.hoods.find((h) => h.id === node.hood);
+    return hood ? [{ id, text: hood.name, box, inside: false }] : [];
+  });
+  const boxes = [...live.exits, ...live.blocks].flatMap(({ id, name, min, max }) => {
+    const box = boundsOf([project(min, sheet), project(max, sheet)]);
+    return box ? [{ id, text: name, box, inside: true }] : [];
+  });
+  return [...hoods, ...boxes];
+}
+
+/** Bounds on the sheet as a box of the screen. */
+export function screenBox(bounds: Bounds, view: Viewport): Box {
+  const a = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
+  const b = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
+  return { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
+}
+
+/** A leg that a label in view could belong to. */
+function isNear(leg: SheetLeg, view: Viewport, size: Size, beyond: number): boolean {
+  const bounds = boundsOf([leg.from, leg.to], leg.half);
+  return bounds !== null && overlaps(bounds, visibleBounds(view, size, 80 + beyond));
+}
+
+function blockBox({ min, max }: { min: Vec3; max: Vec3 }, sheet: SheetId, view: Viewport): Box {
+  return boxAround(toScreen(project(min, sheet), view), toScreen(project(max, sheet), view));
+}
+
+/** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */
+function edgesOf({ minX, minY, maxX, maxY }: Box): Busy[] {
+  const sides = [
+    { minX, minY, maxX, maxY: minY + 3 },
+    { minX, minY: maxY - 3, maxX, maxY },
+    { minX, minY, maxX: minX + 3, maxY },
+    { minX: maxX - 3, minY, maxX, maxY },
+  ];
+  return sides.map((side) => ({ ...side, edge: true }));
+}
