@@ -85,6 +85,9 @@ export const commands: readonly Command[] = [
     shortcuts: ['t'],
     also: 'grid list rows keyboard screen reader',
   }),
+  command('view.kitchen', 'view', 'Kitchen, house and air', ({ ui }) => ui.setState({ panel: 'kitchen' }), {
+    also: 'cooktop burners airtightness blower door make-up air combustion elevation temperature hood fan',
+  }),
   command('view.fit', 'view', 'Fit the drawing', ({ sheets }) => sheets.fit(), {
     shortcuts: keysOf('zoom.fit'),
     also: 'zoom whole',
@@ -173,6 +176,9 @@ export const commands: readonly Command[] = [
     },
     { also: 'copy alternative compare' },
   ),
+  command('scheme.search', 'scheme', 'Find a route', ({ ui }) => ui.setState({ routeSearch: true }), {
+    also: 'search automatic shortest least loss path exit',
+  }),
   command('scheme.rename', 'scheme', 'Rename scheme', ({ board, ui }) =>
     ui.setState({ renaming: board.getState().schemeId }),
   ),

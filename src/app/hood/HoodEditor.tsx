@@ -1,4 +1,5 @@
 import type { Draft } from 'immer';
+import { useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { Hood } from '../../graph/document.ts';
 import { addSpeed } from '../../graph/edits/index.ts';
@@ -18,11 +19,16 @@ export function HoodEditor({ id }: { id: string }) {
   const hood = useBoard((state) => state.live.hoods.find((each) => each.id === id));
   const speeds = useBoard((state) => state.solution.speeds);
   const chosen = useBoard((state) => state.solution.speeds[state.speed]);
+  // A fan in the run, or a hood that stands nowhere, has no results among which a speed is chosen.
+  const [own, setOwn] = useState<number | null>(null);
   if (!hood) return <p className="caution">The hood of this node is not in the job.</p>;
-  const index = chosen?.hood === id ? chosen.speed : hood.speeds.length - 1;
+  const top = hood.speeds.length - 1;
+  const listed = chosen?.hood === id ? chosen.speed : top;
+  const index = Math.min(top, speeds.some((each) => each.hood === id) ? listed : (own ?? top));
   const choose = (speed: number) => {
     const at = speeds.findIndex((each) => each.hood === id && each.speed === speed);
     if (at >= 0) board.set({ speed: at });
+    setOwn(speed);
   };
   const change = (label: string, recipe: (hood: Draft<Hood>) => void) =>
     board.dispatch(label, (job) => {
@@ -95,6 +101,7 @@ export function HoodEditor({ id }: { id: string }) {
             const { solution } = board.getState();
             const at = solution.speeds.findIndex((each) => each.hood === id && each.speed === made);
             if (at >= 0) board.set({ speed: at });
+            setOwn(made);
           }}
         />
       </div>

@@ -1,8 +1,10 @@
 import type { Job } from '../../graph/document.ts';
 import { replaceFields } from '../../graph/edits/index.ts';
+import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatLength, parseLength, parseQuantity, quantity } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
+import { sourceWords } from '../explain/words.ts';
 import { Choice } from './fields.tsx';
 import { within } from './reading.ts';
 
@@ -37,6 +39,8 @@ export function Cooktop() {
   const start: Stove = { fuel: 'gas', width: hoodWidth ?? ordinaryWidth, placement: 'wall' };
   const stove = (label: string, fields: Partial<Stove>) =>
     change(label, { cooktop: { ...(cooktop ?? start), ...fields } });
+  const clearance = findLimit('clear-cooktop');
+  const tooLow = (kitchen.mountingHeight ?? Number.POSITIVE_INFINITY) < Number(clearance?.value);
   const length = (text: string) => parseLength(text, units);
   const show = (metres: number) => formatLength(metres, units);
   return (
@@ -88,6 +92,18 @@ export function Cooktop() {
           onCommit={(ceilingHeight) => change('change ceiling height', { ceilingHeight })}
         />
       </div>
+      {cooktop?.fuel === 'solid' && (
+        <p className="caution">
+          Solid fuel throws sparks and soot: codes ask for an exhaust of its own, and none of it is computed
+          here (common practice). Ask the local authority.
+        </p>
+      )}
+      {tooLow && clearance && (
+        <p className="caution">
+          {clearance.what} It is {clearance.printed}: {clearance.source} ({sourceWords[clearance.sourceKind]}
+          ). The hood's instructions decide.
+        </p>
+      )}
     </section>
   );
 }

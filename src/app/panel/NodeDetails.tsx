@@ -40,6 +40,7 @@ export function NodeDetails({ id }: { id: string }) {
       )}
       {place.kind === 'open end' && <OpenEnd id={id} />}
       {node.hood !== undefined && <HoodEditor id={node.hood} />}
+      {node.fan !== undefined && <HoodEditor id={node.fan} />}
       {fittings.map((fitting) => (
         <FittingFigures key={fitting.id} fitting={fitting} />
       ))}
