@@ -1,5 +1,5 @@
 import { schemeOf } from '../../graph/infer.ts';
-import { depthOf, type SheetId, unproject } from '../../graph/sheet.ts';
+import { depthOf, type SheetId, type SheetPoint, unproject } from '../../graph/sheet.ts';
 import { snap } from '../../graph/snap.ts';
 import { spatialIndex } from '../../graph/spatial.ts';
 import type { Board } from '../board.ts';
@@ -51,15 +51,16 @@ export function createContext(
         tolerance: toleranceAt(at),
         scale: scaleOf(at.sheet),
       }),
-    snapAt(at, { from, previous, anchors, depth, exclude } = {}) {
+    snapAt(at, { from, previous, anchors, square, depth, exclude } = {}) {
       const state = board.getState();
       const { job, schemeId, units } = state;
       const workingDepth = depth ?? (from ? depthOf(from, at.sheet) : restingDepth(state, at.sheet));
-      if (at.modifiers.alt)
-        return { at: unproject(at.point, at.sheet, workingDepth), point: at.point, reason: '', guides: [] };
-      return snap({
+      const point = square ? onAxis(square, at.point) : at.point;
+      const bare = { at: unproject(point, at.sheet, workingDepth), point, reason: '', guides: [] };
+      if (at.modifiers.alt) return bare;
+      const snapped = snap({
         index: spatialIndex(schemeOf(job, schemeId), at.sheet),
-        point: at.point,
+        point,
         tolerance: toleranceAt(at),
         workingDepth,
         from,
@@ -71,6 +72,9 @@ export function createContext(
         exits: job.exits.filter(({ id }) => !exclude?.has(id)),
         units,
       });
+      const kept = square ? along(square, point, snapped.point) : snapped.point;
+      if (Math.hypot(kept.u - snapped.point.u, kept.v - snapped.point.v) < 1e-9) return snapped;
+      return { ...bare, at: unproject(kept, at.sheet, workingDepth), point: kept };
     },
     hover(over) {
       if (!sameSelection(board.getState().hover, over)) board.set({ hover: over });
@@ -81,4 +85,14 @@ export function createContext(
       shown = shapes.length > 0 ? sheet : null;
     },
   };
+}
+
+/** The nearer of the two directions of the sheet. */
+export function onAxis(from: SheetPoint, to: SheetPoint): SheetPoint {
+  return Math.abs(to.u - from.u) >= Math.abs(to.v - from.v) ? { u: to.u, v: from.v } : { u: from.u, v: to.v };
+}
+
+/** A place moved onto the direction of the sheet that another one is in. */
+function along(from: SheetPoint, held: SheetPoint, to: SheetPoint): SheetPoint {
+  return held.v === from.v ? { u: to.u, v: from.v } : { u: from.u, v: to.v };
 }

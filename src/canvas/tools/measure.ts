@@ -1,9 +1,7 @@
-import type { Vec3 } from '../../graph/document.ts';
-import { depthOf, project } from '../../graph/sheet.ts';
+import type { Snap } from '../../graph/snap.ts';
 import { distance } from '../../graph/vector.ts';
 import { formatAngle, formatLength } from '../../units/index.ts';
 import { actionOf } from './keys.ts';
-import { onAxis } from './select/moving.ts';
 import { snapShapes } from './show.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from './tool.ts';
 
@@ -21,7 +19,7 @@ export function measureReady(context: ToolContext, showing = false): Phase {
     out() {
       if (!shown) context.draw(null, []);
     },
-    down: (at) => (at.button === 0 ? measuring(context, context.snapAt(at).at, at) : undefined),
+    down: (at) => (at.button === 0 ? measuring(context, context.snapAt(at), at) : undefined),
     key(input) {
       if (actionOf(input, 'sheets') !== 'cancel') return false;
       if (!shown) context.board.set({ tool: 'select' });
@@ -34,25 +32,21 @@ export function measureReady(context: ToolContext, showing = false): Phase {
   return self;
 }
 
-/** One point is taken: the distance to the pointer is shown until a second click, and says so to all. */
-function measuring(context: ToolContext, from: Vec3, press: PointerInput): Phase {
+/** One point is taken: the distance to the pointer is shown until a second click, and is then said. */
+function measuring(context: ToolContext, from: Snap, press: PointerInput): Phase {
   const { sheet } = press;
   let pressed: PointerInput | null = press;
   let words = '';
   let kept = false;
 
   const show = (at: PointerInput) => {
-    const snapped = context.snapAt(at, { from });
-    const start = project(from, sheet);
-    const square = at.modifiers.shift ? onAxis(start, snapped.point) : null;
-    const end = square ?? snapped.point;
-    const depth = Math.abs(depthOf(snapped.at, sheet) - depthOf(from, sheet));
-    const length = square ? Math.hypot(end.u - start.u, end.v - start.v) : distance(from, snapped.at);
-    words = measured(context, end.u - start.u, end.v - start.v, square ? 0 : depth, length);
+    const square = at.modifiers.shift ? from.point : null;
+    const to = context.snapAt(at, { from: from.at, square });
+    words = measured(context, from, to);
     context.draw(sheet, [
-      { kind: 'guide', from: start, to: end },
-      { kind: 'measure', from: start, to: end, text: words },
-      ...(square ? [] : snapShapes(snapped)),
+      { kind: 'guide', from: from.point, to: to.point },
+      ...snapShapes(to),
+      { kind: 'measure', from: from.point, to: to.point, text: words },
     ]);
   };
 
@@ -88,15 +82,17 @@ function measuring(context: ToolContext, from: Vec3, press: PointerInput): Phase
   };
 }
 
-/** "3'-4 1/2", 2'-0" across, 2'-8 3/4" up, 53.8°". */
-function measured({ board }: ToolContext, u: number, v: number, depth: number, length: number): string {
+/** "3'-4 1/2"  2'-0" across  2'-8 3/4" up  53.8°"; between two nodes the true distance too, where it is another. */
+function measured({ board }: ToolContext, from: Snap, to: Snap): string {
   const { units } = board.getState();
+  const [u, v] = [to.point.u - from.point.u, to.point.v - from.point.v];
   const slanted = Math.abs(u) > 1e-6 && Math.abs(v) > 1e-6;
   const text = (metres: number) => formatLength(Math.abs(metres), units);
+  const [flat, full] = [Math.hypot(u, v), distance(from.at, to.at)];
   return [
-    depth > 1e-6 ? `${text(length)} in space` : text(length),
-    slanted ? `${text(u)} across  ${text(v)} up` : null,
-    slanted ? formatAngle((Math.atan2(v, u) * 180) / Math.PI) : null,
+    text(flat),
+    slanted ? `${text(u)} across  ${text(v)} up  ${formatAngle((Math.atan2(v, u) * 180) / Math.PI)}` : null,
+    from.node && to.node && full - flat > 1e-6 ? `${text(full)} in space` : null,
   ]
     .filter((part) => part !== null)
     .join('  ');

@@ -112,6 +112,8 @@ export interface SnapAsk {
   readonly previous?: Vec3 | undefined;
   /** Where the legs of the dragged node come from: it can be square to several at once. */
   readonly anchors?: readonly Vec3[] | undefined;
+  /** Keeps the place level with this point of the sheet, or upright over it. */
+  readonly square?: SheetPoint | null | undefined;
   /** The coordinate that the sheet does not show, m, where it is not that of `from`. */
   readonly depth?: number | undefined;
   /** Nodes, blocks and exits that must not attract: those being moved. */

@@ -121,7 +121,7 @@ describe('an underlay', () => {
 
   it('is fainter on a dark sheet, or has light and dark change places', async () => {
     const view = { scale: 100, panX: 0, panY: 200 };
-    expect((await draw({}, view, 'dark')).drawn[0]).toMatchObject({ picture: '500', alpha: 0.5 * 0.65 });
+    expect((await draw({}, view, 'dark')).drawn[0]).toMatchObject({ picture: '500', alpha: 0.5 * 0.45 });
     expect((await draw({ invert: true }, view, 'dark')).drawn[0]).toMatchObject({
       picture: 'inverted 500',
       alpha: 0.5,

@@ -80,32 +80,41 @@ export function moving(context: ToolContext, start: MoveStart): Phase {
     const point = press ? held(grabbed, press.point, at) : at.point;
     return context.snapAt(
       { ...at, sheet, point },
-      { exclude, from: neighbour ?? from, anchors: others, depth: depthOf(picked.at, sheet) },
+      {
+        exclude,
+        from: neighbour ?? from,
+        anchors: others,
+        depth: depthOf(picked.at, sheet),
+        square: at.modifiers.shift ? grabbed : null,
+      },
     );
   };
 
   const show = () => {
     const snapped = pointer ? snapOf(pointer) : null;
-    const aimed = snapped && (pointer?.modifiers.shift ? onAxis(grabbed, snapped.point) : snapped.point);
-    if (isTyped(typing)) return showTyped(aimed);
+    if (isTyped(typing)) return showTyped();
     step = null;
-    if (!snapped || !aimed) {
+    if (!snapped) {
       board.preview(null);
       context.draw(sheet, [
         { kind: 'note', at: grabbed, text: 'type how far; an arrow or Tab says which way' },
       ]);
       return;
     }
-    const delta = unproject({ u: aimed.u - grabbed.u, v: aimed.v - grabbed.v }, sheet, 0);
+    const delta = unproject({ u: snapped.point.u - grabbed.u, v: snapped.point.v - grabbed.v }, sheet, 0);
     const joins = lone ? joinOf(snapped, add(lone.at, delta)) : undefined;
     step = stepBy(delta, joins);
     board.preview(norm(delta) === 0 ? null : step.recipe);
     const shown = joins ? { ...snapped, reason: 'joins' } : snapped;
-    context.draw(sheet, snapped.point === aimed ? snapShapes(shown) : []);
+    context.draw(sheet, snapShapes(shown));
   };
 
-  const showTyped = (aimed: SheetPoint | null) => {
-    const result = legOf({ from, sheet, pointer: aimed, onward: null, typing, units });
+  /** A typed distance goes where the pointer is, by 15° of the sheet but for Alt. */
+  const showTyped = () => {
+    const aim = pointer && (press ? held(grabbed, press.point, pointer) : pointer.point);
+    const angle = aim && typing.angle === '' ? degrees(grabbed, aim, pointer?.modifiers.alt ? 0 : 15) : null;
+    const aimed = angle === null ? typing : { ...typing, angle };
+    const result = legOf({ from, sheet, pointer: null, onward: null, typing: aimed, units });
     step = result.ok ? stepBy(subtract(result.leg.to, from)) : null;
     board.preview(step ? step.recipe : null);
     const unreadable = !result.ok && result.state === 'unreadable';
@@ -235,7 +244,9 @@ function held(grabbed: SheetPoint, press: SheetPoint, at: PointerInput): SheetPo
   return { u: grabbed.u + at.point.u - press.u, v: grabbed.v + at.point.v - press.v };
 }
 
-/** The nearer of the two directions of the sheet. */
-export function onAxis(from: SheetPoint, to: SheetPoint): SheetPoint {
-  return Math.abs(to.u - from.u) >= Math.abs(to.v - from.v) ? { u: to.u, v: from.v } : { u: from.u, v: to.v };
+/** The direction from one point to another as text, degrees, rounded to a step; `null` for none. */
+function degrees(from: SheetPoint, to: SheetPoint, step: number): string | null {
+  if (Math.hypot(to.u - from.u, to.v - from.v) < 1e-3) return null;
+  const angle = (Math.atan2(to.v - from.v, to.u - from.u) * 180) / Math.PI;
+  return `${(((step > 0 ? Math.round(angle / step) * step : angle) % 360) + 360) % 360}`;
 }
