@@ -19,6 +19,7 @@ export function Desk() {
   const app = useApp();
   const shortcuts = useUi((state) => state.shortcuts);
   const table = useUi((state) => state.table);
+  const searching = useUi((state) => state.routeSearch);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
@@ -27,7 +28,13 @@ export function Desk() {
         <TopBar />
         <ToolRail />
         <Sheets />
-        <SidePanel />
+        {searching ? (
+          <Suspense>
+            <RouteSearchPanel />
+          </Suspense>
+        ) : (
+          <SidePanel />
+        )}
         {table && (
           <Suspense>
             <RouteTable />
@@ -45,6 +52,7 @@ export function Desk() {
   );
 }
 
+const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ShortcutsDialog = lazy(() => import('./ShortcutsDialog.tsx'));
 

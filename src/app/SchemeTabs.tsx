@@ -60,7 +60,13 @@ function Delivered({ id }: { id: string }) {
   return <span className="scheme-flow">{text}</span>;
 }
 
-const schemeCommands = ['scheme.new', 'scheme.duplicate', 'scheme.rename', 'scheme.delete'].map(commandById);
+const schemeCommands = [
+  'scheme.new',
+  'scheme.duplicate',
+  'scheme.search',
+  'scheme.rename',
+  'scheme.delete',
+].map(commandById);
 
 function SchemeMenu() {
   const app = useApp();

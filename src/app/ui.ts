@@ -35,6 +35,8 @@ export interface UiState {
   readonly steps: boolean;
   /** The route as a table under the sheets. */
   readonly table: boolean;
+  /** The search for routes, in the place of the side panel. */
+  readonly routeSearch: boolean;
   readonly menu: MenuPlace | null;
   /** The scheme whose name is being typed. */
   readonly renaming: string | null;
@@ -57,6 +59,7 @@ export function createUi(): Ui {
     shortcuts: false,
     steps: false,
     table: false,
+    routeSearch: false,
     menu: null,
     renaming: null,
     notice: null,

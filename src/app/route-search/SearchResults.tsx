@@ -1,0 +1,115 @@
+import { produce } from 'immer';
+import { useEffect, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { FoundRoute, RouteSearch } from '../../advice/route-search/find.ts';
+import type { RouteQuestion } from '../../advice/route-search/question.ts';
+import { drawRoute } from '../../advice/route-search/scheme.ts';
+import type { Ghost } from '../../canvas/board.ts';
+import type { Job } from '../../graph/document.ts';
+import { solveScheme } from '../../graph/solve.ts';
+import { formatFlow, formatRun } from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { capitalized, counted } from '../wording.ts';
+
+interface SearchResultsProps {
+  readonly question: RouteQuestion;
+  readonly search: RouteSearch;
+}
+
+/** The routes that were found, the one looked at drawn as a ghost over the sheets. */
+export function SearchResults({ question, search }: SearchResultsProps) {
+  const { board } = useApp();
+  const job = useBoard((state) => state.job);
+  const [chosen, setChosen] = useState<number | null>(0);
+  const [pointed, setPointed] = useState<number | null>(null);
+  const route = search.routes[pointed ?? chosen ?? -1];
+  const there = stillThere(job, question);
+  const ghost = useMemo(
+    () => (route && there ? ghostOf(job, question, route) : null),
+    [job, question, route, there],
+  );
+  useEffect(() => {
+    board.set({ ghost });
+    return () => board.set({ ghost: null });
+  }, [board, ghost]);
+
+  return (
+    <ol className="route-list" aria-label="Routes found" onPointerLeave={() => setPointed(null)}>
+      {search.routes.map((found, index) => (
+        <Row
+          key={found.points.join()}
+          route={found}
+          shown={index === chosen}
+          canDraw={there}
+          onPoint={() => setPointed(index)}
+          onChoose={() => {
+            setChosen(index);
+            setPointed(null);
+          }}
+          onDraw={() => {
+            let made = '';
+            board.dispatch('make a scheme of a found route', (draft) => {
+              made = drawRoute(draft, question, found);
+            });
+            board.set({ schemeId: made });
+            setChosen(null);
+            setPointed(null);
+          }}
+        />
+      ))}
+    </ol>
+  );
+}
+
+interface RowProps {
+  readonly route: FoundRoute;
+  readonly shown: boolean;
+  readonly canDraw: boolean;
+  readonly onPoint: () => void;
+  readonly onChoose: () => void;
+  readonly onDraw: () => void;
+}
+
+function Row({ route, shown, canDraw, onPoint, onChoose, onDraw }: RowProps) {
+  const units = useBoard((state) => state.units);
+  const exit = useBoard((state) => state.job.exits.find(({ id }) => id === route.exit));
+  const speed = useBoard((state) => state.solution.speeds[state.speed]?.name);
+  const at = route.air.find((each) => each.speed === speed) ?? route.air.at(-1);
+  return (
+    <li className="route-row" data-shown={shown || undefined}>
+      <Button
+        className="route-pick"
+        aria-pressed={shown}
+        onHoverStart={onPoint}
+        onFocus={onPoint}
+        onPress={onChoose}
+      >
+        <span className="proposal-head">
+          <span className="proposal-title">{capitalized(exit?.name.trim() || exit?.kind || 'exit')}</span>
+          <span className="gain">{at ? formatFlow(at.flow, units) : '–'}</span>
+        </span>
+        <span className="proposal-reason">
+          {at?.speed}: {formatRun(route.length, units)} long, {counted(route.turns, 'turn')}
+        </span>
+      </Button>
+      {shown && (
+        <Button className="button" isDisabled={!canDraw} onPress={onDraw}>
+          Make it a scheme
+        </Button>
+      )}
+    </li>
+  );
+}
+
+/** Whether what the routes start from has not gone since they were found. */
+function stillThere(job: Job, { schemeId, hood }: RouteQuestion): boolean {
+  return job.schemes.some(({ id, nodes }) => id === schemeId && nodes.some((node) => node.id === hood));
+}
+
+function ghostOf(job: Job, question: RouteQuestion, route: FoundRoute): Ghost {
+  let id = '';
+  const drawn = produce(job, (draft) => {
+    id = drawRoute(draft, question, route);
+  });
+  return { job: drawn, solution: solveScheme(drawn, id) };
+}
