@@ -15,7 +15,7 @@ export interface UnderlayLook {
 }
 
 /** A picture that is kept as it is is this much fainter on a dark sheet. */
-const DIM = 0.65;
+const DIM = 0.45;
 
 /** What an underlay covers, m; `null` while its size is not known. */
 export function underlayBounds({ at: [u, v], size, scale }: Underlay): Bounds | null {

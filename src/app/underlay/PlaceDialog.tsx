@@ -68,7 +68,7 @@ function Choices({ source, picture, sheet: wanted }: Choosing) {
   const [sheet, setSheet] = useState<SheetId>(wanted);
   const [page, setPage] = useState(1);
   const [ratio, setRatio] = useState<number | null>(null);
-  const [opacity, setOpacity] = useState(0.6);
+  const [opacity, setOpacity] = useState(picture?.bare ? 0.9 : 0.6);
   const [locked, setLocked] = useState(true);
   const paper = source.kind === 'pdf' || picture?.measure.kind === 'paper';
   return (

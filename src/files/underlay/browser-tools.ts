@@ -12,12 +12,14 @@ type Answer =
 export const browserTools: SourceTools = {
   raster: browserRaster,
   async pdf() {
-    const [pdfjs, worker] = await Promise.all([
+    const [pdfjs, worker, jpeg2000] = await Promise.all([
       import('pdfjs-dist'),
       import('pdfjs-dist/build/pdf.worker.min.mjs?url'),
+      import('pdfjs-dist/wasm/openjpeg_nowasm_fallback.js?url'),
     ]);
     pdfjs.GlobalWorkerOptions.workerSrc = worker.default;
-    return pdfjs;
+    // The worker adds a file's name to the place that it is told: behind `#` it changes no address.
+    return { pdfjs, parts: `${new URL(jpeg2000.default, document.baseURI).href}#/` };
   },
   drawer: {
     svg: (text, signal) => drawn('svg', text, signal) as Promise<CleanSvg>,

@@ -74,7 +74,7 @@ export function drawDxf(text: string, parse: ParseDxf): DrawnDxf {
   );
   const svg = [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${size[0]}" height="${size[1]}" viewBox="0 0 ${size.join(' ')}">`,
-    `<path fill="none" stroke="${INK}" stroke-width="2" stroke-linecap="round" stroke-linejoin="round" d="${path}"/>`,
+    `<path fill="none" stroke="${INK}" stroke-width="6" stroke-linecap="round" stroke-linejoin="round" d="${path}"/>`,
     `<g fill="${INK}" font-family="sans-serif">${words.join('')}</g></svg>`,
   ].join('');
   return { svg, size, scale: perPixel * unit, assumed };

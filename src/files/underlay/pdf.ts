@@ -2,8 +2,14 @@ import type * as PdfJs from 'pdfjs-dist';
 import { Refused } from './picture.ts';
 import type { Canvas, Raster } from './raster.ts';
 
-/** Gives the reader of PDF files; it is loaded only when there is one to read. */
-export type LoadPdf = () => Promise<typeof PdfJs>;
+/** The reader of PDF files; it is loaded only when there is one to read. */
+export interface PdfReader {
+  readonly pdfjs: typeof PdfJs;
+  /** Where its parts for rare pictures lie; ends with a slash. */
+  readonly parts?: string;
+}
+
+export type LoadPdf = () => Promise<PdfReader>;
 
 export interface PdfBook {
   readonly pages: number;
@@ -33,12 +39,13 @@ export async function openPdf(
   raster: Raster,
   signal?: AbortSignal,
 ): Promise<PdfBook> {
-  const pdfjs = await load();
+  const { pdfjs, parts } = await load();
   signal?.throwIfAborted();
   const task = pdfjs.getDocument({
     data: bytes.slice(),
     isEvalSupported: false,
     useWasm: false,
+    ...(parts === undefined ? {} : { wasmUrl: parts }),
     verbosity: pdfjs.VerbosityLevel.ERRORS,
   });
   const stop = () => void task.destroy();

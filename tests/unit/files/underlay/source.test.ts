@@ -30,7 +30,7 @@ function raster(size: readonly [number, number], pngSize = 1000): Raster {
 function toolsOf(over: Partial<SourceTools> = {}): SourceTools {
   return {
     raster: raster([30, 20]),
-    pdf: () => Promise.resolve(pdfjs as unknown as typeof import('pdfjs-dist')),
+    pdf: () => Promise.resolve({ pdfjs: pdfjs as unknown as typeof import('pdfjs-dist') }),
     drawer: {
       svg: async (text) => cleanSvg(text),
       dxf: async (text) => drawDxf(text, (words) => new DxfParser().parseSync(words)),
