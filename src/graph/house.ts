@@ -13,10 +13,18 @@ export const houseOf = memoise((house: DrawnHouse): House => {
   return { volume, ach50, leakageExponent, otherExhaust, makeUpAir };
 });
 
-/** The depressurization limit that the catalogue has under an appliance's name or id. */
+/** Rows on house pressure that are not about an appliance. */
+const notAppliances = new Set(['continuous', 'dp-chimney-fails']);
+
+/** The depressurization limit that the catalogue has under an appliance's name or id; that of no appliance for "none". */
 export function applianceLimit(name: string): LimitRow | undefined {
   const id = slug(name);
-  return limits.find((row) => row.topic === 'depressurization' && (row.id === id || slug(row.name) === id));
+  return limits.find(
+    (row) =>
+      row.topic === 'depressurization' &&
+      !notAppliances.has(row.id) &&
+      (row.id === id || slug(row.name) === id),
+  );
 }
 
 function slug(name: string): string {
@@ -34,7 +42,7 @@ function slug(name: string): string {
 export const limitOf = memoise((house: DrawnHouse): HouseLimit | null => {
   const known = house.combustion.flatMap((name) => applianceLimit(name) ?? []);
   const [row] = known.sort((a, b) => least(a) - least(b));
-  const canSpill = row !== undefined;
+  const canSpill = row !== undefined && row.id !== 'none';
   const chosen = row ?? (house.combustion.length === 0 ? findLimit('none') : undefined);
   if (!chosen) return null;
   const { id, name, source, sourceKind } = chosen;

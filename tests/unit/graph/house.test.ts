@@ -87,6 +87,14 @@ describe('the limit of a house', () => {
     expect(limitOf({ ...house, combustion: [] })).toMatchObject({ value: 25, canSpill: false });
   });
 
+  it('names no appliance that can spill where the list says none', () => {
+    expect(limitOf({ ...house, combustion: ['none'] })).toMatchObject({ value: 25, canSpill: false });
+    expect(limitOf({ ...house, combustion: ['none', 'wood stove'] })).toMatchObject({
+      value: 5,
+      canSpill: true,
+    });
+  });
+
   it('is not made up for an appliance that the catalogue does not know', () => {
     expect(limitOf({ ...house, combustion: ['invented furnace'] })).toBeNull();
   });
