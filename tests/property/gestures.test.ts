@@ -3,13 +3,35 @@ import { describe, expect, it } from 'vitest';
 import type { ToolId } from '../../src/canvas/board.ts';
 import { job as jobSchema } from '../../src/graph/document.ts';
 import type { SheetId } from '../../src/graph/sheet.ts';
-import { bentJob, type Driver, drive } from '../unit/canvas/driver.ts';
+import { type Driver, drive, furnishedJob } from '../unit/canvas/driver.ts';
 
 const sheet = fc.constantFrom<SheetId>('floor', 'section-x', 'section-y');
-const tool = fc.constantFrom<ToolId>('select', 'draw', 'hood', 'cap', 'insert', 'pan');
+const tool = fc.constantFrom<ToolId>(
+  ...(['select', 'draw', 'hood', 'cap', 'insert', 'pan', 'part', 'split', 'join'] as const),
+  ...(['block', 'exit', 'dimension', 'note', 'measure'] as const),
+);
 /** Places that often meet the nodes and legs of the drawing. */
 const place = fc.oneof(
-  fc.constantFrom<[number, number]>([1, 1], [3, 1], [3, 3], [2, 1], [1, 2.4], [3, 2.4], [1, 1.8]),
+  fc.constantFrom<[number, number]>(
+    ...([
+      [1, 1],
+      [3, 1],
+      [3, 3],
+      [2, 1],
+      [1, 2.4],
+      [3, 2.4],
+      [1, 1.8],
+    ] as [number, number][]),
+    // The grip of a bend, a block and its corner, the dimension, the note, the wall.
+    ...([
+      [2.894, 1.106],
+      [4.5, 4.5],
+      [5, 5],
+      [2, 0.2],
+      [-0.4, 2.95],
+      [2, 6.1],
+    ] as [number, number][]),
+  ),
   fc
     .tuple(fc.integer({ min: -10, max: 60 }), fc.integer({ min: -10, max: 60 }))
     .map(([u, v]): [number, number] => [u / 10, v / 10]),
@@ -24,14 +46,16 @@ const keys = fc.constantFrom(
     'Tab',
     'ArrowLeft',
     'ArrowUp',
+    'F10',
     'u',
     'd',
     'c',
+    'm',
+    'r',
     '1',
     '2',
     '5',
     '.',
-    ' m',
   ],
 );
 
@@ -68,7 +92,20 @@ const gesture: fc.Arbitrary<Gesture> = fc.oneof(
   fc.array(keys, { minLength: 1, maxLength: 4 }).map(
     (list): Gesture =>
       (d) => {
-        for (const key of list) d.key(key === ' m' ? 'm' : key);
+        for (const key of list) d.key(key, { shift: key === 'F10' });
+      },
+  ),
+  fc.constantFrom('2', '+1', '1.5 m', 'Words', '', '-9').map(
+    (text): Gesture =>
+      (d) => {
+        if (d.asks.length > 0) d.answer(text);
+      },
+  ),
+  fc.tuple(sheet, place).map(
+    ([on, [u, v]]): Gesture =>
+      (d) => {
+        d.move(on, u, v);
+        d.key('Enter', { shift: true });
       },
   ),
   tool.map(
@@ -87,7 +124,7 @@ describe('random gestures', () => {
   it('undone one by one give back the exact first document, and redone the last', () => {
     fc.assert(
       fc.property(fc.array(gesture, { minLength: 1, maxLength: 25 }), (gestures) => {
-        const first = bentJob();
+        const first = furnishedJob();
         const text = JSON.stringify(first);
         const driver = drive(first);
         for (const act of gestures) act(driver);
@@ -106,7 +143,7 @@ describe('random gestures', () => {
   it('leave a document that the schema accepts, whose ends exist, and no preview behind', () => {
     fc.assert(
       fc.property(fc.array(gesture, { minLength: 1, maxLength: 25 }), (gestures) => {
-        const driver = drive(bentJob());
+        const driver = drive(furnishedJob());
         for (const act of gestures) act(driver);
         driver.board.set({ tool: 'select' });
         const { job, live } = driver.board.getState();
@@ -130,7 +167,7 @@ describe('random gestures', () => {
         place,
         fc.array(place, { minLength: 1, maxLength: 5 }),
         (id, on, start, path) => {
-          const driver = drive(bentJob(), { tool: id });
+          const driver = drive(furnishedJob(), { tool: id });
           const { job, solution, selection } = driver.board.getState();
           driver.press(on, start[0], start[1]);
           for (const [u, v] of path) driver.move(on, u, v);

@@ -12,7 +12,7 @@ import type { PointerInput, PointerKind, Surface, ToolContext } from './tool.ts'
 import { under } from './under.ts';
 
 /** Pixels within which things attract: a finger is wider than a point. */
-const reach: Readonly<Record<PointerKind, number>> = { mouse: 8, pen: 10, touch: 16 };
+const reach: Readonly<Record<PointerKind, number>> = { mouse: 8, pen: 10, touch: 20 };
 
 /** Pixels a metre where no sheet says. */
 const PLAIN_SCALE = 100;

@@ -4,10 +4,12 @@ import type { BoardState } from '../board.ts';
 
 /**
  * The coordinate that a sheet does not show, m, for a place that no node gives one: on the floor the
- * working height; on a section that of the one node selected, else the nodes' mean to the millimetre.
+ * working height; on a section where it is cut, else that of the one node selected, else the nodes' mean to the millimetre.
  */
 export function restingDepth(state: BoardState, sheet: SheetId): number {
   if (sheet === 'floor') return state.workingHeight;
+  const cut = state.sectionDepth[sheet];
+  if (cut !== null) return cut;
   const { nodes } = schemeOf(state.job, state.schemeId);
   const [picked, ...others] = state.selection.nodes;
   const one = others.length === 0 ? nodes.find(({ id }) => id === picked) : undefined;

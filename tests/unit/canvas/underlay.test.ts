@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Bitmap, BitmapMaker } from '../../../src/canvas/bitmaps.ts';
 import { drawUnderlays } from '../../../src/canvas/draw-underlay.ts';
+import { touched } from '../../../src/canvas/painter.ts';
 import { palettes, type Theme } from '../../../src/canvas/palette.ts';
 import type { Pen } from '../../../src/canvas/pen.ts';
 import { createPictures, levelFor } from '../../../src/canvas/pictures.ts';
 import type { Underlay } from '../../../src/graph/document.ts';
+import { drive } from './driver.ts';
 
 const bitmap = (width: number, height: number, name: string): Bitmap =>
   ({ source: name as unknown as CanvasImageSource, width, height, close: () => {} }) satisfies Bitmap;
@@ -164,4 +166,13 @@ describe('pictures', () => {
   ])('at %f pixels of the screen for one of theirs come from level %i of four', (ratio, level) => {
     expect(levelFor(4, ratio)).toBe(level);
   });
+});
+
+it('a change of an underlay draws the background anew', () => {
+  const { board } = drive();
+  const before = board.getState();
+  board.dispatch('place underlay', (job) => {
+    job.underlays = [{ ...scan, size: [4000, 2000], at: [0, 0] }];
+  });
+  expect(touched(board.getState(), before)).toContain('background');
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createBoard } from '../../../../src/app/store.ts';
 import type { BoardSettings } from '../../../../src/canvas/board.ts';
 import type { SheetHandle } from '../../../../src/canvas/sheet-handle.ts';
+import type { MenuAsk } from '../../../../src/canvas/tools/ask.ts';
 import { createToolController } from '../../../../src/canvas/tools/controller.ts';
 import { createWiring, hearsKeys } from '../../../../src/canvas/tools/pointer.ts';
 import type { Viewport } from '../../../../src/canvas/viewport.ts';
@@ -25,17 +26,30 @@ class Paper extends EventTarget {
 
 function rig(settings: Partial<BoardSettings> = {}) {
   const board = createBoard(bentJob(), { settings });
-  const controller = createToolController(board);
+  const menus: MenuAsk[] = [];
+  const controller = createToolController(board, { menu: (menu) => menus.push(menu) });
+  const alarms = new Map<number, () => void>();
   const waiting = new Map<number, () => void>();
   let frame = 0;
-  const wiring = createWiring(controller, {
-    request: (run) => {
-      frame += 1;
-      waiting.set(frame, run);
-      return frame;
+  const wiring = createWiring(
+    controller,
+    {
+      request: (run) => {
+        frame += 1;
+        waiting.set(frame, run);
+        return frame;
+      },
+      release: (id) => void waiting.delete(id),
     },
-    release: (id) => void waiting.delete(id),
-  });
+    {
+      after: (_ms, run) => {
+        frame += 1;
+        alarms.set(frame, run);
+        return frame;
+      },
+      stop: (id) => void alarms.delete(id),
+    },
+  );
   const paper = new Paper();
   const window = new EventTarget();
   let view: Viewport = { scale: 100, panX: 100, panY: 500 };
@@ -90,6 +104,13 @@ function rig(settings: Partial<BoardSettings> = {}) {
     blur: () => send(window, 'blur', {}),
     wait: (ms: number) => {
       time += ms;
+    },
+    menus,
+    /** Lets the time pass that a waiting long press needs. */
+    ring: () => {
+      const runs = [...alarms.values()];
+      alarms.clear();
+      for (const run of runs) run();
     },
     tick: () => {
       const runs = [...waiting.values()];
@@ -283,5 +304,103 @@ describe('a key is heard', () => {
   it('from a button only where it does not work the button', () => {
     expect(hearsKeys(target('BUTTON'), 'Enter')).toBe(false);
     expect(hearsKeys(target('BUTTON'), '5')).toBe(true);
+  });
+});
+
+describe('a finger', () => {
+  const touch = { pointerType: 'touch', pointerId: 5 };
+
+  it('that rests asks for the menu of what is under it and drops what it had begun', () => {
+    const r = rig();
+    const { job } = r.board.getState();
+    r.pointer('pointerdown', 3, 1, touch);
+    r.ring();
+    expect(r.menus.map(({ items }) => items[0])).toEqual([{ kind: 'node', id: 'n3' }]);
+    r.pointer('pointermove', 4, 1, touch);
+    r.pointer('pointerup', 4, 1, touch);
+    r.tick();
+    expect(r.board.getState().job).toBe(job);
+    expect(r.controller.pressed).toBe(false);
+  });
+
+  it('that moves asks for none, nor one that is lifted, nor one with a second beside it', () => {
+    const r = rig();
+    r.pointer('pointerdown', 3, 1, touch);
+    r.pointer('pointermove', 3.3, 1, touch);
+    r.ring();
+    r.pointer('pointerup', 3.3, 1, touch);
+    r.pointer('pointerdown', 3, 3, touch);
+    r.pointer('pointerup', 3, 3, touch);
+    r.ring();
+    r.pointer('pointerdown', 3, 3, touch);
+    r.pointer('pointerdown', 4, 3, { ...touch, pointerId: 6 });
+    r.ring();
+    expect(r.menus).toEqual([]);
+  });
+
+  it('takes hold from farther away than a mouse does', () => {
+    const r = rig();
+    r.pointer('pointerdown', 3.14, 3.1, touch);
+    r.pointer('pointerup', 3.14, 3.1, touch);
+    expect(r.board.getState().selection.nodes).toEqual(['n4']);
+    r.pointer('pointerdown', 5, 5);
+    r.pointer('pointerup', 5, 5);
+    r.pointer('pointerdown', 3.14, 3.1);
+    r.pointer('pointerup', 3.14, 3.1);
+    expect(r.board.getState().selection.nodes).toEqual([]);
+  });
+});
+
+describe('a palm', () => {
+  const palm = { pointerType: 'touch', pointerId: 9 };
+
+  it('is told by its size', () => {
+    const r = rig();
+    r.pointer('pointerdown', 3, 1, { ...palm, width: 90, height: 70 });
+    r.pointer('pointerup', 3, 1, { ...palm, width: 90, height: 70 });
+    expect(r.board.getState().selection.nodes).toEqual([]);
+  });
+
+  it('means nothing while a pen is near, and a finger does once the pen is away', () => {
+    const r = rig();
+    r.pointer('pointermove', 2, 2, { pointerType: 'pen', pointerId: 7, button: -1 });
+    r.pointer('pointerdown', 3, 1, palm);
+    r.pointer('pointermove', 4, 1, palm);
+    r.pointer('pointerup', 4, 1, palm);
+    r.tick();
+    expect(r.board.getState().selection.nodes).toEqual([]);
+    expect(r.board.getState().undoLabel).toBeNull();
+    r.wait(1000);
+    r.pointer('pointerdown', 3, 1, palm);
+    r.pointer('pointerup', 3, 1, palm);
+    expect(r.board.getState().selection.nodes).toEqual(['n3']);
+  });
+
+  it('that came down before the pen loses what it had begun', () => {
+    const r = rig();
+    r.pointer('pointerdown', 3, 1, palm);
+    r.pointer('pointermove', 4, 1, palm);
+    r.pointer('pointerdown', 3, 3, { pointerType: 'pen', pointerId: 7 });
+    r.pointer('pointerup', 3, 3, { pointerType: 'pen', pointerId: 7 });
+    expect(r.board.getState().undoLabel).toBeNull();
+    expect(r.board.getState().selection.nodes).toEqual(['n4']);
+  });
+});
+
+describe('a right click', () => {
+  it('asks for the menu of what is under it', () => {
+    const r = rig();
+    const event = r.pointer('contextmenu', 3, 3, { button: 2 });
+    expect(event.defaultPrevented).toBe(true);
+    expect(r.menus.map(({ items }) => items[0])).toEqual([{ kind: 'node', id: 'n4' }]);
+  });
+
+  it('in the middle of a drag drops it', () => {
+    const r = rig();
+    r.pointer('pointerdown', 3, 1);
+    r.pointer('pointermove', 4, 1);
+    r.pointer('contextmenu', 4, 1, { button: 2 });
+    r.pointer('pointerup', 4, 1);
+    expect(r.board.getState().undoLabel).toBeNull();
   });
 });
