@@ -138,6 +138,25 @@ test('a scan of 20 megapixels is decoded once, and redrawn once a frame while it
   expect(moved.draws - resting.draws).toBeLessThanOrEqual(frames + 1);
 });
 
+test('a drawing in DXF brings its own scale, and one in SVG leaves its script behind', async ({ board }) => {
+  await board.open('?new');
+  const line = [0, 'LINE', 8, '0', 10, 0, 20, 0, 11, 6000, 21, 3000];
+  const header = [0, 'SECTION', 2, 'HEADER', 9, '$INSUNITS', 70, 4, 0, 'ENDSEC'];
+  const dxf = [...header, 0, 'SECTION', 2, 'ENTITIES', ...line, 0, 'ENDSEC', 0, 'EOF'].join('\n');
+  await choose(board, { name: 'plan.dxf', mimeType: 'image/vnd.dxf', buffer: Buffer.from(dxf) });
+  await place(board);
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><script>alert(1)</script><path stroke="#000" d="M0 0 9 9"/></svg>';
+  await choose(board, { name: 'plan.svg', mimeType: 'image/svg+xml', buffer: Buffer.from(svg) });
+  await board.page.getByRole('button', { name: 'Place', exact: true }).click();
+  await expect(board.page.getByRole('alertdialog')).toContainText('left out of the SVG (1 place)');
+  await board.page.getByRole('button', { name: 'Close' }).click();
+  await shown(board, 2);
+  const [drawn, clean] = await underlays(board);
+  expect((drawn?.scale ?? 0) * (drawn?.size?.[0] ?? 0)).toBeCloseTo(6 * 1.02, 2);
+  expect(Buffer.from(clean?.image.split(',')[1] ?? '', 'base64').toString()).not.toContain('script');
+});
+
 test('a file dropped on a section is laid under that section', async ({ board }) => {
   await board.open('?new');
   const bytes = [...pngBytes(300, 200, plan(300, 200))];
