@@ -149,6 +149,34 @@ test('a curve is pasted from a spreadsheet, and a wrong point stays as it was ty
   expect((await board.seen()).job).toEqual(before.job);
 });
 
+test('a screen put in line costs air, less of it the more of it is open, and its data sheet overrules the row', async ({
+  board,
+}) => {
+  const { page } = board;
+  await board.open('?example');
+  const before = await board.seen();
+  await page.getByRole('tab', { name: 'Pressure' }).click();
+  await page.getByRole('button', { name: /^Hood to turn 1.*friction/ }).click();
+  await page.getByRole('tab', { name: 'Selected' }).click();
+  await page.getByRole('button', { name: /Put a part in line/ }).click();
+  await page.getByRole('option', { name: 'Wire screen' }).click();
+  const screened = (await board.seen()).flow ?? 0;
+  expect(screened).toBeLessThan(before.flow ?? 0);
+
+  const screen = page.getByRole('group', { name: 'Wire screen' });
+  await screen.getByRole('textbox', { name: 'Free area' }).fill('90 %');
+  await page.keyboard.press('Enter');
+  expect((await board.seen()).flow ?? 0).toBeGreaterThan(screened);
+
+  await screen.getByRole('button', { name: /Its loss is from/ }).click();
+  await page.getByRole('option', { name: 'Data sheet: loss at a flow' }).click();
+  await screen.getByRole('textbox', { name: 'Loss', exact: true }).fill('0.4 in wg');
+  await page.keyboard.press('Enter');
+  expect((await board.seen()).flow ?? 0).toBeLessThan(screened);
+  for (let step = 0; step < 4; step += 1) await undo(page);
+  expect((await board.seen()).job).toEqual(before.job);
+});
+
 for (const { width, height } of [
   { width: 1440, height: 900 },
   { width: 1024, height: 768 },

@@ -349,6 +349,14 @@ describe('parts', () => {
     const without = edited((job) => edits.removeInline(job, 's1', 'd2', 0)).scheme;
     expect(segmentOf(without, 'd2')).toEqual({ id: 'd2', from: 'n2', to: 'n3' });
   });
+
+  test('a part in line goes from its data sheet back to the catalogue without a trace', () => {
+    const { scheme } = edited((job) => {
+      edits.changeInline(job, 's1', 'd2', 0, { user: { c: 2 } });
+      edits.changeInline(job, 's1', 'd2', 0, { user: undefined });
+    });
+    expect(Object.keys(segmentOf(scheme, 'd2')?.fittings?.[0] ?? {})).toEqual(['kind', 'at']);
+  });
 });
 
 describe('schemes', () => {
