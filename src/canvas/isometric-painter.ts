@@ -6,8 +6,10 @@ import { nearestOnSheet } from '../graph/spatial.ts';
 import { dot, lerp } from '../graph/vector.ts';
 import type { BoardState, Selection } from './board.ts';
 import { coloursOf } from './colouring.ts';
+import { inCrossingOrder } from './crossing-order.ts';
 import { detailOf, labelledLegs, roomForHandle } from './detail.ts';
 import { type DuctPaint, drawDucts, drawOne, inView } from './draw-ducts.ts';
+import { misfits } from './draw-fit.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawHandles, drawSelection } from './draw-marks.ts';
 import { gridStep, multiples } from './grid.ts';
@@ -56,9 +58,10 @@ const sceneFor = memoise((route: Route, job: Job, turn: Turn): Scene => {
     near: dot(mean([min, max]), view.toward),
     ...shown(box(min, max), view),
   }));
+  const outline = outlineIn(route, job, view);
   return {
     view,
-    outline: outlineIn(route, job, view),
+    outline: { ...outline, drawables: inCrossingOrder(outline.drawables, outline.legs, view) },
     room: room.sort((a, b) => a.near - b.near),
     nodes: [...route.nodes.values()].map(({ id, at }) => ({
       id,
@@ -99,12 +102,21 @@ export function paintScene(pen: Pen, state: BoardState, turn: Turn, viewport: Vi
       near: walled.near,
       draw: () => drawWalled(pen, walled, palette, viewport),
     })),
-    ...inView(scene.outline.drawables, viewport, size).map((item, i) => ({
-      near: item.near + i * 1e-9,
+    ...notBefore(inView(scene.outline.drawables, viewport, size)).map(({ item, near }) => ({
+      near,
       draw: () => drawOne(pen, item, paint, viewport),
     })),
   ];
   for (const { draw } of queue.sort((a, b) => a.near - b.near)) draw();
+}
+
+/** Drawables with a nearness that grows in their order. */
+function notBefore(items: readonly Drawable[]): { readonly item: Drawable; readonly near: number }[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return items.map((item) => {
+    last = Math.max(last, item.near);
+    return { item, near: last };
+  });
 }
 
 function drawWalled(pen: Pen, { exit, fill, walls }: Walled, palette: Palette, view: Viewport): void {
@@ -173,6 +185,13 @@ export function paintSceneMarks(
   const { outline, nodes, view } = sceneOf(state, turn);
   const { fills, values } = coloursOf(state);
   const drawables: readonly Drawable[] = inView(outline.drawables, viewport, size);
+  pen.setLineDash([]);
+  pen.lineWidth = 2;
+  for (const { item, grave, close } of misfits(state.solution.findings, drawables, state.live.blocks)) {
+    if (close) continue;
+    pen.strokeStyle = grave ? palette.danger : palette.accent;
+    strokeAll(pen, item.walls, viewport);
+  }
   drawSelection(pen, drawables, state.selection, state.hover, palette, viewport);
   const wantedHandles = new Set([...state.selection.nodes, ...state.hover.nodes]);
   const { segments, nodes: routeNodes } = state.solution.route;

@@ -174,5 +174,5 @@ it('a change of an underlay draws the background anew', () => {
   board.dispatch('place underlay', (job) => {
     job.underlays = [{ ...scan, size: [4000, 2000], at: [0, 0] }];
   });
-  expect(touched(board.getState(), before)).toContain('background');
+  expect(touched(board.getState(), before, 'floor')).toContain('background');
 });
