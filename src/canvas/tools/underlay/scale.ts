@@ -1,9 +1,9 @@
-import type { Underlay } from '../../../graph/document.ts';
+import type { Underlay, UnitSystem } from '../../../graph/document.ts';
 import { scaleUnderlay } from '../../../graph/edits/index.ts';
-import type { SheetId, SheetPoint } from '../../../graph/sheet.ts';
-import { formatLength } from '../../../units/index.ts';
+import type { SheetPoint } from '../../../graph/sheet.ts';
+import { formatLength, type Parsed, parseLength } from '../../../units/index.ts';
 import type { ActiveShape } from '../../sheet-handle.ts';
-import { erase, type Typing, typedLength, typeKey, untyped } from '../draw/typing.ts';
+import { erase, type Typing, typeKey, untyped } from '../draw/typing.ts';
 import { actionOf } from '../keys.ts';
 import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
 import { edgeOf, nameOf, underlayAt } from './pick.ts';
@@ -72,7 +72,7 @@ function toSecond(context: ToolContext, id: string, first: PointerInput): Phase 
       const to = endOf(at);
       const scale = context.surface(at.sheet)?.viewport().scale ?? 1;
       if (apart(first.point, to) * scale >= APART)
-        return typingLength(context, id, first.sheet, first.point, to);
+        return typingLength(context, id, first, to, at.pointerType === 'touch');
       context.announce('The two points are too close for a scale. Choose points far apart.');
       return undefined;
     },
@@ -82,21 +82,24 @@ function toSecond(context: ToolContext, id: string, first: PointerInput): Phase 
   };
 }
 
-/** With both points given, the real distance is typed; Enter scales the underlay about the first point. */
+/**
+ * With both points given, the real distance is typed; Enter scales the underlay about the first point.
+ * A finger gets a field to type into, which brings its keyboard.
+ */
 function typingLength(
   context: ToolContext,
   id: string,
-  sheet: SheetId,
-  from: SheetPoint,
+  { sheet, point: from }: PointerInput,
   to: SheetPoint,
+  byFinger: boolean,
 ): Phase {
   const { board } = context;
+  const middle = { u: (from.u + to.u) / 2, v: (from.v + to.v) / 2 };
   let typing: Typing = untyped;
   const back = () => scaleReady(context);
 
   const show = () => {
     const text = typing.length === '' ? 'type the real distance' : `${typing.length}`;
-    const middle = { u: (from.u + to.u) / 2, v: (from.v + to.v) / 2 };
     context.draw(sheet, [
       { kind: 'node', at: from },
       { kind: 'node', at: to },
@@ -105,21 +108,17 @@ function typingLength(
     ]);
   };
 
-  const take = (): Phase | true => {
+  /** A sentence where the text is no distance. */
+  const take = (text: string): string | null => {
     const { units } = board.getState();
-    const typed = typedLength(typing, units);
-    if (typed.kind !== 'value') {
-      context.announce(
-        typed.kind === 'bad' ? typed.message : "Type the real distance, such as 10' or 3.2 m.",
-      );
-      return true;
-    }
+    const read = distanceOf(text, units);
+    if (!read.ok) return read.message;
     board.dispatch('set underlay scale', (draft) => {
-      scaleUnderlay(draft, id, [from.u, from.v], [to.u, to.v], typed.value);
+      scaleUnderlay(draft, id, [from.u, from.v], [to.u, to.v], read.value);
     });
     board.set({ tool: 'select', underlay: null });
-    context.announce(`The two points are now ${formatLength(typed.value, units)} apart.`);
-    return true;
+    context.announce(`The two points are now ${formatLength(read.value, units)} apart.`);
+    return null;
   };
 
   const type = (input: KeyInput): boolean => {
@@ -138,18 +137,41 @@ function typingLength(
     enter() {
       show();
       context.announce('Type the real distance between the two points, then press Enter.');
+      if (byFinger)
+        context.ask({
+          sheet,
+          at: middle,
+          label: 'Real distance between the two points',
+          value: '',
+          commit: take,
+        });
     },
-    leave: () => context.draw(null, []),
+    leave() {
+      context.draw(null, []);
+      if (byFinger) context.ask(null);
+    },
     down(at) {
       return at.button === 0 && at.sheet === sheet ? toSecond(context, id, at) : undefined;
     },
     key(input) {
       if (actionOf(input, 'sheets') === 'cancel') return back();
-      return input.key === 'Enter' ? take() : type(input);
+      if (input.key !== 'Enter') return type(input);
+      const complaint = take(typing.length);
+      if (complaint) context.announce(complaint);
+      return true;
     },
     changed: () => (has(context, id) ? undefined : back()),
     cancel: back,
   };
+}
+
+function distanceOf(text: string, units: UnitSystem): Parsed {
+  if (text.trim() === '') return { ok: false, message: "Type the real distance, such as 10' or 3.2 m." };
+  const read = parseLength(text, units);
+  if (!read.ok) return read;
+  if (!(read.value > 0)) return { ok: false, message: 'The distance must be more than nothing.' };
+  if (read.value > 1000) return { ok: false, message: 'A kilometre or more is no distance in a kitchen.' };
+  return read;
 }
 
 function has({ board }: ToolContext, id: Underlay['id']): boolean {

@@ -83,7 +83,7 @@ describe('two points and a distance', () => {
     expect(hand.said.at(-1)).toMatch(/Type the real distance/);
     hand.type('0');
     hand.key('Enter');
-    expect(hand.said.at(-1)).toMatch(/longer than nothing/);
+    expect(hand.said.at(-1)).toMatch(/more than nothing/);
     hand.key('Backspace');
     hand.type('4ft');
     hand.key('Enter');
@@ -98,6 +98,17 @@ describe('two points and a distance', () => {
     hand.key('Enter');
     expect(underlay(hand, 0).scale).not.toBe(0.01);
     expect(underlay(hand, 1).scale).toBe(0.01);
+  });
+
+  it('given by a finger open a field for the distance', () => {
+    const hand = drive(jobWith({}), { tool: 'scale' });
+    hand.click('floor', 1, 1, { pointerType: 'touch' });
+    hand.click('floor', 3, 1, { pointerType: 'touch' });
+    expect(hand.asks.at(-1)).toMatchObject({ label: 'Real distance between the two points', value: '' });
+    expect(hand.asks.at(-1)?.commit('nonsense')).toMatch(/./);
+    expect(hand.asks.at(-1)?.commit("10'")).toBeNull();
+    expect(underlay(hand).scale).toBeCloseTo((0.01 * 10 * 0.3048) / 2, 12);
+    expect(hand.asks.at(-1)).toBeNull();
   });
 
   it('end when the underlay is taken away meanwhile', () => {
