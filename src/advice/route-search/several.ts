@@ -33,7 +33,7 @@ interface Found {
 /**
  * The best route to each exit, and other ways to it that really are other ways: what lies within `near`
  * cells of a found route is made dearer and the search is done again; a route counts where less than 60 %
- * of its way lies that near to one found before, and where it is not that one shifted in free room. The first of
+ * of its way lies that near to one found before, and where it is not that one moved a little or in free room. The first of
  * the result is the best of all.
  */
 export function* searchSeveral(grid: RouteGrid, wanted: number, near: number): Generator<number, Several> {
@@ -58,7 +58,7 @@ export function* searchSeveral(grid: RouteGrid, wanted: number, near: number): G
       const own = { ...route, cost: costOf(grid, route, cells.length - 1) };
       const another = (each: Found) =>
         each.route.exit !== exit ||
-        (sharedPart(grid, cells, each.cells, near) < mostShared && !shifted(grid, route, each.route));
+        (sharedPart(grid, cells, each.cells, near) < mostShared && !shifted(grid, route, each.route, near));
       if (found.every(another)) found.push({ route: own, cells });
       penalty = dearer(grid, penalty, cells, near, own.cost);
     }
@@ -108,10 +108,10 @@ function sharedPart(
 }
 
 /**
- * Whether one route is the other, moved: both turn the same ways one after another, and on the straight
- * path from each turn of the one to the same turn of the other nothing is in the way.
+ * Whether one route is the other, moved: both turn the same ways one after another, and every turn either
+ * lies within twice `near` cells of the other's, or nothing is in the way between the two.
  */
-function shifted(grid: RouteGrid, one: GridRoute, other: GridRoute): boolean {
+function shifted(grid: RouteGrid, one: GridRoute, other: GridRoute, near: number): boolean {
   const ways = (route: GridRoute) =>
     [grid.seeds[route.seed]?.direction, ...route.turns.map(({ direction }) => direction)].join();
   if (ways(one) !== ways(other)) return false;
@@ -119,6 +119,7 @@ function shifted(grid: RouteGrid, one: GridRoute, other: GridRoute): boolean {
   const apart = Math.max(
     ...from.flatMap((at, i) => at.map((value, k) => Math.abs((to[i]?.[k] as number) - value))),
   );
+  if (apart <= 2 * near) return true;
   for (let step = 1; step < apart; step += 1) {
     const between = from.map(
       (at, i) =>

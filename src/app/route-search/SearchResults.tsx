@@ -1,13 +1,14 @@
 import { produce } from 'immer';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FoundRoute, RouteSearch } from '../../advice/route-search/find.ts';
 import type { RouteQuestion } from '../../advice/route-search/question.ts';
 import { drawRoute } from '../../advice/route-search/scheme.ts';
 import type { Ghost } from '../../canvas/board.ts';
-import type { Job } from '../../graph/document.ts';
+import type { Job, UnitSystem } from '../../graph/document.ts';
 import { solveScheme } from '../../graph/solve.ts';
-import { formatFlow, formatRun } from '../../units/index.ts';
+import { distance } from '../../graph/vector.ts';
+import { formatFlow, formatLength, formatRun } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { capitalized, counted } from '../wording.ts';
 
@@ -28,13 +29,15 @@ export function SearchResults({ question, search }: SearchResultsProps) {
     () => (route && there ? ghostOf(job, question, route) : null),
     [job, question, route, there],
   );
+  const list = useRef<HTMLOListElement>(null);
+  useEffect(() => void list.current?.scrollIntoView({ block: 'nearest' }), []);
   useEffect(() => {
     board.set({ ghost });
     return () => board.set({ ghost: null });
   }, [board, ghost]);
 
   return (
-    <ol className="route-list" aria-label="Routes found" onPointerLeave={() => setPointed(null)}>
+    <ol ref={list} className="route-list" aria-label="Routes found" onPointerLeave={() => setPointed(null)}>
       {search.routes.map((found, index) => (
         <Row
           key={found.points.join()}
@@ -91,6 +94,7 @@ function Row({ route, shown, canDraw, onPoint, onChoose, onDraw }: RowProps) {
         <span className="proposal-reason">
           {at?.speed}: {formatRun(route.length, units)} long, {counted(route.turns, 'turn')}
         </span>
+        <span className="proposal-reason">{legWords(route, units)}</span>
       </Button>
       {shown && (
         <Button className="button" isDisabled={!canDraw} onPress={onDraw}>
@@ -99,6 +103,25 @@ function Row({ route, shown, canDraw, onPoint, onChoose, onDraw }: RowProps) {
       )}
     </li>
   );
+}
+
+const ways = [
+  ['west', 'east'],
+  ['south', 'north'],
+  ['down', 'up'],
+] as const;
+
+/** "Up 1'-4", north 11'-7"": the legs in the order of the air. */
+function legWords({ points }: FoundRoute, units: UnitSystem): string {
+  const legs = points.slice(1).map((to, i) => {
+    const from = points[i] ?? to;
+    const axis = ([0, 1, 2] as const).reduce((most, each) =>
+      Math.abs(to[each] - from[each]) > Math.abs(to[most] - from[most]) ? each : most,
+    );
+    const way = ways[axis][to[axis] > from[axis] ? 1 : 0];
+    return `${way} ${formatLength(distance(from, to), units, { precision: 1 })}`;
+  });
+  return legs.join(', ');
 }
 
 /** Whether what the routes start from has not gone since they were found. */
