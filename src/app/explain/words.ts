@@ -67,7 +67,7 @@ export function shownValue(
   if (!of.kind) return { people: si, si: null };
   if (of.kind === 'run' && Math.abs(of.value) < SHORT) return { people: shortLength(of.value, system), si };
   const { text, unit } = quantity(of.kind, of.value, system);
-  return { people: text, si: unit === of.unit ? null : si };
+  return { people: text.replace(/^-/, '−'), si: unit === of.unit ? null : si };
 }
 
 /** A run of a formula's characters, and how it is set. */

@@ -9,7 +9,8 @@ export function Needed() {
   const units = useBoard((state) => state.units);
   const kitchen = useBoard((state) => state.live.kitchen);
   const { governing } = requiredAirflow(kitchen);
-  const name = `${governing.name.charAt(0).toLowerCase()}${governing.name.slice(1)}`;
+  const [rule = ''] = governing.name.split(',');
+  const name = `${rule.charAt(0).toLowerCase()}${rule.slice(1)}`;
   return (
     <Button className="needed-note" onPress={() => ui.setState({ panel: 'kitchen' })}>
       <span className="needed-key" aria-hidden="true" />
