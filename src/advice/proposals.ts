@@ -1,38 +1,44 @@
 import { produce } from 'immer';
 import type { Job } from '../graph/document.ts';
+import { fitFindings } from '../graph/fit.ts';
 import { inferRoute, schemeOf } from '../graph/infer.ts';
 import { memoise } from '../graph/memo.ts';
 import { placesOf } from '../graph/places.ts';
 import type { Route } from '../graph/route.ts';
-import type { SchemeSolution, Solved } from '../graph/solution.ts';
+import type { SchemeSolution } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
+import { byGoal } from './goals.ts';
 import {
   type Candidate,
   judgedSpeed,
   type Kind,
   type ProposalKind,
   type Recipe,
+  type Scene,
 } from './proposals/candidate.ts';
 import { betterCaps } from './proposals/cap.ts';
 import { largerDiameter, noReducer } from './proposals/diameter.ts';
+import { type Effects, effectsOf, newMisfits, outcomeAt } from './proposals/effects.ts';
 import { fewerTurns } from './proposals/fewer-turns.ts';
 import { gentlerBends } from './proposals/gentler-bend.ts';
+import { movedTurns } from './proposals/moved-turn.ts';
+import { insulated, makeUpAir } from './proposals/remedies.ts';
 import { lossesWithTheAirOf } from './proposals/same-air.ts';
 import { smoothDuct, stretchedDuct } from './proposals/smooth-duct.ts';
+import { twoBends } from './proposals/two-45s.ts';
 
 export type { ProposalKind } from './proposals/candidate.ts';
 
 /** A change to a scheme, already tried: its numbers are those of the changed scheme, solved. */
-export interface Proposal {
+export interface Proposal extends Effects {
   /** The same for the same change at the same place. */
   readonly id: string;
   readonly kind: ProposalKind;
   readonly title: string;
   /** One sentence with numbers: what costs how much now, and what it would cost. */
   readonly reason: string;
-  /** Air gained at the judged speed, m3/s. */
-  readonly gain: number;
-  readonly gains: readonly { readonly speed: string; readonly before: number; readonly after: number }[];
+  /** It is for something else than air. */
+  readonly remedy?: true;
   readonly recipe: Recipe;
   /** What the undo step is called. */
   readonly label: string;
@@ -55,51 +61,79 @@ const kinds: readonly Kind[] = [
   stretchedDuct,
   betterCaps,
   fewerTurns,
+  twoBends,
+  movedTurns,
+  insulated,
+  makeUpAir,
 ];
 
 /** Gains below this part of the air delivered are not worth a visit to the shop. */
 const leastGain = 0.005;
 
 /**
- * What would let more air out of a scheme: each change is applied to a copy of the job and solved, and
- * those that gain at least 0.5 % are ranked by the air gained at the judged speed. A change that brings
- * an error or a danger that was not there (a bend that does not fit, say) is not proposed. None where the scheme
- * has no solution yet. The job is not changed.
+ * What would make a scheme better: each change is applied to a copy of the job and solved. Changes for air
+ * that gain at least 0.5 % are ranked by the air gained at the judged speed; changes for something else (a duct that
+ * drips, a house drawn too low) come after them. A change that brings an error or a danger to the drawing is not
+ * proposed; one that meets a block says so and comes last. None where the scheme has no solution yet. The job is
+ * not changed.
  *
  * @throws RangeError if the job has no scheme of that id
  */
 export function proposals(job: Job, schemeId: string, options: ProposalOptions = {}): readonly Proposal[] {
-  return ranked(job, schemeId, options.speed);
+  return found(job, schemeId, options.speed);
 }
 
-const ranked = memoise((job: Job, schemeId: string, asked: number | undefined): readonly Proposal[] => {
+const found = memoise((job: Job, schemeId: string, asked: number | undefined): readonly Proposal[] => {
+  const search = proposing(job, schemeId, asked === undefined ? {} : { speed: asked });
+  for (;;) {
+    const step = search.next();
+    if (step.done) return step.value;
+  }
+});
+
+/** The same search in small pieces: it hands control back between them. */
+export function* proposing(
+  job: Job,
+  schemeId: string,
+  options: ProposalOptions = {},
+): Generator<undefined, readonly Proposal[], undefined> {
   const solution = solveScheme(job, schemeId);
-  const judged = judgedSpeed(solution, asked);
+  const judged = judgedSpeed(solution, options.speed);
+  const scene = sceneOf(job, solution, judged);
+  if (!scene) return [];
+  const tried: Proposal[] = [];
+  for (const kind of kinds)
+    for (const candidate of kind(scene)) {
+      yield;
+      if (!candidate || !scene.sound(candidate.recipe)) continue;
+      tried.push(...attempt(candidate, scene, judged));
+    }
+  return withoutTwins(tried).sort(byGoal('air', { need: 0, flow: scene.before.flow }));
+}
+
+/** What proposals for a scheme look at; undefined where it has no air at the judged speed. */
+function sceneOf(job: Job, solution: SchemeSolution, judged: number): Scene | undefined {
   const before = outcomeAt(solution, judged);
-  if (!before) return [];
-  const { route } = solution;
+  if (!before) return undefined;
+  const { route, schemeId } = solution;
   const known = gravest(route);
+  const fit = fitFindings(job, route);
   const after = (recipe: Recipe) => produce(job, recipe);
-  const scene = {
+  return {
     job,
     scheme: schemeOf(job, schemeId),
     route,
+    solution,
     before,
     places: placesOf(route, job.blocks),
     units: job.units,
-    sound: (recipe: Recipe) => isSubset(gravest(inferRoute(after(recipe), schemeId)), known),
-    flowAfter: (recipe: Recipe) => outcomeAt(solveScheme(after(recipe), schemeId), judged)?.flow ?? 0,
+    sound: (recipe) => isSubset(gravest(inferRoute(after(recipe), schemeId)), known),
+    fits: (recipe) => {
+      const changed = after(recipe);
+      return newMisfits(fitFindings(changed, inferRoute(changed, schemeId)), fit).length === 0;
+    },
+    flowAfter: (recipe) => outcomeAt(solveScheme(after(recipe), schemeId), judged)?.flow ?? 0,
   };
-  const tried = kinds
-    .flatMap((kind) => kind(scene))
-    .filter((candidate) => scene.sound(candidate.recipe))
-    .flatMap((candidate) => attempt(candidate, solution, after(candidate.recipe), judged));
-  return withoutTwins(tried).sort((a, b) => b.gain - a.gain || (a.id < b.id ? -1 : 1));
-});
-
-function outcomeAt(solution: SchemeSolution, speed: number): Solved | undefined {
-  const outcome = solution.speeds[speed]?.outcome;
-  return outcome?.solved && outcome.flow > 0 ? outcome : undefined;
 }
 
 function gravest(route: Route): ReadonlySet<string> {
@@ -114,19 +148,15 @@ function isSubset(some: ReadonlySet<string>, all: ReadonlySet<string>): boolean 
   return [...some].every((id) => all.has(id));
 }
 
-function attempt(candidate: Candidate, before: SchemeSolution, changed: Job, judged: number): Proposal[] {
+function attempt(candidate: Candidate, scene: Scene, judged: number): Proposal[] {
+  const { job, solution: before } = scene;
+  const changed = produce(job, candidate.recipe);
   const solution = solveScheme(changed, before.schemeId);
-  const now = outcomeAt(before, judged);
-  const then = outcomeAt(solution, judged);
-  if (!now || !then || then.flow - now.flow < leastGain * now.flow) return [];
+  const effects = effectsOf(job, before, changed, solution, judged);
+  if (!effects || (!candidate.remedy && effects.gain < leastGain * scene.before.flow)) return [];
   const { reason, ...change } = candidate;
-  const gains = before.speeds.map(({ name }, i) => ({
-    speed: name,
-    before: outcomeAt(before, i)?.flow ?? 0,
-    after: outcomeAt(solution, i)?.flow ?? 0,
-  }));
-  const words = fullStop(reason(lossesWithTheAirOf(now, changed, solution)));
-  return [{ ...change, reason: words, gain: then.flow - now.flow, gains, solution }];
+  const words = fullStop(reason(lossesWithTheAirOf(scene.before, changed, solution)));
+  return [{ ...change, ...effects, reason: words, solution }];
 }
 
 /** One full stop at the end, also after an abbreviation that has its own. */

@@ -12,7 +12,12 @@ export type ProposalKind =
   | 'smooth duct'
   | 'stretched duct'
   | 'no reducer'
-  | 'fewer turns';
+  | 'fewer turns'
+  | 'two 45s'
+  | 'moved turn'
+  | 'other cap'
+  | 'insulation'
+  | 'make-up air';
 
 export type Recipe = (job: Draft<Job>) => void;
 
@@ -27,6 +32,8 @@ export interface Candidate {
   readonly recipe: Recipe;
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
+  /** It is for something else than air, so it need not gain any. */
+  readonly remedy?: true;
   /**
    * One sentence with numbers, without its full stop, from what the changed run costs with the air of
    * before still in it: like is compared with like, and more air is the gain.
@@ -42,17 +49,21 @@ export interface Scene {
   readonly job: Job;
   readonly scheme: Scheme;
   readonly route: Route;
+  readonly solution: SchemeSolution;
   /** The air at the judged speed as things are. */
   readonly before: Solved;
   readonly places: Places;
   readonly units: UnitSystem;
   /** True where a recipe leads to no error that is not there already. */
   readonly sound: (recipe: Recipe) => boolean;
+  /** True where a recipe leads duct into no block, and out of no chase, that it keeps clear of now. */
+  readonly fits: (recipe: Recipe) => boolean;
   /** Air delivered at the judged speed after a recipe, m3/s; 0 where it cannot be computed. */
   readonly flowAfter: (recipe: Recipe) => number;
 }
 
-export type Kind = (scene: Scene) => readonly Candidate[];
+/** Candidates of one kind; an `undefined` between them is a pause in long work. */
+export type Kind = (scene: Scene) => Iterable<Candidate | undefined>;
 
 /** The first of several fittings of a kind at a place. */
 export function fittingAt(

@@ -14,20 +14,29 @@ import {
   withArticle,
 } from './candidate.ts';
 
-/** For every cap the one of the catalogue, for the same kind of face, that lets most air out. */
-export const betterCaps: Kind = (scene) =>
-  [...scene.route.nodes.values()].flatMap((node) => {
+/** How many caps next to the best are tried as well: one may be cheaper, or stand where the best cannot. */
+const others = 2;
+
+/** For every cap those of the catalogue, for the same kind of face, that let most air out. */
+export const betterCaps: Kind = function* (scene) {
+  for (const node of scene.route.nodes.values()) {
     const drawn = scene.scheme.nodes.find((each) => each.id === node.id);
     const present = drawn?.cap === undefined ? undefined : findCap(drawn.cap);
-    if (node.kind !== 'cap' || !present) return [];
+    if (node.kind !== 'cap' || !present) continue;
     const options = rowsFor(scene, node, present).filter(
       (row) => row.id !== present.id || drawn?.capOpening !== undefined,
     );
-    const best = options
-      .map((row) => ({ row, flow: scene.flowAfter(fitted(scene, node.id, row)) }))
-      .sort((a, b) => b.flow - a.flow)[0];
-    return best ? [replace(scene, node.id, best.row, best.row.id === present.id)] : [];
-  });
+    const tried: { row: CapRow; flow: number }[] = [];
+    for (const row of options) {
+      tried.push({ row, flow: scene.flowAfter(fitted(scene, node.id, row)) });
+      yield undefined;
+    }
+    yield* tried
+      .sort((a, b) => b.flow - a.flow)
+      .slice(0, 1 + others)
+      .map(({ row }, rank) => replace(scene, node.id, row, row.id === present.id, rank === 0));
+  }
+};
 
 /**
  * Caps that may stand there: for the same face, without a screen, and with a flap unless the run has a
@@ -50,13 +59,13 @@ function fitted(scene: Scene, node: string, row: CapRow): Recipe {
   };
 }
 
-function replace(scene: Scene, node: string, row: CapRow, same: boolean): Candidate {
+function replace(scene: Scene, node: string, row: CapRow, same: boolean, best: boolean): Candidate {
   const { before, places, units } = scene;
   const name = lowerFirst(row.name);
   const words = same ? `${name} with its full opening` : name;
   return {
-    id: `better-cap:${node}`,
-    kind: 'better cap',
+    id: best ? `better-cap:${node}` : `other-cap:${node}+${row.id}`,
+    kind: best ? 'better cap' : 'other cap',
     title: `${sentence(words)} instead of this cap`,
     label: `Fit ${withArticle(words)}`,
     recipe: fitted(scene, node, row),

@@ -39,16 +39,17 @@ interface Change {
 }
 
 /** At every turn the gentlest bend that fits its legs, and all turns together as gentle as fits side by side. */
-export const gentlerBends: Kind = (scene) => {
-  const nodes = [...scene.route.nodes.values()];
-  const single = nodes.flatMap((node) => gentlest(scene, node, []) ?? []);
+export const gentlerBends: Kind = function* (scene) {
   const together: Change[] = [];
-  for (const node of nodes) {
-    const change = gentlest(scene, node, together);
+  for (const node of scene.route.nodes.values()) {
+    const alone = gentlest(scene, node, []);
+    if (!alone) continue;
+    yield oneTurn(scene, alone);
+    const change = together.length > 0 ? gentlest(scene, node, together) : alone;
     if (change) together.push(change);
+    yield undefined;
   }
-  const proposals = single.map((change) => oneTurn(scene, change));
-  return together.length > 1 ? [...proposals, everyTurn(scene, together)] : proposals;
+  if (together.length > 1) yield everyTurn(scene, together);
 };
 
 function setBends({ scheme }: Scene, changes: readonly Change[]): Recipe {
@@ -57,7 +58,7 @@ function setBends({ scheme }: Scene, changes: readonly Change[]): Recipe {
   };
 }
 
-/** The gentlest bend that fits at a turn when others have been chosen already. */
+/** The gentlest bend that fits its legs, and its room if any does, when others have been chosen already. */
 function gentlest(scene: Scene, node: RouteNode, chosen: readonly Change[]): Change | undefined {
   const { bend } = node;
   const section = bend && scene.route.segments.get(bend.upstream)?.section;
@@ -66,11 +67,13 @@ function gentlest(scene: Scene, node: RouteNode, chosen: readonly Change[]): Cha
   const sides = inPlane !== undefined && acrossPlane !== undefined ? { inPlane, acrossPlane } : {};
   const cost = ({ kind, radiusRatio }: BendChoice) =>
     bendLoss({ kind, angle, section, ...sides, ...(radiusRatio === undefined ? {} : { radiusRatio }) }).c;
+  const recipeOf = (option: BendChoice) => setBends(scene, [...chosen, { node, choice: option }]);
   const present = cost({ kind: bend.kind, radiusRatio: bend.radiusRatio });
-  const choice = (section.shape === 'round' ? round : rectangular)
+  const sound = (section.shape === 'round' ? round : rectangular)
     .filter((option) => cost(option) < present)
     .sort((a, b) => cost(a) - cost(b))
-    .find((option) => scene.sound(setBends(scene, [...chosen, { node, choice: option }])));
+    .filter((option) => scene.sound(recipeOf(option)));
+  const choice = sound.find((option) => scene.fits(recipeOf(option))) ?? sound[0];
   return choice && { node, choice };
 }
 

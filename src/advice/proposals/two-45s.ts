@@ -1,0 +1,54 @@
+import { insertNode, setBend, setNodePosition } from '../../graph/edits/index.ts';
+import { sentence } from '../../graph/places.ts';
+import type { RouteNode, RouteSegment } from '../../graph/route.ts';
+import { add, scale } from '../../graph/vector.ts';
+import { findBend } from '../../hydraulics/catalogue.ts';
+import { hydraulicDiameter } from '../../hydraulics/section.ts';
+import { formatAngle, formatLength, formatPressure } from '../../units/index.ts';
+import { type Candidate, fittingAt, type Kind, lossWords, lowerFirst, type Scene } from './candidate.ts';
+
+/** Turns between these are worth sharing between two bends, degrees. */
+const [least, most] = [60, 120];
+
+/** At every square turn two bends of half its angle, of the same make, with a short leg across the corner. */
+export const twoBends: Kind = (scene) =>
+  [...scene.route.nodes.values()].flatMap((node) => {
+    const up = node.bend && scene.route.segments.get(node.bend.upstream);
+    const down = node.bend && scene.route.segments.get(node.bend.downstream);
+    const angle = node.bend?.angle ?? 0;
+    if (!up || !down || node.transition || angle < least || angle > most) return [];
+    return [across(scene, node, up, down)];
+  });
+
+function across(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegment): Candidate {
+  const { scheme, before, places, units } = scene;
+  const { angle = 90, kind = '', radius = 0, radiusRatio = 0 } = node.bend ?? {};
+  const half = (angle * Math.PI) / 360;
+  const diameter = hydraulicDiameter(up.section);
+  const diagonal = Math.max(2 * radius * Math.tan(half / 2) + diameter / 2, 1.2 * diameter);
+  const cut = diagonal / (2 * Math.cos(half));
+  const place = places.node(node.id).replace(/ of \d+/, '');
+  const halfAngle = formatAngle(angle / 2);
+  const choice = { kind, radiusRatio };
+  const start = add(node.at, scale(up.direction, -cut));
+  const end = add(node.at, scale(down.direction, cut));
+  return {
+    id: `two-45s:${node.id}`,
+    kind: 'two 45s',
+    title: `Two ${halfAngle} bends instead of one at ${place}`,
+    label: `Share ${place} between two bends`,
+    recipe: (job) => {
+      const { node: second } = insertNode(job, scheme.id, down.id, end);
+      setNodePosition(job, scheme.id, node.id, start);
+      for (const id of [node.id, second]) setBend(job, scheme.id, id, choice);
+    },
+    nodes: [node.id],
+    segments: [up.id, down.id],
+    reason: (sameAir) => {
+      const now = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
+      const one = fittingAt(sameAir, node.id, ['bend'])?.loss ?? 0;
+      const name = lowerFirst(findBend(kind)?.name ?? kind);
+      return `${sentence(places.turn(node.id))}, costs ${lossWords(now, before, units)}; two of ${halfAngle} of the same make (${name}), ${formatLength(diagonal, units)} apart across the corner, cost ${formatPressure(2 * one, units)}`;
+    },
+  };
+}
