@@ -106,7 +106,7 @@ test('every frame of a drag on the example job is solved once and coloured anew,
   const { bends, job } = await board.seen();
   const node = job.schemes[0]?.nodes.find(({ id }) => id === bends.at(-1)?.node);
   if (!node) throw new Error('the example has a turn');
-  const start = await board.screenOf('section-x', node.at);
+  const start = await board.screenOf('floor', node.at);
   const stats = () => board.page.evaluate(() => globalThis.gentlebend.stats());
   const flow = () =>
     board.page.evaluate(() => {
