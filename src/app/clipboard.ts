@@ -1,7 +1,7 @@
 import { nothing, type Selection } from '../canvas/board.ts';
 import { deleteSelected } from '../canvas/tools/select/delete.ts';
 import { readClip, writeClip } from '../files/clipboard.ts';
-import type { Job, Vec3 } from '../graph/document.ts';
+import type { Job, Scheme, Vec3 } from '../graph/document.ts';
 import { type Clip, clip, paste } from '../graph/edits/index.ts';
 import { schemeOf } from '../graph/infer.ts';
 import { distance } from '../graph/vector.ts';
@@ -42,9 +42,11 @@ export async function pasteAny(app: App, to?: Vec3): Promise<void> {
 export function pasteClip(app: App, copied: Clip, to?: Vec3): void {
   const { board } = app;
   const { job, schemeId } = board.getState();
-  const delta = to ? towards(copied, to) : free(copied, job, schemeId);
+  const bare = to ? [] : bareHoods(copied, schemeOf(job, schemeId));
+  const delta = to ? towards(copied, to) : free(copied, job, schemeId, bare);
   let made: Selection = nothing;
   board.dispatch('paste', (draft) => {
+    deleteSelected(draft, schemeId, { nodes: bare, segments: [] });
     made = paste(draft, schemeId, copied, delta);
   });
   board.set({ tool: 'select', selection: made });
@@ -63,8 +65,21 @@ function towards(copied: Clip, to: Vec3): Vec3 {
   return [step(0), step(1), step(2)];
 }
 
-function free(copied: Clip, job: Job, schemeId: string): Vec3 {
-  const taken = [...schemeOf(job, schemeId).nodes.map(({ at }) => at), ...job.blocks.map(({ min }) => min)];
+/** Hoods that wait for their duct just where the copy brings them with theirs: a new scheme has them. */
+function bareHoods(copied: Clip, { nodes, segments }: Scheme): string[] {
+  return nodes
+    .filter(
+      ({ id, hood, at }) =>
+        hood !== undefined &&
+        segments.every(({ from, to }) => from !== id && to !== id) &&
+        copied.nodes.some((node) => node.hood === hood && distance(node.at, at) < 1e-3),
+    )
+    .map(({ id }) => id);
+}
+
+function free(copied: Clip, job: Job, schemeId: string, but: readonly string[]): Vec3 {
+  const nodes = schemeOf(job, schemeId).nodes.filter(({ id }) => !but.includes(id));
+  const taken = [...nodes.map(({ at }) => at), ...job.blocks.map(({ min }) => min)];
   const places = placesOf(copied);
   for (let steps = 0; steps < 50; steps += 1) {
     const delta: Vec3 = [steps * BESIDE, -steps * BESIDE, 0];
