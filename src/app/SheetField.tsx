@@ -84,7 +84,7 @@ export function SheetField({ field, onDone }: { readonly field: FieldAsk; readon
       {field.lines ? (
         <textarea {...props} rows={3} placeholder="Type a note; Enter pins it" />
       ) : (
-        <input {...props} size={Math.max(8, text.length + 1)} />
+        <input {...props} />
       )}
       {error !== null && (
         <p className="sheet-field-error" id="sheet-field-error" role="alert">

@@ -157,6 +157,8 @@ function drawMeasure(
   pen.strokeStyle = palette.accent;
   pen.lineWidth = 1.5;
   pen.beginPath();
+  pen.moveTo(a.x, a.y);
+  pen.lineTo(b.x, b.y);
   for (const end of [a, b]) {
     pen.moveTo(end.x - 4, end.y + 4);
     pen.lineTo(end.x + 4, end.y - 4);

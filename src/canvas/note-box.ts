@@ -13,11 +13,11 @@ const LONGEST_LINE = 36;
 
 /** Widths in px at 12 px of the letters of the drawing's font, by what they are like. */
 const widths: readonly (readonly [RegExp, number])[] = [
-  [/[\s.,:;'|!iIjl]/, 3.9],
-  [/[mwMW@%]/, 10.6],
-  [/[A-Z0-9]/, 8.3],
+  [/[\s.,:;'|!iIjlftr()]/, 3.9],
+  [/[mwMW@%]/, 10],
+  [/[A-Z0-9]/, 7.6],
 ];
-const usual = 7.1;
+const usual = 6.6;
 
 function widthOf(line: string): number {
   let width = 0;

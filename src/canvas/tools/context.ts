@@ -37,6 +37,7 @@ export function createContext(
   return {
     board,
     ...voice,
+    lastClick: null,
     toleranceAt,
     surface: (sheet) => surfaces.get(sheet),
     pickAt(at, options) {

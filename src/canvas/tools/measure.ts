@@ -44,8 +44,7 @@ function measuring(context: ToolContext, from: Snap, press: PointerInput): Phase
     const to = context.snapAt(at, { from: from.at, square });
     words = measured(context, from, to);
     context.draw(sheet, [
-      { kind: 'guide', from: from.point, to: to.point },
-      ...snapShapes(to),
+      ...snapShapes(to, true),
       { kind: 'measure', from: from.point, to: to.point, text: words },
     ]);
   };

@@ -4,7 +4,7 @@ import type { Snap } from '../../graph/snap.ts';
 import type { Board, Selection } from '../board.ts';
 import type { ActiveShape, SheetHandle } from '../sheet-handle.ts';
 import type { FieldAsk, MenuAsk } from './ask.ts';
-import type { Pick, PickOptions, Under } from './pick.ts';
+import type { Pick as Picked, PickOptions, Under } from './pick.ts';
 
 export interface Modifiers {
   readonly shift: boolean;
@@ -85,8 +85,10 @@ export type Surface = Omit<SheetHandle, 'element'>;
 export interface ToolContext {
   readonly board: Board;
   surface(sheet: SheetId): Surface | undefined;
+  /** Where the last click was: a click there again takes what lies behind. */
+  lastClick: Pick<PointerInput, 'sheet' | 'screen'> | null;
   /** What is under the pointer, in the committed document. */
-  pickAt(at: PointerInput, options?: PickOptions): Pick | null;
+  pickAt(at: PointerInput, options?: PickOptions): Picked | null;
   /** Everything under the pointer, the best first: what is drawn in front, and the small before the large. */
   underAt(at: PointerInput): readonly Under[];
   /** Pixels within which things attract, as metres on the sheet. */

@@ -28,7 +28,6 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
     const block = job.blocks.find((each) => each.id === id);
     if (!block) return null;
     const size = sizeIn(fields, 1, units);
-    const spacing = size.kind === 'value' ? size.value : USUAL_SPACING[units];
     const { minU, minV, maxU, maxV } = boundsOn(block, sheet);
     const middle = { u: (minU + maxU) / 2, v: (minV + maxV) / 2 };
     const aim: SheetPoint = pointer
@@ -36,6 +35,9 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
       : narrow(maxU - minU, maxV - minV);
     const level = Math.abs(aim.u) >= Math.abs(aim.v);
     const reach = level ? aim.u : aim.v;
+    const own = level ? maxU - minU : maxV - minV;
+    const usual = Math.max(USUAL_SPACING[units], own);
+    const spacing = size.kind === 'value' ? size.value : usual;
     const typed = countIn(fields.texts[0] ?? '');
     const drawn = pointer ? Math.min(MOST, Math.floor(Math.abs(reach) / spacing + 0.25)) : 0;
     const step = Math.sign(reach || 1) * spacing;

@@ -50,7 +50,6 @@ export function dimensionSecond(
     context.draw(sheet, [
       ...(shape
         ? [
-            { kind: 'guide', from: shape.line[0], to: shape.line[1] } as const,
             {
               kind: 'measure',
               from: shape.line[0],
@@ -59,7 +58,9 @@ export function dimensionSecond(
             } as const,
           ]
         : []),
-      ...('node' in end ? [{ kind: 'node', at: project(snapped.at, sheet) } as const] : snapShapes(snapped)),
+      ...('node' in end
+        ? [{ kind: 'node', at: project(snapped.at, sheet) } as const]
+        : snapShapes(snapped, true)),
     ]);
   };
 

@@ -45,7 +45,7 @@ function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetP
     sheet,
     at: at ?? label ?? { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 },
     label: `Length of ${placesOf(solution.route).leg(id)}`,
-    value: formatLength(leg.length, units, { precision: 64 }),
+    value: formatLength(leg.length, units, { precision: 16 }),
     commit(text) {
       const typed = parseRelativeLength(text, units, leg.length);
       if (!typed.ok) return typed.message;

@@ -1,6 +1,6 @@
 import { has, joined, only, toggled } from '../../selection.ts';
 import type { Under } from '../pick.ts';
-import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
+import { DRAG_SLOP, dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { oneOfSeveral } from './choice.ts';
 import { selectIdle } from './idle.ts';
 import { moving } from './moving.ts';
@@ -16,14 +16,18 @@ export function pressing(context: ToolContext, press: PointerInput, hits: readon
   const { board } = context;
   const before = board.getState().selection;
   const adds = press.modifiers.shift;
-  const held = hits.findIndex((hit) => has(before, hit));
-  const picked = (hits[Math.max(0, held)] ?? hits[0]) as Under;
+  const last = context.lastClick;
+  const again =
+    last?.sheet === press.sheet &&
+    Math.hypot(last.screen.x - press.screen.x, last.screen.y - press.screen.y) <= DRAG_SLOP;
+  const held = again ? hits.findIndex((hit) => has(before, hit)) : -1;
+  const picked = hits[Math.max(0, held)] as Under;
   return {
     name: 'select/pressing',
     cursor: 'pointer',
     pressed: true,
     enter() {
-      if (!adds && held < 0) board.set({ selection: only(picked) });
+      if (!adds && !has(before, picked)) board.set({ selection: only(picked) });
     },
     move(at) {
       if (!dragged(press, at)) return undefined;
@@ -33,8 +37,8 @@ export function pressing(context: ToolContext, press: PointerInput, hits: readon
       return moving(context, { sheet: press.sheet, picked, before, press, first: at });
     },
     up() {
-      const alone = press.clicks !== 2 && held >= 0 && hits.length > 1 && !adds && has(before, picked);
-      const next = alone ? (held + 1) % hits.length : Math.max(0, held);
+      const next = held >= 0 && press.clicks !== 2 && !adds ? (held + 1) % hits.length : Math.max(0, held);
+      context.lastClick = press;
       const taken = hits[next] ?? picked;
       board.set({ selection: adds ? toggled(before, picked) : only(taken) });
       if (hits.length > 1)

@@ -159,3 +159,13 @@ describe('a menu', () => {
     expect(selection(driver)).toEqual(nothing);
   });
 });
+
+describe('what is selected elsewhere', () => {
+  it('does not stand in the way of what is clicked', () => {
+    const driver = drive(bentJob());
+    driver.click('floor', 3, 2);
+    expect(selection(driver)).toEqual(only({ kind: 'segment', id: 'd3' }));
+    driver.click('floor', 3, 1);
+    expect(selection(driver)).toEqual(only({ kind: 'node', id: 'n3' }));
+  });
+});

@@ -86,9 +86,9 @@ describe('the block tool', () => {
     const driver = drive(furnishedJob());
     driver.click('floor', 4.5, 4.5);
     driver.key('Enter', { shift: true });
-    driver.move('floor', 4.5 + 2 * 0.4, 4.5);
-    driver.press('floor', 5.3, 4.5);
-    driver.release('floor', 5.3, 4.5);
+    driver.move('floor', 6.5, 4.5);
+    driver.press('floor', 6.5, 4.5);
+    driver.release('floor', 6.5, 4.5);
     expect(blocks(driver)).toHaveLength(3);
     expect(driver.controller.phase).toBe('select/idle');
   });
