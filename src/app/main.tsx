@@ -12,6 +12,7 @@ import './kitchen/kitchen.css';
 import './strip/speed-card.css';
 import './hood/hood.css';
 import './strip.css';
+import './proposals/proposals.css';
 import './tools.css';
 import './underlay/underlay.css';
 import { StrictMode } from 'react';

@@ -1,12 +1,11 @@
-import { produce } from 'immer';
 import { useEffect } from 'react';
-import { Button } from 'react-aria-components';
-import type { Proposal } from '../../advice/proposals.ts';
-import { formatFlow } from '../../units/index.ts';
+import { pricesAreInvented } from '../../advice/cost/price.ts';
 import { useAdvice, useApp, useBoard } from '../context.ts';
-import { gained } from '../wording.ts';
+import { ChangeCard } from '../proposals/ChangeCard.tsx';
+import { BestTogether, OtherCombinations } from '../proposals/Combinations.tsx';
+import { GoalChooser } from '../proposals/GoalChooser.tsx';
 
-/** Changes that let more air out, the best first; each was solved, none is a guess. */
+/** Changes that make the route better, the best for the goal first; each was solved, none is a guess. */
 export function Proposals() {
   const { board } = useApp();
   const advice = useAdvice();
@@ -15,70 +14,43 @@ export function Proposals() {
   useEffect(() => () => board.set({ ghost: null }), [board]);
 
   if (!solved) return <HowToStart begun={begun} />;
+  const forAir = advice.proposals.filter(({ remedy }) => !remedy);
+  const remedies = advice.proposals.filter(({ remedy }) => remedy);
+  const most = Math.max(...advice.proposals.map(({ gain }) => gain), 0);
   return (
-    <div className="proposals" aria-busy={advice.computing}>
+    <div className="proposals" aria-busy={advice.computing} onPointerLeave={() => board.set({ ghost: null })}>
+      <GoalChooser />
       <p className="lead">
         {advice.computing
           ? 'Computing…'
-          : advice.proposals.length === 0
+          : forAir.length === 0
             ? 'Nothing on the list lets noticeably more air out. This route is about as good as its fan allows.'
             : `Air gained at ${advice.speed ?? 'the top speed'}. Point at one to see it on the sheets; press to do it.`}
       </p>
-      <ol className="proposal-list" onPointerLeave={() => board.set({ ghost: null })}>
-        {advice.proposals.map((proposal, index) => (
-          <Row key={proposal.id} proposal={proposal} best={advice.proposals[0]} first={index === 0} />
-        ))}
-      </ol>
+      {!advice.computing && <BestTogether />}
+      {forAir.length > 0 && (
+        <section>
+          <h2>One change at a time</h2>
+          <ol className="proposal-list" aria-label="One change at a time">
+            {forAir.map((proposal) => (
+              <ChangeCard key={proposal.id} kind={proposal.kind} change={proposal} most={most} />
+            ))}
+          </ol>
+        </section>
+      )}
+      {!advice.computing && <OtherCombinations />}
+      {remedies.length > 0 && (
+        <section>
+          <h2>For the house and the duct</h2>
+          <ol className="proposal-list" aria-label="For the house and the duct">
+            {remedies.map((proposal) => (
+              <ChangeCard key={proposal.id} kind={proposal.kind} change={proposal} most={most} remedy />
+            ))}
+          </ol>
+        </section>
+      )}
+      <p className="lead">{pricesAreInvented}</p>
     </div>
-  );
-}
-
-function Row({ proposal, best, first }: { proposal: Proposal; best: Proposal | undefined; first: boolean }) {
-  const { board } = useApp();
-  const units = useBoard((state) => state.units);
-  const { computing } = useAdvice();
-  const speed = useBoard((state) => state.solution.speeds[state.speed]?.name);
-  const at = proposal.gains.find((gain) => gain.speed === speed) ?? proposal.gains.at(-1);
-  const show = () =>
-    board.set({
-      ghost: {
-        job: produce(board.getState().job, proposal.recipe),
-        solution: proposal.solution,
-      },
-      hover: { nodes: proposal.nodes, segments: proposal.segments },
-    });
-  const hide = () => board.set({ ghost: null, hover: { nodes: [], segments: [] } });
-  return (
-    <li>
-      <Button
-        className="proposal"
-        data-proposal={proposal.kind}
-        isDisabled={computing}
-        onHoverStart={show}
-        onHoverEnd={hide}
-        onFocus={show}
-        onBlur={hide}
-        onPress={() => {
-          hide();
-          board.dispatch(proposal.label, proposal.recipe);
-        }}
-      >
-        <span className="proposal-head">
-          <span className="proposal-title">{proposal.title}</span>
-          <span className="gain">{gained(proposal.gain, units)}</span>
-        </span>
-        <span className="bar thin" aria-hidden="true">
-          <span style={{ width: `${best && best.gain > 0 ? (100 * proposal.gain) / best.gain : 0}%` }} />
-        </span>
-        <span className="proposal-reason">{proposal.reason}</span>
-        {at && (
-          <span className="proposal-reason">
-            {formatFlow(at.before, units)} → {formatFlow(at.after, units)}
-            {first ? ' · helps most' : ''}
-          </span>
-        )}
-      </Button>
-    </li>
   );
 }
 

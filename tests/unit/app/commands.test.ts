@@ -34,8 +34,17 @@ function program() {
     list: vi.fn(),
   };
   const advisor = {
-    getState: () => ({ computing: false, proposals: [], speed: null }),
+    getState: () => ({
+      computing: false,
+      proposals: [],
+      combining: false,
+      combinations: [],
+      goal: 'air' as const,
+      measure: { need: 0, flow: 0 },
+      speed: null,
+    }),
     subscribe: () => () => {},
+    setGoal: vi.fn(),
     stop: () => {},
   };
   const app: App = { board, ui: createUi(), files, sheets, advisor, underlays, say: vi.fn() };
