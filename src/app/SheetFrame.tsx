@@ -31,7 +31,7 @@ export function SheetFrame({
     <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
       <header className="sheet-head">
         <h2>
-          {name} <span>{looking}</span>
+          {name} <Looking words={looking} />
         </h2>
         {id === 'floor' ? <WorkingHeight /> : <Cut section={id} />}
         {id !== 'floor' && alone && <SectionSwitch />}
@@ -44,6 +44,17 @@ export function SheetFrame({
   );
 }
 
+/** `looking north`; where there is little room, `north` alone. */
+function Looking({ words }: { words: string }) {
+  const [verb, ...way] = words.split(' ');
+  return (
+    <span>
+      <span className="roomy">{verb} </span>
+      {way.join(' ')}
+    </span>
+  );
+}
+
 /** The route in space, to be looked at from all around. */
 export function IsometricFrame() {
   const { board } = useApp();
@@ -52,7 +63,7 @@ export function IsometricFrame() {
     <section className="sheet-frame" aria-label="Isometric view">
       <header className="sheet-head">
         <h2>
-          Isometric <span>{turn}</span>
+          Isometric <span className="roomy">{turn}</span>
         </h2>
       </header>
       <div className="sheet-body">
