@@ -98,7 +98,7 @@ function pause(): Promise<void> {
 }
 
 /** The route over the grid in space. */
-export function lineOf(layout: Layout, way: GridRoute): RouteLine {
+function lineOf(layout: Layout, way: GridRoute): RouteLine {
   const exit = layout.exits[way.exit] as Layout['exits'][number];
   const { direction } = layout.grid.exits[way.exit] as GridExit;
   const turns = way.turns.map(({ cell }) => layout.at(cell));

@@ -28,7 +28,7 @@ import {
 import { type Facing, facing, type RouteQuestion } from './question.ts';
 
 /** Cells beyond this take more memory than a browser should be asked for. */
-export const mostCells = 2_000_000;
+const mostCells = 2_000_000;
 
 /** How far beyond the outside of an exit face a run ends, m (common practice: the cap stands on the face). */
 const beyondFace = 0.05;

@@ -56,11 +56,13 @@ export function hoodsOf(job: Job, scheme: Scheme): readonly Node[] {
 /**
  * The question as it is asked when nobody says otherwise: duct of the collar's size in the scheme's own
  * material and bend (a smooth bend where the scheme's is made for other duct), to every exit, anywhere
- * above the collar, at the flow that the hood's last speed is rated for. `null` where something is missing.
+ * above the collar, at the flow that the hood's last speed is rated for. It starts at the given hood, or at the
+ * scheme's first. `null` where something is missing.
  */
-export function usualQuestion(job: Job, schemeId: string): RouteQuestion | null {
+export function usualQuestion(job: Job, schemeId: string, hoodNode?: string): RouteQuestion | null {
   const scheme = schemeOf(job, schemeId);
-  const [hood] = hoodsOf(job, scheme);
+  const hoods = hoodsOf(job, scheme);
+  const hood = hoods.find(({ id }) => id === hoodNode) ?? hoods[0];
   const data = job.hoods.find(({ id }) => id === hood?.hood);
   if (!hood || !data || missingFor(job, schemeId).length > 0) return null;
   const { duct, material } = scheme.defaults;

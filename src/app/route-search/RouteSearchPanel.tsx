@@ -1,10 +1,13 @@
 import './route-search.css';
 import { useState } from 'react';
 import { Button, Heading, ProgressBar } from 'react-aria-components';
-import { type Missing, missingFor, usualQuestion } from '../../advice/route-search/question.ts';
+import { hoodsOf, type Missing, missingFor, usualQuestion } from '../../advice/route-search/question.ts';
+import type { Job } from '../../graph/document.ts';
+import { schemeOf } from '../../graph/infer.ts';
 import { commandById } from '../commands.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
+import { Choice } from '../kitchen/fields.tsx';
 import type { SearchFields } from './fields.ts';
 import { SearchForm } from './SearchForm.tsx';
 import { SearchResults } from './SearchResults.tsx';
@@ -30,8 +33,9 @@ function Search() {
   const { board } = useApp();
   const job = useBoard((state) => state.job);
   const schemeId = useBoard((state) => state.schemeId);
-  const usual = usualQuestion(job, schemeId);
+  const [hood, setHood] = useState<string | undefined>();
   const [chosen, setChosen] = useState<Partial<SearchFields>>({});
+  const usual = usualQuestion(job, schemeId, hood);
   const { run, start, cancel } = useSearch();
   if (!usual) return <HowToBegin missing={missingFor(job, schemeId)} />;
   const exits = (chosen.exits ?? usual.exits).filter((id) => usual.exits.includes(id));
@@ -39,6 +43,7 @@ function Search() {
   const running = run.state === 'running';
   return (
     <>
+      <HoodChoice job={job} schemeId={schemeId} value={usual.hood} onChoose={setHood} />
       <SearchForm
         fields={question}
         onChange={(change) => setChosen((before) => ({ ...before, ...change }))}
@@ -65,9 +70,24 @@ function Search() {
       {run.state === 'done' && run.search.routes.length > 0 && (
         <SearchResults key={run.number} question={run.question} search={run.search} />
       )}
-      <Outcome run={run} noExit={exits.length === 0} />
+      <Outcome run={run} job={job} noExit={exits.length === 0} />
     </>
   );
+}
+
+/** Which hood the route is for, where there are several. */
+function HoodChoice(props: {
+  readonly job: Job;
+  readonly schemeId: string;
+  readonly value: string;
+  readonly onChoose: (node: string) => void;
+}) {
+  const hoods = hoodsOf(props.job, schemeOf(props.job, props.schemeId)).map(({ id, hood }) => ({
+    id,
+    name: props.job.hoods.find((each) => each.id === hood)?.name ?? id,
+  }));
+  if (hoods.length < 2) return null;
+  return <Choice label="From the hood" choices={hoods} value={props.value} onChoose={props.onChoose} />;
 }
 
 function Progress({ run }: { run: Run }) {
@@ -86,8 +106,12 @@ function Progress({ run }: { run: Run }) {
   );
 }
 
-function Outcome({ run, noExit }: { run: Run; noExit: boolean }) {
+function Outcome({ run, job, noExit }: { run: Run; job: Job; noExit: boolean }) {
   if (run.state === 'failed') return <p className="field-error">{run.message}</p>;
+  if (run.state === 'done' && (run.job.blocks !== job.blocks || run.job.exits !== job.exits))
+    return (
+      <p className="caution">The room has changed since this search. Search again before relying on it.</p>
+    );
   if (run.state === 'done' && run.search.reason) return <p className="caution">{run.search.reason}</p>;
   if (run.state === 'done')
     return (

@@ -21,14 +21,14 @@ interface SearchResultsProps {
 export function SearchResults({ question, search }: SearchResultsProps) {
   const { board } = useApp();
   const job = useBoard((state) => state.job);
-  const [chosen, setChosen] = useState<number | null>(0);
+  const [chosen, setChosen] = useState(0);
   const [pointed, setPointed] = useState<number | null>(null);
-  const route = search.routes[pointed ?? chosen ?? -1];
-  const there = stillThere(job, question);
-  const ghost = useMemo(
-    () => (route && there ? ghostOf(job, question, route) : null),
-    [job, question, route, there],
-  );
+  const [made, setMade] = useState<ReadonlyMap<FoundRoute, string>>(new Map());
+  const isScheme = (found: FoundRoute) => job.schemes.some(({ id }) => id === made.get(found));
+  const there = stillThere(job, question, search);
+  const looked = search.routes[pointed ?? chosen];
+  const route = looked && there && !isScheme(looked) ? looked : null;
+  const ghost = useMemo(() => (route ? ghostOf(job, question, route) : null), [job, question, route]);
   const list = useRef<HTMLOListElement>(null);
   useEffect(() => void list.current?.scrollIntoView({ block: 'nearest' }), []);
   useEffect(() => {
@@ -44,18 +44,19 @@ export function SearchResults({ question, search }: SearchResultsProps) {
           route={found}
           shown={index === chosen}
           canDraw={there}
+          isScheme={isScheme(found)}
           onPoint={() => setPointed(index)}
           onChoose={() => {
             setChosen(index);
             setPointed(null);
           }}
           onDraw={() => {
-            let made = '';
+            let id = '';
             board.dispatch('make a scheme of a found route', (draft) => {
-              made = drawRoute(draft, question, found);
+              id = drawRoute(draft, question, found);
             });
-            board.set({ schemeId: made });
-            setChosen(null);
+            board.set({ schemeId: id });
+            setMade(new Map([...made, [found, id]]));
             setPointed(null);
           }}
         />
@@ -68,12 +69,14 @@ interface RowProps {
   readonly route: FoundRoute;
   readonly shown: boolean;
   readonly canDraw: boolean;
+  /** Whether it was made a scheme, and still is one. */
+  readonly isScheme: boolean;
   readonly onPoint: () => void;
   readonly onChoose: () => void;
   readonly onDraw: () => void;
 }
 
-function Row({ route, shown, canDraw, onPoint, onChoose, onDraw }: RowProps) {
+function Row({ route, shown, canDraw, isScheme, onPoint, onChoose, onDraw }: RowProps) {
   const units = useBoard((state) => state.units);
   const exit = useBoard((state) => state.job.exits.find(({ id }) => id === route.exit));
   const speed = useBoard((state) => state.solution.speeds[state.speed]?.name);
@@ -97,8 +100,8 @@ function Row({ route, shown, canDraw, onPoint, onChoose, onDraw }: RowProps) {
         <span className="proposal-reason">{legWords(route, units)}</span>
       </Button>
       {shown && (
-        <Button className="button" isDisabled={!canDraw} onPress={onDraw}>
-          Make it a scheme
+        <Button className="button" isDisabled={!canDraw || isScheme} onPress={onDraw}>
+          {isScheme ? 'Is a scheme now' : 'Make it a scheme'}
         </Button>
       )}
     </li>
@@ -119,14 +122,16 @@ function legWords({ points }: FoundRoute, units: UnitSystem): string {
       Math.abs(to[each] - from[each]) > Math.abs(to[most] - from[most]) ? each : most,
     );
     const way = ways[axis][to[axis] > from[axis] ? 1 : 0];
-    return `${way} ${formatLength(distance(from, to), units, { precision: 1 })}`;
+    return `${way}\u00a0${formatLength(distance(from, to), units, { precision: 1 })}`;
   });
   return legs.join(', ');
 }
 
-/** Whether what the routes start from has not gone since they were found. */
-function stillThere(job: Job, { schemeId, hood }: RouteQuestion): boolean {
-  return job.schemes.some(({ id, nodes }) => id === schemeId && nodes.some((node) => node.id === hood));
+/** Whether the collar that the routes start from is where it was when they were found. */
+function stillThere(job: Job, { schemeId, hood }: RouteQuestion, { routes }: RouteSearch): boolean {
+  const node = job.schemes.find(({ id }) => id === schemeId)?.nodes.find(({ id }) => id === hood);
+  const start = routes[0]?.points[0];
+  return node !== undefined && start !== undefined && distance(node.at, start) < 1e-6;
 }
 
 function ghostOf(job: Job, question: RouteQuestion, route: FoundRoute): Ghost {

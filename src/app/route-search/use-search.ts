@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { RouteSearch } from '../../advice/route-search/find.ts';
 import type { RouteQuestion } from '../../advice/route-search/question.ts';
+import type { Job } from '../../graph/document.ts';
 import { useApp } from '../context.ts';
 import { counted } from '../wording.ts';
 import { searchInWorker } from './client.ts';
@@ -13,6 +14,7 @@ export type Run =
   | {
       readonly state: 'done';
       readonly number: number;
+      readonly job: Job;
       readonly question: RouteQuestion;
       readonly search: RouteSearch;
     };
@@ -34,12 +36,13 @@ export function useSearch() {
     const show = (next: Run) => {
       if (current.current === control && !control.signal.aborted) setRun(next);
     };
-    searchInWorker(board.getState().job, question, {
+    const { job } = board.getState();
+    searchInWorker(job, question, {
       signal: control.signal,
       onProgress: (examined) => show({ state: 'running', examined }),
     }).then(
       (search) => {
-        show({ state: 'done', number: count.current, question, search });
+        show({ state: 'done', number: count.current, job, question, search });
         if (!control.signal.aborted) say(search.reason ?? `${counted(search.routes.length, 'route')} found.`);
       },
       (error: unknown) => show({ state: 'failed', message: String((error as Error).message) }),

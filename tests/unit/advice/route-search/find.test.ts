@@ -158,6 +158,32 @@ test('a 12 x 10 x 3 m space with 60 blocks at 0.1 m is searched without going ov
   expect(search.examined).toBeLessThan(0.5 * 6 * search.cells);
 });
 
+test.each([
+  ['just wide enough for the duct and its clearance', 0, 1],
+  ['a millimetre narrower', -0.001, 0],
+])('a slot that is %s lets through as many routes as it should', async (_, change, count) => {
+  const room = roomOf(1, [4, 3.5, 2.6], 0);
+  const question = asked(room, { bend, exits: ['north'], routes: 1, clearance: 0.02 });
+  const half = question.duct.diameter / 2 + 0.0006 + question.clearance + change / 2;
+  const side = (id: string, from: number, to: number): Job['blocks'][number] => ({
+    id,
+    name: id,
+    kind: 'beam',
+    min: [from, 1.6, 0],
+    max: [to, 1.8, 4],
+  });
+  const slotted = { ...room, blocks: [side('west', -1, 2 - half), side('east', 2 + half, 5)] };
+  expect((await findRoutes(slotted, question)).routes).toHaveLength(count);
+});
+
+test('a route starts from the hood that is chosen', () => {
+  const job = produce(roomOf(1, [4, 3.5, 2.6], 0), (draft) => {
+    draft.schemes[0]?.nodes.push({ id: 'second', at: [1, 1, 1.2], role: 'hood', hood: 'hood-1' });
+  });
+  expect(usualQuestion(job, 'scheme-1', 'second')?.hood).toBe('second');
+  expect(usualQuestion(job, 'scheme-1', 'gone')?.hood).toBe(usualQuestion(job, 'scheme-1')?.hood);
+});
+
 test('duct goes through a block where a chase leads through it, and not beside the chase', async () => {
   const room = roomOf(1, [4, 3.5, 2.6], 0);
   const wall = {
