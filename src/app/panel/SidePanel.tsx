@@ -71,7 +71,7 @@ function useFollowSelection() {
   useEffect(() => {
     const picked = selection !== before.current.selection && job === before.current.job;
     before.current = { selection, job };
-    const one = selection.nodes.length + selection.segments.length === 1;
+    const one = single(selection) !== undefined;
     if (picked && one && ui.getState().panel === 'proposals') ui.setState({ panel: 'selected' });
   }, [selection, job, ui]);
 }
