@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { single } from '../../canvas/selection.ts';
 import { useAdvice, useApp, useBoard, useUi } from '../context.ts';
 import { KitchenTab } from '../kitchen/KitchenTab.tsx';
 import type { PanelTab } from '../ui.ts';

@@ -40,7 +40,7 @@ function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetP
   if (!leg || !from || !to) return false;
   const [a, b] = [project(from.at, sheet), project(to.at, sheet)];
   const surface = context.surface(sheet);
-  const label = surface?.labelOf('dimension', id);
+  const label = surface?.labelOf('dimension', id) ?? surface?.labelOf('riser', id);
   context.ask({
     sheet,
     at: at ?? label ?? { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 },

@@ -97,8 +97,8 @@ export function selectIdle(context: ToolContext): Phase {
       const grip = gripAt(at);
       if (grip) return grip.press(at);
       const label = at.clicks === 2 ? context.surface(at.sheet)?.labelAt(at.screen) : null;
-      if (label?.kind === 'dimension' && editItem(context, { kind: 'segment', id: label.id }, at.sheet))
-        return undefined;
+      const figure = label?.kind === 'dimension' || label?.kind === 'riser';
+      if (label && figure && editItem(context, { kind: 'segment', id: label.id }, at.sheet)) return undefined;
       const hits = context.underAt(at);
       const [picked] = hits;
       if (!picked) return boxing(context, at);
