@@ -30,7 +30,7 @@ export function detailOf(legs: readonly SheetLeg[], view: Viewport): Detail {
 export const leastLine = 1.5;
 
 /** Handles of nodes whose legs are shorter than this are left out unless they are selected or pointed at, px. */
-export const roomForHandle = 16;
+export const roomForHandle = 24;
 
 /** Legs that labels are placed for at most: the selected, then the longest on the screen. */
 export const mostLabelled = 220;

@@ -120,6 +120,9 @@ export interface Flag {
   readonly count: number;
 }
 
+/** Findings nearer together than about this share a flag, px. */
+const flagRoom = 22;
+
 /** One flag for each place with findings, the gravest showing, where the pole's foot is in view. Notes fly none. */
 export function flagsOf(
   findings: readonly Finding[],
@@ -135,11 +138,13 @@ export function flagsOf(
     const at = placeOf(finding, route, sheet);
     if (!at) continue;
     const foot = toScreen(at, view);
-    const key = `${Math.round(foot.x)},${Math.round(foot.y)}`;
+    const key = `${Math.round(foot.x / flagRoom)},${Math.round(foot.y / flagRoom)}`;
     const known = places.get(key);
-    const severity =
-      known && rank[known.severity] >= rank[finding.severity] ? known.severity : finding.severity;
-    places.set(key, { foot, severity, count: (known?.count ?? 0) + 1 });
+    const graver = !known || rank[finding.severity] > rank[known.severity];
+    places.set(key, {
+      ...(graver ? { foot, severity: finding.severity } : known),
+      count: (known?.count ?? 0) + 1,
+    });
   }
   return [...places.values()]
     .filter(({ foot }) => foot.x > 0 && foot.y > 0 && foot.x < size.width && foot.y < size.height)
