@@ -47,23 +47,26 @@ function Search() {
       <TextField aria-label="Find a command" autoFocus>
         <Input placeholder="What do you want to do?" />
       </TextField>
-      <Menu
-        className="menu"
-        aria-label="Commands"
-        disabledKeys={found.filter((command) => !command.enabled(state)).map(({ id }) => id)}
-        renderEmptyState={() => <p className="empty">No command by that name.</p>}
-        onAction={(id) => {
-          app.ui.setState({ commandBox: false });
-          commandById(String(id)).run(app);
-        }}
-      >
-        {found.map((command) => (
-          <MenuItem key={command.id} id={command.id} textValue={command.title(state)}>
-            <span>{command.title(state)}</span>
-            {command.shortcuts[0] && <Keyboard>{printed(command.shortcuts[0], onMac)}</Keyboard>}
-          </MenuItem>
-        ))}
-      </Menu>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
+      <section className="found" aria-label="Commands found" tabIndex={0}>
+        <Menu
+          className="menu"
+          aria-label="Commands"
+          disabledKeys={found.filter((command) => !command.enabled(state)).map(({ id }) => id)}
+          renderEmptyState={() => <p className="empty">No command by that name.</p>}
+          onAction={(id) => {
+            app.ui.setState({ commandBox: false });
+            commandById(String(id)).run(app);
+          }}
+        >
+          {found.map((command) => (
+            <MenuItem key={command.id} id={command.id} textValue={command.title(state)}>
+              <span>{command.title(state)}</span>
+              {command.shortcuts[0] && <Keyboard>{printed(command.shortcuts[0], onMac)}</Keyboard>}
+            </MenuItem>
+          ))}
+        </Menu>
+      </section>
     </Autocomplete>
   );
 }

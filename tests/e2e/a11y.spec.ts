@@ -1,67 +1,83 @@
 import { drawRoute } from './route.ts';
 import { type BoardPage, expect, test } from './support.ts';
 
-/** Opens something and comes to rest, from the example as it opens. */
+/** What a person may have before them: how they come there from the example, and how one sees that they did. */
 interface Place {
   readonly name: string;
-  readonly go: (board: BoardPage) => Promise<void>;
+  readonly go: (board: BoardPage) => Promise<unknown>;
+  readonly shows: string;
 }
 
-const press = (board: BoardPage, ...keys: string[]) =>
-  keys.reduce((before, key) => before.then(() => board.page.keyboard.press(key)), Promise.resolve());
+const press = async (board: BoardPage, ...keys: string[]) => {
+  for (const key of keys) await board.page.keyboard.press(key);
+};
+
+const times = (count: number, key: string) => Array<string>(count).fill(key);
 
 const focusSheet = (board: BoardPage) => board.page.locator('[data-sheet="floor"]').focus();
 
-const tab = (name: string): Place => ({
-  name: `the panel ${name}`,
-  go: async (board) => {
-    await board.page.getByRole('tab', { name }).click();
-  },
-});
+const openTable = async (board: BoardPage) => {
+  await press(board, 't');
+  await expect(board.page.locator('.route-table [data-at]')).toBeFocused();
+};
 
-/** Selects what is so many steps along the duct from the hood. */
+const tabs: readonly Place[] = ['Proposals', 'Pressure', 'Selected', 'Findings', 'Kitchen'].map((name) => ({
+  name,
+  go: (board) => board.page.getByRole('tab', { name }).click(),
+  shows: `[role="tab"][aria-selected="true"]:text("${name}")`,
+}));
+
+/** Selects what is so many steps on along the duct. */
 const selected = (name: string, steps: number): Place => ({
-  name: `${name} selected`,
+  name,
   go: async (board) => {
-    await focusSheet(board);
-    await press(board, ...Array<string>(steps).fill(']'));
     await board.page.getByRole('tab', { name: 'Selected' }).click();
+    await focusSheet(board);
+    await press(board, ...times(steps, ']'));
   },
+  shows: `.tab-panel h2:text-matches("^${name}", "i")`,
 });
 
-const button = (name: string | RegExp, what: string): Place => ({
-  name: what,
-  go: async (board) => {
-    await board.page.getByRole('button', { name }).first().click();
-  },
-});
-
-const places: readonly Place[] = [
-  ...['Proposals', 'Pressure', 'Selected', 'Findings', 'Kitchen'].map(tab),
-  selected('the hood', 1),
-  selected('a duct', 2),
-  selected('a turn', 3),
-  selected('the cap', 7),
+const selections: readonly Place[] = [
+  selected('Hood', 1),
+  selected('Duct', 1),
+  selected('Turn', 1),
+  selected('Cap', 4),
   {
-    name: 'everything selected',
+    name: 'everything',
     go: async (board) => {
       await focusSheet(board);
       await press(board, 'Control+a');
-      await board.page.getByRole('tab', { name: 'Selected' }).click();
     },
+    shows: '.actions button:text("Duplicate")',
   },
-  button('File', 'the file menu'),
-  button('Scheme actions', 'the menu of schemes'),
-  button('Cautions', 'the cautions'),
-  { name: 'the command box', go: (board) => press(board, 'Control+k') },
+];
+
+const button = (name: string | RegExp, shows: string): Place => ({
+  name: String(name),
+  go: (board) => board.page.getByRole('button', { name }).first().click(),
+  shows,
+});
+
+const openings: readonly Place[] = [
+  button('File', '[role="menu"][aria-label="File"]'),
+  button('Scheme actions', '[role="menu"][aria-label="Scheme actions"]'),
+  button('Cautions', '[role="dialog"][aria-label="Cautions"]'),
+  {
+    name: 'the command box',
+    go: (board) => press(board, 'Control+k'),
+    shows: '.command-box [role="menuitem"]',
+  },
   {
     name: 'the command box without a command',
     go: async (board) => {
       await press(board, 'Control+k');
+      await expect(board.page.getByRole('menuitem').first()).toBeVisible();
       await board.page.keyboard.type('zzzzzz');
     },
+    shows: '.command-box .empty',
   },
-  { name: 'the shortcuts', go: (board) => press(board, '?') },
+  { name: 'the shortcuts', go: (board) => press(board, '?'), shows: '.shortcut-list kbd' },
   {
     name: 'the list of edits',
     go: async (board) => {
@@ -69,6 +85,7 @@ const places: readonly Place[] = [
       await press(board, ']', 'ArrowRight', 'ArrowRight', 'Control+z');
       await board.page.getByRole('button', { name: 'List of edits' }).click();
     },
+    shows: '.steps [role="option"]',
   },
   {
     name: 'the menu of a duct',
@@ -76,6 +93,7 @@ const places: readonly Place[] = [
       await focusSheet(board);
       await press(board, ']', ']', 'Shift+F10');
     },
+    shows: '[role="menuitem"]:has-text("Put a turn")',
   },
   {
     name: 'the menu of the sheet',
@@ -83,62 +101,73 @@ const places: readonly Place[] = [
       await focusSheet(board);
       await press(board, 'Shift+F10');
     },
+    shows: '[role="menuitem"]:has-text("Fit the drawing")',
   },
-  { name: 'the route table', go: (board) => press(board, 't') },
+  { name: 'the route table', go: openTable, shows: '.route-table tbody tr' },
   {
     name: 'a cell of the route table with a wrong text',
     go: async (board) => {
-      await press(board, 't');
-      await expect(board.page.locator('.route-table [data-at]')).toBeFocused();
+      await openTable(board);
       await press(board, 'ArrowDown', 'ArrowRight', 'ArrowRight', 'x', 'Enter');
     },
+    shows: '.cell-error',
   },
   {
     name: 'a list in a cell of the route table',
     go: async (board) => {
-      await press(board, 't');
-      await expect(board.page.locator('.route-table [data-at]')).toBeFocused();
-      await press(board, 'ArrowDown', ...Array<string>(7).fill('ArrowRight'), 'Enter');
+      await openTable(board);
+      await press(board, 'ArrowDown', ...times(7, 'ArrowRight'), 'Enter');
     },
+    shows: '.route-table td select',
   },
   {
     name: 'where a figure comes from',
-    go: async (board) => {
-      await board.page.locator('[data-explain]').first().click();
-    },
+    go: (board) => board.page.locator('[data-explain]').first().click(),
+    shows: '[role="dialog"].explain-dialog',
   },
   {
     name: 'a question before work is lost',
     go: async (board) => {
       await focusSheet(board);
-      await press(board, ']', 'ArrowRight');
-      await press(board, 'Control+k');
+      await press(board, ']', 'ArrowRight', 'Control+k');
+      await expect(board.page.getByRole('menuitem').first()).toBeVisible();
       await board.page.keyboard.type('new job');
       await press(board, 'ArrowDown', 'Enter');
     },
+    shows: '[role="alertdialog"]',
   },
 ];
 
-/** The places that have a screen of their own, and each choice of views. */
-const views = ['two', 'three', 'four'];
+/** Goes to place after place without loading the page again. */
+const walks: readonly { readonly name: string; readonly places: readonly Place[] }[] = [
+  { name: 'every panel', places: tabs },
+  { name: 'whatever can be selected on a route', places: selections },
+  ...openings.map((place) => ({ name: place.name, places: [place] })),
+];
+
+/** Choices of views on the desk. */
+const views = 3;
 
 for (const colorScheme of ['light', 'dark'] as const)
   test.describe(`in ${colorScheme}`, () => {
     test.use({ colorScheme, reducedMotion: 'reduce' });
 
-    for (const { name, go } of places)
+    for (const { name, places } of walks)
       test(`${name} has no fault that axe finds`, async ({ board }) => {
         await board.open('?example');
-        await go(board);
-        await board.page.waitForTimeout(250);
-        expect(await board.accessibilityFaults()).toEqual([]);
+        for (const place of places) {
+          await place.go(board);
+          await expect(board.page.locator(place.shows).first(), place.name).toBeVisible();
+          await board.page.waitForTimeout(150);
+          expect(await board.accessibilityFaults(), place.name).toEqual([]);
+        }
       });
 
     test('every choice of views has no fault that axe finds', async ({ board }) => {
       await board.open('?example');
       const group = board.page.getByRole('radiogroup', { name: 'Views' });
-      await expect(group.getByRole('radio')).toHaveCount(views.length);
-      for (let i = 0; i < views.length; i += 1) {
+      await expect(group.getByRole('radio')).toHaveCount(views);
+      for (let i = 0; i < views; i += 1) {
         await group.getByRole('radio').nth(i).click();
         await board.frame();
         expect(await board.accessibilityFaults()).toEqual([]);
@@ -205,11 +234,18 @@ test('whatever the Tab key comes to can be seen, and shows that it has the focus
       const element = document.activeElement;
       if (!(element instanceof HTMLElement) || element === document.body) return null;
       const box = element.getBoundingClientRect();
-      const ring = (of: Element, pseudo?: string) => getComputedStyle(of, pseudo).outlineStyle !== 'none';
+      const ring = (of: Element, pseudo?: string) => {
+        const { outlineStyle, content, borderStyle } = getComputedStyle(of, pseudo);
+        return outlineStyle !== 'none' || (pseudo && content !== 'none' && borderStyle === 'solid');
+      };
       const marked =
         ring(element) || ring(element, '::after') || getComputedStyle(element).boxShadow !== 'none';
       const within = box.bottom > 0 && box.right > 0 && box.left < innerWidth && box.top < innerHeight;
-      return { name: element.ariaLabel ?? element.textContent ?? element.tagName, marked, within };
+      return {
+        name: element.ariaLabel ?? element.textContent ?? element.tagName,
+        marked: Boolean(marked),
+        within,
+      };
     });
     if (!stop) break;
     expect.soft(stop, stop.name).toEqual({ name: stop.name, marked: true, within: true });

@@ -32,7 +32,7 @@ export function GridCell(props: GridCellProps) {
       data-edits={edits || undefined}
       tabIndex={here && !editing ? 0 : -1}
       aria-readonly={!edits}
-      aria-label={props.words ?? labelOf(props)}
+      aria-label={editing ? undefined : (props.words ?? labelOf(props))}
       onMouseDown={(event) => {
         if (editing) return;
         event.preventDefault();
