@@ -20,6 +20,7 @@ import {
   type BendShape,
   bendFits,
   bendShape,
+  besideOf,
   blockedSpans,
   type Obstacles,
   passedAt,
@@ -187,10 +188,11 @@ function stepsOf({ obstacles, step, size, coordinate }: Room): Uint8Array {
     const [u, v] = across[axis] as readonly [Axis, Axis];
     const last = size[axis] - 1;
     const by = cellOf(size, [0, 1, 2].map((i) => (i === axis ? 1 : 0)) as unknown as Triple);
-    for (let a = 0; a < size[u]; a += 1)
+    for (let a = 0; a < size[u]; a += 1) {
+      const near = besideOf(obstacles, u, coordinate(u, a));
       for (let b = 0; b < size[v]; b += 1) {
         const line = lineAt(axis, a, b, 0, last, coordinate);
-        const spans = blockedSpans(line, obstacles);
+        const spans = blockedSpans(line, near);
         const place = [0, 0, 0];
         place[u] = a;
         place[v] = b;
@@ -201,6 +203,7 @@ function stepsOf({ obstacles, step, size, coordinate }: Room): Uint8Array {
           steps[cell] = (steps[cell] as number) | (1 << axis);
         }
       }
+    }
   }
   return steps;
 }
@@ -291,19 +294,21 @@ function exitOf(
   const here = coordinate(axis, layer);
   const width = uHigh - uLow + 1;
   const reach = new Int32Array(width * (vHigh - vLow + 1));
-  for (let a = uLow; a <= uHigh; a += 1)
+  for (let a = uLow; a <= uHigh; a += 1) {
+    const around = besideOf(obstacles, u, coordinate(u, a));
     for (let b = vLow; b <= vHigh; b += 1) {
       const line = lineAt(axis, a, b, first, layer, coordinate);
       line.to[axis] = end;
       const last = Math.max(
         Number.NEGATIVE_INFINITY,
-        ...blockedSpans(line, obstacles, passed)
+        ...blockedSpans(line, around, passed)
           .filter(({ low, high }) => sense * ((sense > 0 ? low : high) - end) < 0)
           .map(({ low, high }) => sense * (sense > 0 ? high : low)),
       );
       const free = Math.floor((sense * here - last) / step + 1e-9);
       reach[a - uLow + width * (b - vLow)] = Math.max(-1, Math.min(Math.abs(layer - first), free));
     }
+  }
   if (reach.every((layers) => layers < 0)) return null;
   const room = Math.abs(inside - here);
   return {

@@ -13,6 +13,13 @@ export interface Obstacles {
   readonly clearance: number;
 }
 
+/** Only those that duct along a line at `at` on an axis across it can come too near to. */
+export function besideOf(obstacles: Obstacles, axis: Axis, at: number): Obstacles {
+  const reach = obstacles.around + obstacles.clearance;
+  const blocks = obstacles.blocks.filter(({ min, max }) => min[axis] < at + reach && max[axis] > at - reach);
+  return { ...obstacles, blocks };
+}
+
 /** Half a micrometre: what counts as clear in spite of rounding. */
 const tolerance = 5e-7;
 
