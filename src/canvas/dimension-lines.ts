@@ -1,4 +1,5 @@
-import type { Dimension, DimensionEnd, Scheme, Vec3 } from '../graph/document.ts';
+import type { Dimension, DimensionEnd, Job, Scheme, Vec3 } from '../graph/document.ts';
+import { placeInBox } from '../graph/edits/index.ts';
 import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 import { distance } from '../graph/vector.ts';
 
@@ -11,15 +12,23 @@ export interface DimensionShape {
 
 type Place = Pick<Dimension, 'along' | 'offset'>;
 
-/** Where an end of a dimension is; `null` where its node is gone. */
-export function placeOfEnd(end: DimensionEnd, scheme: Scheme): Vec3 | null {
+type Room = Pick<Job, 'blocks' | 'exits'>;
+
+/** Where an end of a dimension is; `null` where what it follows is gone. */
+export function placeOfEnd(end: DimensionEnd, scheme: Scheme, room: Room): Vec3 | null {
   if ('at' in end) return end.at;
-  return scheme.nodes.find(({ id }) => id === end.node)?.at ?? null;
+  if ('node' in end) return scheme.nodes.find(({ id }) => id === end.node)?.at ?? null;
+  const box = [...room.blocks, ...room.exits].find(({ id }) => id === end.box);
+  return box ? placeInBox(box, end.part) : null;
 }
 
 /** How a dimension stands on its sheet; `null` where an end of it is gone. */
-export function dimensionShape(dimension: Omit<Dimension, 'id'>, scheme: Scheme): DimensionShape | null {
-  const [from, to] = [placeOfEnd(dimension.from, scheme), placeOfEnd(dimension.to, scheme)];
+export function dimensionShape(
+  dimension: Omit<Dimension, 'id'>,
+  scheme: Scheme,
+  room: Room,
+): DimensionShape | null {
+  const [from, to] = [placeOfEnd(dimension.from, scheme, room), placeOfEnd(dimension.to, scheme, room)];
   return from && to && shapeBetween(from, to, dimension, dimension.sheet);
 }
 

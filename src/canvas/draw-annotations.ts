@@ -65,7 +65,7 @@ function drawRoomSelection(
 function drawDimensions(pen: Pen, state: BoardState, sheet: SheetId, palette: Palette, view: Viewport): void {
   const scheme = schemeOf(state.live, state.schemeId);
   for (const dimension of scheme.dimensions ?? []) {
-    const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme) : null;
+    const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme, state.live) : null;
     if (!shape) continue;
     const weight = weightOf(state, 'dimension', dimension.id);
     const [from, to] = shape.line.map((point) => toScreen(point, view)) as [ScreenPoint, ScreenPoint];

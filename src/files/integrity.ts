@@ -25,6 +25,7 @@ export interface Fault {
  */
 export function faultsOf(job: Job): Fault[] {
   const hoodIds = new Set(job.hoods.map((hood) => hood.id));
+  const boxIds = new Set([...job.blocks, ...job.exits].map((box) => box.id));
   return [
     ...twice(job.hoods, 'hoods'),
     ...twice(job.schemes, 'schemes'),
@@ -36,7 +37,7 @@ export function faultsOf(job: Job): Fault[] {
     ...job.exits.flatMap((box, i) => boxFaults(box, `exits[${i}]`)),
     ...twice(job.sheetNotes ?? [], 'sheetNotes'),
     ...underlayFaults(job),
-    ...job.schemes.flatMap((scheme, i) => schemeFaults(scheme, `schemes[${i}]`, hoodIds)),
+    ...job.schemes.flatMap((scheme, i) => schemeFaults(scheme, `schemes[${i}]`, hoodIds, boxIds)),
   ];
 }
 
@@ -160,7 +161,12 @@ function underlayFaults(job: Job): Fault[] {
   });
 }
 
-function schemeFaults(scheme: Scheme, path: string, hoodIds: ReadonlySet<string>): Fault[] {
+function schemeFaults(
+  scheme: Scheme,
+  path: string,
+  hoodIds: ReadonlySet<string>,
+  boxIds: ReadonlySet<string>,
+): Fault[] {
   const { defaults } = scheme;
   const nodeIds = new Set(scheme.nodes.map((node) => node.id));
   const bend = typeof defaults.bend === 'string' ? defaults.bend : defaults.bend?.kind;
@@ -175,22 +181,29 @@ function schemeFaults(scheme: Scheme, path: string, hoodIds: ReadonlySet<string>
       segmentFaults(segment, `${path}.segments[${i}]`, scheme, nodeIds),
     ),
     ...twice(scheme.dimensions ?? [], `${path}.dimensions`),
-    ...dimensionFaults(scheme, path, nodeIds),
+    ...dimensionFaults(scheme, path, nodeIds, boxIds),
   ];
 }
 
-function dimensionFaults(scheme: Scheme, path: string, nodeIds: ReadonlySet<string>): Fault[] {
+function dimensionFaults(
+  scheme: Scheme,
+  path: string,
+  nodeIds: ReadonlySet<string>,
+  boxIds: ReadonlySet<string>,
+): Fault[] {
   return (scheme.dimensions ?? []).flatMap((dimension, i): Fault[] => {
     const end = (['from', 'to'] as const).find((side) => {
       const { [side]: place } = dimension;
-      return 'node' in place && !nodeIds.has(place.node);
+      return ('node' in place && !nodeIds.has(place.node)) || ('box' in place && !boxIds.has(place.box));
     });
     if (end === undefined) return [];
     const place = dimension[end];
-    const why = `no node "${'node' in place ? place.node : ''}"`;
+    const follows = 'box' in place ? 'box' : 'node';
+    const why =
+      'box' in place ? `no block or exit "${place.box}"` : `no node "${'node' in place ? place.node : ''}"`;
     return [
       {
-        path: `${path}.dimensions[${i}].${end}.node`,
+        path: `${path}.dimensions[${i}].${end}.${follows}`,
         message: why,
         repair: {
           message: `the dimension "${dimension.id}" was dropped: ${why}`,

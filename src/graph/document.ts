@@ -68,6 +68,8 @@ export const node = z.object({
   capOpening: positive.optional(),
   /** A booster fan's id in `hoods`, for role `fan`. */
   fan: id.optional(),
+  /** Free area of a hole in the duct here, through which air is lost outdoors, m2. */
+  leak: positive.max(1).optional(),
 });
 
 export const segment = z.object({
@@ -86,8 +88,15 @@ export const segment = z.object({
 
 const sheetName = z.enum(['floor', 'section-x', 'section-y']);
 
-/** An end of a dimension: it follows a node of the scheme, or keeps to a place. */
-export const dimensionEnd = z.union([z.object({ node: id }), z.object({ at: vec3 })]);
+const share = nonNegative.max(1);
+
+/** An end of a dimension: it follows a node of the scheme or a face of a block or exit, or keeps to a place. */
+export const dimensionEnd = z.union([
+  z.object({ node: id }),
+  /** A block or exit face, and a place on it as parts of its size from its lowest corner. */
+  z.object({ box: id, part: z.tuple([share, share, share]) }),
+  z.object({ at: vec3 }),
+]);
 
 export const dimension = z.object({
   id,

@@ -80,7 +80,7 @@ function notes({ job }: BoardState, { sheet, point, scale, tolerance }: Ask): Un
 function dimensions(state: BoardState, { sheet, point, tolerance }: Ask): Under[] {
   const scheme = schemeOf(state.job, state.schemeId);
   return (scheme.dimensions ?? []).flatMap((dimension): Under[] => {
-    const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme) : null;
+    const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme, state.job) : null;
     if (!shape || nearestOnSheet(point, ...shape.line).distance > tolerance) return [];
     return [{ kind: 'dimension', id: dimension.id, at: unproject(point, sheet, 0) }];
   });

@@ -39,8 +39,9 @@ export function setBlockKind(job: DraftJob, id: string, kind: Block['kind']): vo
   found(job.blocks, id, 'block').kind = kind;
 }
 
-/** Takes a block out of the room. */
+/** Takes a block out of the room; dimensions on it keep to where it was. */
 export function removeBlock(job: DraftJob, id: string): void {
+  keepEnds(job, found(job.blocks, id, 'block'));
   remove(job.blocks, id, 'block');
 }
 
@@ -71,8 +72,9 @@ export function renameExit(job: DraftJob, id: string, name: string): void {
   found(job.exits, id, 'exit').name = name.trim();
 }
 
-/** Takes an exit face away. */
+/** Takes an exit face away; dimensions on it keep to where it was. */
 export function removeExit(job: DraftJob, id: string): void {
+  keepEnds(job, found(job.exits, id, 'exit'));
   remove(job.exits, id, 'exit');
 }
 
@@ -82,6 +84,29 @@ export function setClearance(job: DraftJob, clearance: number | null): boolean {
   else if (clearance >= 0 && clearance <= 1) job.clearance = clearance;
   else return false;
   return true;
+}
+
+/** A place in a box, m, from parts of its size, 0-1 each, counted from its lowest corner. */
+export function placeInBox({ min, max }: Box, part: Vec3): Vec3 {
+  const along = (axis: 0 | 1 | 2) => min[axis] + part[axis] * (max[axis] - min[axis]);
+  return [along(0), along(1), along(2)];
+}
+
+/** The parts of a box's size at which a place is, 0-1 each; a place outside counts as on the nearest face. */
+export function partOfBox({ min, max }: Box, at: Vec3): Vec3 {
+  const share = (axis: 0 | 1 | 2) =>
+    Math.min(1, Math.max(0, (at[axis] - min[axis]) / (max[axis] - min[axis])));
+  return [share(0), share(1), share(2)];
+}
+
+/** Dimensions that follow a box which goes away keep to where they are. */
+function keepEnds(job: DraftJob, box: Box & { readonly id: string }): void {
+  for (const scheme of job.schemes)
+    for (const dimension of scheme.dimensions ?? [])
+      for (const side of ['from', 'to'] as const) {
+        const end = dimension[side];
+        if ('box' in end && end.box === box.id) dimension[side] = { at: placeInBox(box, end.part) };
+      }
 }
 
 function upright(one: Vec3, other: Vec3): Box | null {

@@ -24,7 +24,7 @@ export function dimensionLine(
   ): { readonly dimension: Omit<Dimension, 'id'>; readonly chain: Chain } | null => {
     const { job, schemeId } = board.getState();
     const scheme = schemeOf(job, schemeId);
-    const [one, other] = [placeOfEnd(from, scheme), placeOfEnd(to, scheme)];
+    const [one, other] = [placeOfEnd(from, scheme, job), placeOfEnd(to, scheme, job)];
     if (!one || !other) return null;
     const [a, b] = [project(one, sheet), project(other, sheet)];
     const { point } = context.snapAt(at);

@@ -31,7 +31,7 @@ export function dimensionSecond(
 
   const chained = (to: DimensionEnd): Omit<Dimension, 'id'> | null => {
     const { job, schemeId } = board.getState();
-    const place = placeOfEnd(from, schemeOf(job, schemeId));
+    const place = placeOfEnd(from, schemeOf(job, schemeId), job);
     if (!chain || !place || sameEnd(from, to)) return null;
     const start = project(place, sheet);
     const offset =
@@ -46,7 +46,7 @@ export function dimensionSecond(
     const made = chained(end);
     board.preview(made ? (job) => void addDimension(job, state.schemeId, made) : null);
     const straight = { sheet, along: 'straight', from, to: end, offset: 0 } as const;
-    const shape = made ? null : dimensionShape(straight, scheme);
+    const shape = made ? null : dimensionShape(straight, scheme, state.job);
     context.draw(sheet, [
       ...(shape
         ? [

@@ -87,7 +87,7 @@ function heldIn(
         );
       case 'dimension':
         return idsIn(scheme.dimensions ?? [], (dimension) => {
-          const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme) : null;
+          const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme, job) : null;
           return shape && boundsOf([...shape.ends, ...shape.line]);
         });
       case 'part':

@@ -64,7 +64,7 @@ function editDimension(context: ToolContext, id: string, sheet: SheetId): boolea
   const { job, schemeId } = context.board.getState();
   const scheme = schemeOf(job, schemeId);
   const dimension = scheme.dimensions?.find((each) => each.id === id);
-  const shape = dimension && dimensionShape(dimension, scheme);
+  const shape = dimension && dimensionShape(dimension, scheme, job);
   if (!dimension || !shape) return false;
   const ends = [dimension.from, dimension.to].map((end) => ('node' in end ? end.node : null));
   const leg = scheme.segments.find(({ from, to }) => ends.includes(from) && ends.includes(to));

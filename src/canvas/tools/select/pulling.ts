@@ -18,7 +18,7 @@ export function pulling(
   const { job, schemeId } = board.getState();
   const scheme = schemeOf(job, schemeId);
   const dimension = scheme.dimensions?.find(({ id }) => id === picked.id);
-  const shape = dimension && dimensionShape(dimension, scheme);
+  const shape = dimension && dimensionShape(dimension, scheme, job);
   let offset = dimension?.offset ?? 0;
 
   const follow = (at: PointerInput) => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { dimensionShape } from '../../../../src/canvas/dimension-lines.ts';
 import { only } from '../../../../src/canvas/selection.ts';
+import { moveBlock, removeBlock, resizeBlock } from '../../../../src/graph/edits/index.ts';
 import { bentJob, type Driver, drive, furnishedJob } from '../driver.ts';
 
 const dimensions = (driver: Driver) => driver.scheme.dimensions ?? [];
@@ -162,5 +164,36 @@ describe('the measure tool', () => {
     const driver = drive(bentJob(), { tool: 'measure' });
     driver.drag('floor', [4, 4], [5, 4.3], { shift: true });
     expect(driver.said.at(-1)).toBe('1000 mm.');
+  });
+});
+
+describe('a dimension to the face of a block', () => {
+  const drawn = () => {
+    const driver = drive(furnishedJob(), { tool: 'dimension' });
+    driver.click('floor', 3, 3);
+    driver.click('floor', 4.02, 4.5);
+    driver.click('floor', 3.5, 5.5);
+    driver.key('Enter');
+    return driver;
+  };
+  const shape = (driver: Driver) => {
+    const { job } = driver.board.getState();
+    const dimension = driver.scheme.dimensions?.at(-1);
+    return dimension && dimensionShape(dimension, driver.scheme, job);
+  };
+
+  it('follows the block when it is moved and when it is resized', () => {
+    const driver = drawn();
+    expect(shape(driver)?.value).toBeCloseTo(1, 9);
+    driver.board.dispatch('move', (job) => void moveBlock(job, 'b1', [0.5, 0, 0]));
+    expect(shape(driver)?.value).toBeCloseTo(1.5, 9);
+    driver.board.dispatch('resize', (job) => void resizeBlock(job, 'b1', [5, 4, 0], [6, 5, 2.4]));
+    expect(shape(driver)?.value).toBeCloseTo(2, 9);
+  });
+
+  it('keeps to its place when the block is deleted', () => {
+    const driver = drawn();
+    driver.board.dispatch('delete', (job) => removeBlock(job, 'b1'));
+    expect(shape(driver)?.value).toBeCloseTo(1, 9);
   });
 });
