@@ -5,7 +5,15 @@ import { add, scale } from '../../graph/vector.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import { formatAngle, formatLength, formatPressure } from '../../units/index.ts';
-import { type Candidate, fittingAt, type Kind, lossWords, lowerFirst, type Scene } from './candidate.ts';
+import {
+  type Candidate,
+  fittingAt,
+  type Kind,
+  lossWords,
+  lowerFirst,
+  type Recipe,
+  type Scene,
+} from './candidate.ts';
 
 /** Turns between these are worth sharing between two bends, degrees. */
 const [least, most] = [60, 120];
@@ -20,28 +28,45 @@ export const twoBends: Kind = (scene) =>
     return [across(scene, node, up, down)];
   });
 
-function across(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegment): Candidate {
-  const { scheme, before, places, units } = scene;
+/**
+ * Shares a turn between two bends of half its angle and of the same make, with a leg across the corner that
+ * holds both bends and half a diameter of straight duct, at least 1.2 diameters long.
+ */
+export function sharedTurn(
+  schemeId: string,
+  node: RouteNode,
+  up: RouteSegment,
+  down: RouteSegment,
+): { readonly diagonal: number; readonly recipe: Recipe } {
   const { angle = 90, kind = '', radius = 0, radiusRatio = 0 } = node.bend ?? {};
   const half = (angle * Math.PI) / 360;
   const diameter = hydraulicDiameter(up.section);
   const diagonal = Math.max(2 * radius * Math.tan(half / 2) + diameter / 2, 1.2 * diameter);
   const cut = diagonal / (2 * Math.cos(half));
-  const place = places.node(node.id).replace(/ of \d+/, '');
-  const halfAngle = formatAngle(angle / 2);
-  const choice = { kind, radiusRatio };
   const start = add(node.at, scale(up.direction, -cut));
   const end = add(node.at, scale(down.direction, cut));
+  return {
+    diagonal,
+    recipe: (job) => {
+      const { node: second } = insertNode(job, schemeId, down.id, end);
+      setNodePosition(job, schemeId, node.id, start);
+      for (const id of [node.id, second]) setBend(job, schemeId, id, { kind, radiusRatio });
+    },
+  };
+}
+
+function across(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegment): Candidate {
+  const { scheme, before, places, units } = scene;
+  const { angle = 90, kind = '' } = node.bend ?? {};
+  const { diagonal, recipe } = sharedTurn(scheme.id, node, up, down);
+  const place = places.node(node.id).replace(/ of \d+/, '');
+  const halfAngle = formatAngle(angle / 2);
   return {
     id: `two-45s:${node.id}`,
     kind: 'two 45s',
     title: `Two ${halfAngle} bends instead of one at ${place}`,
     label: `Share ${place} between two bends`,
-    recipe: (job) => {
-      const { node: second } = insertNode(job, scheme.id, down.id, end);
-      setNodePosition(job, scheme.id, node.id, start);
-      for (const id of [node.id, second]) setBend(job, scheme.id, id, choice);
-    },
+    recipe,
     nodes: [node.id],
     segments: [up.id, down.id],
     reason: (sameAir) => {

@@ -1,0 +1,34 @@
+/** How near a guess came. Nothing of it is kept. */
+export interface Judged {
+  /** How far off, of the true value: 0.1 for ten percent. */
+  readonly off: number;
+  /** Whether the guess went the way that the figure went; null where it hardly changed, or had no before. */
+  readonly rightWay: boolean | null;
+  readonly words: string;
+}
+
+/** Changes smaller than this part of what was before go no way worth guessing. */
+const HARDLY = 0.01;
+
+/**
+ * Judges a guess kindly: what was right about it comes first.
+ *
+ * @param before the figure before the change; null where there was none
+ */
+export function judgeGuess(guess: number, truth: number, before: number | null): Judged {
+  const off = Math.abs(guess - truth) / Math.max(Math.abs(truth), Number.MIN_VALUE);
+  const changed = before !== null && Math.abs(truth - before) > HARDLY * Math.abs(before);
+  const rightWay = changed ? Math.sign(guess - before) === Math.sign(truth - before) : null;
+  return { off, rightWay, words: wordsOf(off, rightWay) };
+}
+
+function wordsOf(off: number, rightWay: boolean | null): string {
+  const near = `${off < 0.995 ? Math.round(100 * off) : 'more than 100'} % off`;
+  if (off <= 0.03) return 'Spot on. Few people feel air this well.';
+  if (off <= 0.1) return `Very close: ${near}.`;
+  if (rightWay === false)
+    return `It goes the other way, which surprises most people the first time: ${near}.`;
+  if (off <= 0.25) return `Close: ${near}${rightWay ? ', and the right way' : ''}.`;
+  if (rightWay) return `The right way; the size surprises most people: ${near}.`;
+  return `Worth remembering: ${near}. Air does not behave as the hand expects.`;
+}
