@@ -210,3 +210,23 @@ test.describe('printing from the dark', () => {
     await board.page.screenshot({ path: info.outputPath('print.png') });
   });
 });
+
+test.describe('in a browser that speaks another language', () => {
+  test.use({ locale: 'de-DE' });
+
+  test('menus, lists and the command box open as they do in English', async ({ board }) => {
+    await board.open('?example');
+    await board.page.getByRole('button', { name: 'File' }).click();
+    await expect(board.page.getByRole('menuitem', { name: 'Save', exact: false }).first()).toBeVisible();
+    await board.page.keyboard.press('Escape');
+    await focusSheet(board);
+    await board.page.keyboard.press(']');
+    await board.page.keyboard.press(']');
+    await board.page.getByRole('tab', { name: 'Selected' }).click();
+    await board.page.getByRole('button', { name: 'Sizes' }).click();
+    await expect(board.page.getByRole('option').first()).toBeVisible();
+    await board.page.keyboard.press('Escape');
+    await board.page.keyboard.press('Control+k');
+    await expect(board.page.getByRole('menuitem').first()).toBeVisible();
+  });
+});
