@@ -19,6 +19,8 @@ export function Desk() {
   const app = useApp();
   const shortcuts = useUi((state) => state.shortcuts);
   const table = useUi((state) => state.table);
+  const comparing = useUi((state) => state.comparing);
+  const prices = useUi((state) => state.prices);
   const searching = useUi((state) => state.routeSearch);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
@@ -47,6 +49,8 @@ export function Desk() {
         <NoticeDialog />
         <LiveRegion />
         <Asked open={shortcuts} box={<ShortcutsDialog />} />
+        <Asked open={comparing} box={<CompareView />} />
+        <Asked open={prices} box={<PricesDialog />} />
       </div>
     </Explainer>
   );
@@ -54,6 +58,8 @@ export function Desk() {
 
 const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
+const CompareView = lazy(() => import('./compare/CompareView.tsx'));
+const PricesDialog = lazy(() => import('./prices/PricesDialog.tsx'));
 const ShortcutsDialog = lazy(() => import('./ShortcutsDialog.tsx'));
 
 /** A box whose code comes when it is first asked for. */

@@ -13,6 +13,7 @@ import {
 import { formatFlow } from '../units/index.ts';
 import { commandById } from './commands.ts';
 import { useApp, useBoard, useUi } from './context.ts';
+import { CommandButton } from './controls.tsx';
 import { Icon } from './icons.tsx';
 
 /** The schemes side by side, each with the air that it delivers at the speed being looked at. */
@@ -44,6 +45,7 @@ export function SchemeTabs() {
           ),
         )}
       </ToggleButtonGroup>
+      {schemes.length > 1 && <CommandButton id="scheme.compare" icon="compare" />}
       <SchemeMenu />
     </nav>
   );
@@ -61,6 +63,8 @@ function Delivered({ id }: { id: string }) {
 }
 
 const schemeCommands = [
+  'scheme.compare',
+  'scheme.prices',
   'scheme.new',
   'scheme.duplicate',
   'scheme.search',
@@ -80,7 +84,7 @@ function SchemeMenu() {
         <Menu
           className="menu"
           aria-label="Scheme actions"
-          disabledKeys={single ? ['scheme.delete'] : []}
+          disabledKeys={single ? ['scheme.delete', 'scheme.compare'] : []}
           onAction={(id) => commandById(String(id)).run(app)}
         >
           {schemeCommands.map((command) => (

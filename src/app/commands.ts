@@ -179,6 +179,13 @@ export const commands: readonly Command[] = [
   command('scheme.search', 'scheme', 'Find a route', ({ ui }) => ui.setState({ routeSearch: true }), {
     also: 'search automatic shortest least loss path exit',
   }),
+  command('scheme.compare', 'scheme', 'Compare schemes', ({ ui }) => ui.setState({ comparing: true }), {
+    also: 'side by side table recommend difference print',
+    enabled: (state) => state.job.schemes.length > 1,
+  }),
+  command('scheme.prices', 'scheme', 'Parts and prices', ({ ui }) => ui.setState({ prices: true }), {
+    also: 'cost list money bill of materials',
+  }),
   command('scheme.rename', 'scheme', 'Rename scheme', ({ board, ui }) =>
     ui.setState({ renaming: board.getState().schemeId }),
   ),

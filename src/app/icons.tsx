@@ -110,6 +110,7 @@ const drawings = {
       <circle cx="12.5" cy="7.5" r="1.2" />
     </>
   ),
+  compare: <path d="M3 3.5h5.5v13H3zM11.5 3.5H17v13h-5.5zM4.8 7h2M4.8 10h2M13.3 7h2M13.3 10h2" />,
   tick: <path d="m4 10.5 4 4 8-9" />,
   close: <path d="m5 5 10 10M15 5 5 15" />,
 } satisfies Record<string, ReactNode>;

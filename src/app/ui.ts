@@ -37,6 +37,10 @@ export interface UiState {
   readonly table: boolean;
   /** The search for routes, in the place of the side panel. */
   readonly routeSearch: boolean;
+  /** The schemes side by side over the whole window. */
+  readonly comparing: boolean;
+  /** The parts of the scheme with their prices. */
+  readonly prices: boolean;
   readonly menu: MenuPlace | null;
   /** The scheme whose name is being typed. */
   readonly renaming: string | null;
@@ -60,6 +64,8 @@ export function createUi(): Ui {
     steps: false,
     table: false,
     routeSearch: false,
+    comparing: false,
+    prices: false,
     menu: null,
     renaming: null,
     notice: null,

@@ -1,9 +1,9 @@
 import type { Job } from '../../graph/document.ts';
 import { solveScheme } from '../../graph/solve.ts';
-import type { Goal } from '../goals.ts';
 import { figuresOf, type SchemeFigures } from './figures.ts';
 import { type Recommendation, recommend } from './recommend.ts';
 import { type Row, rowsOf } from './rows.ts';
+import type { SchemeGoal } from './standing.ts';
 
 export interface Comparison {
   readonly schemes: readonly SchemeFigures[];
@@ -25,7 +25,7 @@ export interface Comparison {
 export function compareSchemes(
   job: Job,
   ids: readonly string[],
-  options: { readonly speed: number; readonly goal?: Goal },
+  options: { readonly speed: number; readonly goal?: SchemeGoal },
 ): Comparison {
   if (ids.length < 2 || ids.length > 4) throw new RangeError('Two to four schemes are compared.');
   const solutions = ids.map((id) => solveScheme(job, id));

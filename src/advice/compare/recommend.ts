@@ -1,8 +1,8 @@
 import { formatFlow, type System } from '../../units/index.ts';
 import { formatMoney } from '../cost/price.ts';
-import { type Goal, goals } from '../goals.ts';
+import { goals } from '../goals.ts';
 import type { SchemeFigures } from './figures.ts';
-import { prefer, type Standing, standingOf } from './standing.ts';
+import { prefer, type SchemeGoal, type Standing, standingOf } from './standing.ts';
 
 export interface Recommendation {
   /** The scheme to be preferred; null where two stand exactly alike at the top, or nothing delivers air. */
@@ -16,7 +16,7 @@ export interface Recommendation {
 /** Which scheme is to be preferred for a goal, and why; see `prefer` for the order of what counts. */
 export function recommend(
   schemes: readonly SchemeFigures[],
-  goal: Goal,
+  goal: SchemeGoal,
   speed: string,
   units: System,
 ): Recommendation {

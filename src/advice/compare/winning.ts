@@ -2,11 +2,10 @@ import { produce } from 'immer';
 import type { Job } from '../../graph/document.ts';
 import { solveScheme } from '../../graph/solve.ts';
 import { compatible } from '../combinations/compatible.ts';
-import type { Goal } from '../goals.ts';
 import type { Recipe } from '../proposals/candidate.ts';
 import { type Proposal, proposing } from '../proposals.ts';
 import { figuresOf, type SchemeFigures } from './figures.ts';
-import { prefer, type Standing, standingOf } from './standing.ts';
+import { prefer, type SchemeGoal, type Standing, standingOf } from './standing.ts';
 
 /** What brings a scheme past another, or as far as changes take it. */
 export interface Catching {
@@ -31,7 +30,7 @@ export function* winning(
   job: Job,
   loser: string,
   winner: SchemeFigures,
-  options: { readonly speed: number; readonly goal: Goal },
+  options: { readonly speed: number; readonly goal: SchemeGoal },
 ): Generator<undefined, Catching | null, undefined> {
   const { speed, goal } = options;
   const mark = standingOf(winner);

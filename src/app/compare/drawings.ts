@@ -1,0 +1,36 @@
+import { type DrawingColours, drawnBounds } from '../../canvas/sheet-svg.tsx';
+import type { Bounds } from '../../canvas/viewport.ts';
+import type { Job } from '../../graph/document.ts';
+import type { Route } from '../../graph/route.ts';
+import type { SheetId } from '../../graph/sheet.ts';
+
+/** Colours that follow the page: theme and print alike. */
+export const pageColours: DrawingColours = {
+  sheet: 'var(--sheet)',
+  ink: 'var(--ink)',
+  muted: 'var(--muted)',
+  hairline: 'var(--hairline)',
+  wall: 'var(--ink)',
+  unsolved: 'var(--duct)',
+  block: 'var(--block)',
+  exit: 'var(--exit)',
+  ok: 'var(--ok)',
+};
+
+export interface Shown {
+  readonly sheet: SheetId;
+  readonly bounds: Bounds;
+}
+
+/** The floor and the section that shows most of the routes, each at one scale for all of them. */
+export function shownSheets(job: Job, routes: readonly Route[]): readonly Shown[] {
+  const bounds = (sheet: SheetId) => drawnBounds(job, routes, sheet);
+  const sections = (['section-x', 'section-y'] as const).flatMap((sheet) => {
+    const covered = bounds(sheet);
+    return covered ? [{ sheet, bounds: covered }] : [];
+  });
+  const width = ({ bounds: { minU, maxU } }: Shown) => maxU - minU;
+  const [section] = sections.sort((a, b) => width(b) - width(a));
+  const floor = bounds('floor');
+  return [...(floor ? [{ sheet: 'floor' as const, bounds: floor }] : []), ...(section ? [section] : [])];
+}
