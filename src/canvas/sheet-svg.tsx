@@ -1,127 +1,106 @@
-import type { Job } from '../graph/document.ts';
-import type { Route } from '../graph/route.ts';
-import { project, type SheetId } from '../graph/sheet.ts';
-import { outlineOf } from './outline.ts';
-import type { Palette } from './palette.ts';
-import type { Drawable } from './stroke.ts';
-import { inMillimetres, svgLines, svgOutlines, svgScale } from './svg-pen.ts';
-import { type Bounds, boundsOf } from './viewport.ts';
+import type { ReactNode } from 'react';
+import { type Drawable, pointsOf, type Stroke } from './stroke.ts';
+import type { Bounds } from './viewport.ts';
 
-/** The colours that a drawing of a route needs; custom properties do as well as values. */
-export type DrawingColours = Pick<
-  Palette,
-  'sheet' | 'ink' | 'muted' | 'hairline' | 'wall' | 'unsolved' | 'block' | 'exit' | 'ok'
->;
+/** Millimetres a metre: numbers of a handy size in the markup. */
+const MM = 1000;
 
-interface SheetDrawingProps {
-  readonly job: Job;
-  readonly route: Route;
-  readonly sheet: SheetId;
-  /** What is shown, m; so several drawings have one scale. */
-  readonly bounds: Bounds;
-  readonly colours: DrawingColours;
-  /** Fill by segment id, where ducts are coloured. */
-  readonly fills?: ReadonlyMap<string, string>;
-  /** What it shows, for those who do not see it. */
-  readonly label: string;
-  readonly className?: string;
+/** Path data of strokes, in mm with y down; `closed` joins them to one closed path. */
+export function svgPath(strokes: readonly Stroke[], closed = false): string {
+  const data = strokes
+    .map((stroke, i) => {
+      const [first, ...rest] = pointsOf(fine(stroke));
+      if (!first) return '';
+      const start = `${closed && i > 0 ? 'L' : 'M'}${at(first)}`;
+      const end = stroke.kind === 'line' && stroke.closed ? 'Z' : '';
+      return `${start}${rest.map((point) => `L${at(point)}`).join('')}${end}`;
+    })
+    .join('');
+  return closed && data !== '' ? `${data}Z` : data;
 }
 
-/** A route on one sheet as a picture made of vectors: duct to scale, with blocks and exits behind it. */
-export function SheetDrawing(props: SheetDrawingProps) {
-  const { job, route, sheet, bounds, colours, fills, label, className } = props;
-  const box = {
-    x: bounds.minU * svgScale,
-    y: -bounds.maxV * svgScale,
-    width: (bounds.maxU - bounds.minU) * svgScale,
-    height: (bounds.maxV - bounds.minV) * svgScale,
-  };
-  return (
-    <svg
-      className={className}
-      viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
-      role="img"
-      aria-label={label}
-      fill="none"
-      strokeLinejoin="round"
+/** An `svg` view box around bounds in metres, with a margin in metres. */
+export function viewBoxOf(bounds: Bounds, margin = 0): string {
+  const width = bounds.maxU - bounds.minU + 2 * margin;
+  const height = bounds.maxV - bounds.minV + 2 * margin;
+  return [bounds.minU - margin, -bounds.maxV - margin, width, height]
+    .map((value) => round(value * MM))
+    .join(' ');
+}
+
+/** The smallest rectangle around drawables; null for none. */
+export function boundsOfDrawables(drawables: readonly Drawable[]): Bounds | null {
+  const [first, ...rest] = drawables.map((item) => item.bounds);
+  if (!first) return null;
+  return rest.reduce(
+    (sum, each) => ({
+      minU: Math.min(sum.minU, each.minU),
+      minV: Math.min(sum.minV, each.minV),
+      maxU: Math.max(sum.maxU, each.maxU),
+      maxV: Math.max(sum.maxV, each.maxV),
+    }),
+    first,
+  );
+}
+
+interface SheetSvgProps {
+  readonly drawables: readonly Drawable[];
+  /** Fill by drawable; paper where it gives none. */
+  readonly fillOf?: (item: Drawable) => string | undefined;
+  /** Whether a drawable stands out. */
+  readonly lit?: (item: Drawable) => boolean;
+}
+
+/**
+ * The sheets' own outlines as SVG, true to scale in mm. Walls, centre lines and finer lines have classes of
+ * their own, and keep their width at any scale; the colours are the page's.
+ */
+export function SheetSvg({ drawables, fillOf, lit }: SheetSvgProps): ReactNode {
+  return drawables.map((item) => (
+    <g
+      key={`${item.kind} ${item.of} ${item.id} ${item.near} ${item.bounds.minU}`}
+      className={lit?.(item) ? 'drawn lit' : 'drawn'}
+      data-kind={item.kind}
     >
-      {job.exits.map((face) => (
-        <Box key={face.id} box={face} sheet={sheet} fill={colours.exit} edge={colours.ok} />
-      ))}
-      {job.blocks.map((block) => (
-        <Box key={block.id} box={block} sheet={sheet} fill={colours.block} edge={colours.hairline} />
-      ))}
-      {outlineOf(route, job, sheet).drawables.map((item) => (
-        <Item key={`${item.kind}/${item.id}/${item.near}`} item={item} colours={colours} fills={fills} />
-      ))}
-    </svg>
-  );
-}
-
-/** What routes cover on a sheet, with a margin, m; null where none is drawn. */
-export function drawnBounds(
-  job: Job,
-  routes: readonly Route[],
-  sheet: SheetId,
-  margin = 0.25,
-): Bounds | null {
-  const corners = routes.flatMap((route) =>
-    outlineOf(route, job, sheet).drawables.flatMap(({ bounds }) => [
-      { u: bounds.minU, v: bounds.minV },
-      { u: bounds.maxU, v: bounds.maxV },
-    ]),
-  );
-  return boundsOf(corners, margin);
-}
-
-interface BoxProps {
-  readonly box: Pick<Job['blocks'][number], 'min' | 'max'>;
-  readonly sheet: SheetId;
-  readonly fill: string;
-  readonly edge: string;
-}
-
-function Box({ box, sheet, fill, edge }: BoxProps) {
-  const [a, b] = [inMillimetres(project(box.min, sheet)), inMillimetres(project(box.max, sheet))];
-  return (
-    <rect
-      x={Math.min(a.x, b.x)}
-      y={Math.min(a.y, b.y)}
-      width={Math.abs(b.x - a.x)}
-      height={Math.abs(b.y - a.y)}
-      fill={fill}
-      stroke={edge}
-      strokeWidth="0.75"
-      vectorEffect="non-scaling-stroke"
-    />
-  );
-}
-
-interface ItemProps {
-  readonly item: Drawable;
-  readonly colours: DrawingColours;
-  readonly fills: ReadonlyMap<string, string> | undefined;
-}
-
-function Item({ item, colours, fills }: ItemProps) {
-  const colour = item.colourOf === null ? colours.sheet : (fills?.get(item.colourOf) ?? colours.unsolved);
-  return (
-    <g>
-      <path d={svgOutlines(item.fill, inMillimetres)} fill={colour} />
-      <path
-        d={svgLines(item.fine, inMillimetres)}
-        stroke={colours.wall}
-        strokeWidth="0.5"
-        strokeOpacity="0.6"
-        vectorEffect="non-scaling-stroke"
-      />
-      <path d={svgOutlines(item.solid, inMillimetres)} fill={colours.wall} />
-      <path
-        d={svgLines(item.walls, inMillimetres)}
-        stroke={colours.wall}
-        strokeWidth="1"
-        vectorEffect="non-scaling-stroke"
-      />
+      {item.fill.map((path) => {
+        const d = svgPath(path, true);
+        const fill = fillOf?.(item);
+        return <path key={d} d={d} className="drawn-fill" {...(fill ? { style: { fill } } : {})} />;
+      })}
+      <Lines strokes={item.fine} className="drawn-fine" />
+      <Lines strokes={item.centre} className="drawn-centre" />
+      <Lines strokes={item.walls} className="drawn-wall" />
+      {item.solid.map((path) => {
+        const d = svgPath(path, true);
+        return <path key={d} d={d} className="drawn-solid" />;
+      })}
     </g>
-  );
+  ));
+}
+
+function Lines({ strokes, className }: { strokes: readonly Stroke[]; className: string }) {
+  if (strokes.length === 0) return null;
+  return <path d={svgPath(strokes)} className={className} vectorEffect="non-scaling-stroke" fill="none" />;
+}
+
+/** Arcs as chords too short to be seen. */
+function fine(stroke: Stroke): Stroke {
+  if (stroke.kind === 'line') return stroke;
+  const steps = Math.max(8, Math.ceil(Math.abs(stroke.end - stroke.start) / 0.05));
+  const points = Array.from({ length: steps + 1 }, (_, i) => {
+    const angle = stroke.start + ((stroke.end - stroke.start) * i) / steps;
+    return {
+      u: stroke.centre.u + stroke.radius * Math.cos(angle),
+      v: stroke.centre.v + stroke.radius * Math.sin(angle),
+    };
+  });
+  return { kind: 'line', points };
+}
+
+function at({ u, v }: { readonly u: number; readonly v: number }): string {
+  return `${round(u * MM)} ${round(-v * MM)}`;
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100 + 0;
 }
