@@ -17,10 +17,12 @@ export default function ShortcutsDialog() {
           <Heading slot="title">Shortcuts</Heading>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
           <section className="shortcut-list" aria-label="All shortcuts" tabIndex={0}>
-            <Commands />
-            {scopes.map(({ scope, title }) => (
-              <ToolKeys key={scope} scope={scope} title={title} />
-            ))}
+            <div className="shortcut-columns">
+              <Commands />
+              {scopes.map(({ scope, title }) => (
+                <ToolKeys key={scope} scope={scope} title={title} />
+              ))}
+            </div>
           </section>
           <div className="dialog-buttons">
             <Button className="button primary" autoFocus onPress={close}>

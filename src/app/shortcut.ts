@@ -19,9 +19,20 @@ export function matches(shortcut: Shortcut, press: KeyPress): boolean {
   return press.key.toLowerCase() === key.toLowerCase();
 }
 
+const named: Readonly<Record<string, string>> = {
+  ArrowLeft: '←',
+  ArrowRight: '→',
+  ArrowUp: '↑',
+  ArrowDown: '↓',
+  Escape: 'Esc',
+  ' ': 'Space',
+};
+
 /** As it is printed beside a command: `Ctrl+Shift+Z`, or `⇧⌘Z` on a Mac. */
 export function printed(shortcut: Shortcut, mac: boolean): string {
-  const parts = shortcut.split(/\+(?=.)/).map((part) => (part.length === 1 ? part.toUpperCase() : part));
+  const parts = shortcut
+    .split(/\+(?=.)/)
+    .map((part) => named[part] ?? (part.length === 1 ? part.toUpperCase() : part));
   if (!mac) return parts.map((part) => (part === 'Mod' ? 'Ctrl' : part)).join('+');
   const signs: Record<string, string> = { Mod: '⌘', Shift: '⇧', Delete: '⌫' };
   const order = ['Shift', 'Mod'];

@@ -82,7 +82,10 @@ test('the command box finds a command from a word with a wrong letter in it', as
   await board.page.keyboard.press('ArrowDown');
   await board.page.keyboard.press('Enter');
   await expect(board.page.getByRole('heading', { name: 'Shortcuts' })).toBeVisible();
-  await expect(board.page.getByText('Nudge left', { exact: true })).toBeVisible();
+  const list = board.page.getByRole('region', { name: 'All shortcuts' });
+  await list.getByText('Aim down the sheet', { exact: true }).scrollIntoViewIfNeeded();
+  await expect(list.getByText('Aim down the sheet', { exact: true })).toBeInViewport();
+  expect(await list.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
 });
 
 test('a size chosen for the whole run goes to every leg of it, as one step', async ({ board }) => {

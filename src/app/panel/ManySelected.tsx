@@ -1,9 +1,11 @@
-import { Button } from 'react-aria-components';
+import { Button, Keyboard } from 'react-aria-components';
 import type { Selection } from '../../canvas/board.ts';
 import { setDuct, setMaterial } from '../../graph/edits/index.ts';
 import { materials } from '../../hydraulics/catalogue.ts';
 import { commandById } from '../commands.ts';
 import { useApp, useBoard } from '../context.ts';
+import { onMac } from '../controls.tsx';
+import { printed } from '../shortcut.ts';
 import { counted } from '../wording.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
 
@@ -47,6 +49,7 @@ export function ManySelected({ selection }: { selection: Selection }) {
             <li key={command.id}>
               <Button className="button" onPress={() => command.run(app)}>
                 {command.title(state)}
+                {command.shortcuts[0] && <Keyboard>{printed(command.shortcuts[0], onMac)}</Keyboard>}
               </Button>
             </li>
           ))}

@@ -184,5 +184,7 @@ describe('a shortcut', () => {
   it('is printed as the keyboard in front of it writes it', () => {
     expect(printed('Mod+Shift+z', false)).toBe('Ctrl+Shift+Z');
     expect(printed('Mod+Shift+z', true)).toBe('⇧⌘Z');
+    expect(printed('Mod+ArrowRight', false)).toBe('Ctrl+→');
+    expect(printed(' ', false)).toBe('Space');
   });
 });
