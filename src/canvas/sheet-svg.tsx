@@ -1,22 +1,12 @@
 import type { ReactNode } from 'react';
-import { type Drawable, pointsOf, type Stroke } from './stroke.ts';
+import type { Drawable, Stroke } from './stroke.ts';
+import { inMillimetres, svgLines, svgOutlines, svgScale } from './svg-pen.ts';
 import type { Bounds } from './viewport.ts';
 
-/** Millimetres a metre: numbers of a handy size in the markup. */
-const MM = 1000;
-
-/** Path data of strokes, in mm with y down; `closed` joins them to one closed path. */
+/** Path data of strokes, in mm with y down, arcs as true arcs; `closed` joins them to one closed path. */
 export function svgPath(strokes: readonly Stroke[], closed = false): string {
-  const data = strokes
-    .map((stroke, i) => {
-      const [first, ...rest] = pointsOf(fine(stroke));
-      if (!first) return '';
-      const start = `${closed && i > 0 ? 'L' : 'M'}${at(first)}`;
-      const end = stroke.kind === 'line' && stroke.closed ? 'Z' : '';
-      return `${start}${rest.map((point) => `L${at(point)}`).join('')}${end}`;
-    })
-    .join('');
-  return closed && data !== '' ? `${data}Z` : data;
+  if (strokes.length === 0) return '';
+  return closed ? svgOutlines([strokes], inMillimetres) : svgLines(strokes, inMillimetres);
 }
 
 /** An `svg` view box around bounds in metres, with a margin in metres. */
@@ -24,7 +14,7 @@ export function viewBoxOf(bounds: Bounds, margin = 0): string {
   const width = bounds.maxU - bounds.minU + 2 * margin;
   const height = bounds.maxV - bounds.minV + 2 * margin;
   return [bounds.minU - margin, -bounds.maxV - margin, width, height]
-    .map((value) => round(value * MM))
+    .map((value) => round(value * svgScale))
     .join(' ');
 }
 
@@ -81,24 +71,6 @@ export function SheetSvg({ drawables, fillOf, lit }: SheetSvgProps): ReactNode {
 function Lines({ strokes, className }: { strokes: readonly Stroke[]; className: string }) {
   if (strokes.length === 0) return null;
   return <path d={svgPath(strokes)} className={className} vectorEffect="non-scaling-stroke" fill="none" />;
-}
-
-/** Arcs as chords too short to be seen. */
-function fine(stroke: Stroke): Stroke {
-  if (stroke.kind === 'line') return stroke;
-  const steps = Math.max(8, Math.ceil(Math.abs(stroke.end - stroke.start) / 0.05));
-  const points = Array.from({ length: steps + 1 }, (_, i) => {
-    const angle = stroke.start + ((stroke.end - stroke.start) * i) / steps;
-    return {
-      u: stroke.centre.u + stroke.radius * Math.cos(angle),
-      v: stroke.centre.v + stroke.radius * Math.sin(angle),
-    };
-  });
-  return { kind: 'line', points };
-}
-
-function at({ u, v }: { readonly u: number; readonly v: number }): string {
-  return `${round(u * MM)} ${round(-v * MM)}`;
 }
 
 function round(value: number): number {

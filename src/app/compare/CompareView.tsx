@@ -4,7 +4,7 @@ import { type Comparison, compareSchemes } from '../../advice/compare/compare.ts
 import { causes } from '../../advice/compare/figures.ts';
 import type { SchemeGoal } from '../../advice/compare/standing.ts';
 import { pricesAreInvented } from '../../advice/cost/price.ts';
-import { SheetDrawing } from '../../canvas/sheet-svg.tsx';
+import { RouteDrawing } from '../../canvas/route-svg.tsx';
 import { sheetTitles } from '../../canvas/view.ts';
 import { formatFlow, formatPressure } from '../../units/index.ts';
 import { useAdvice, useApp, useBoard, useUi } from '../context.ts';
@@ -13,7 +13,7 @@ import { GoalChooser } from '../proposals/GoalChooser.tsx';
 import { BudgetBar, BudgetKey, BudgetPatterns } from './BudgetBar.tsx';
 import { WhatWouldWin } from './Catching.tsx';
 import './compare.css';
-import { pageColours, shownSheets } from './drawings.ts';
+import { shownSheets } from './drawings.ts';
 
 /** Schemes side by side over the whole window; closing it leads back to the desk as it was. */
 export default function CompareView() {
@@ -139,13 +139,12 @@ function Sheet({ comparison, goal }: { comparison: Comparison; goal: SchemeGoal 
               </th>
               {schemes.map(({ id, name, solution }) => (
                 <td key={id}>
-                  <SheetDrawing
+                  <RouteDrawing
                     className="compare-drawing"
                     job={job}
                     route={solution.route}
                     sheet={sheet}
                     bounds={bounds}
-                    colours={pageColours}
                     label={`${name}, ${sheetTitles[sheet].name.toLowerCase()}`}
                   />
                 </td>

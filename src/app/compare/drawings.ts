@@ -1,21 +1,8 @@
-import { type DrawingColours, drawnBounds } from '../../canvas/sheet-svg.tsx';
+import { drawnBounds } from '../../canvas/route-svg.tsx';
 import type { Bounds } from '../../canvas/viewport.ts';
 import type { Job } from '../../graph/document.ts';
 import type { Route } from '../../graph/route.ts';
 import type { SheetId } from '../../graph/sheet.ts';
-
-/** Colours that follow the page: theme and print alike. */
-export const pageColours: DrawingColours = {
-  sheet: 'var(--sheet)',
-  ink: 'var(--ink)',
-  muted: 'var(--muted)',
-  hairline: 'var(--hairline)',
-  wall: 'var(--ink)',
-  unsolved: 'var(--duct)',
-  block: 'var(--block)',
-  exit: 'var(--exit)',
-  ok: 'var(--ok)',
-};
 
 export interface Shown {
   readonly sheet: SheetId;
