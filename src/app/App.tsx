@@ -19,6 +19,8 @@ export function Desk() {
   const app = useApp();
   const shortcuts = useUi((state) => state.shortcuts);
   const table = useUi((state) => state.table);
+  const charts = useUi((state) => state.charts);
+  const lab = useUi((state) => state.lab !== null);
   const comparing = useUi((state) => state.comparing);
   const prices = useUi((state) => state.prices);
   const searching = useUi((state) => state.routeSearch);
@@ -42,6 +44,11 @@ export function Desk() {
             <RouteTable />
           </Suspense>
         )}
+        {charts && !table && (
+          <Suspense>
+            <ChartsDock />
+          </Suspense>
+        )}
         <ResultsStrip />
         <CommandBox />
         <ContextMenu />
@@ -50,6 +57,7 @@ export function Desk() {
         <LiveRegion />
         <Asked open={shortcuts} box={<ShortcutsDialog />} />
         <Asked open={comparing} box={<CompareView />} />
+        <Asked open={lab} box={<BendLab />} />
         <Asked open={prices} box={<PricesDialog />} />
       </div>
     </Explainer>
@@ -58,6 +66,8 @@ export function Desk() {
 
 const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
+const ChartsDock = lazy(() => import('./charts/ChartsDock.tsx'));
+const BendLab = lazy(() => import('./lab/BendLab.tsx'));
 const CompareView = lazy(() => import('./compare/CompareView.tsx'));
 const PricesDialog = lazy(() => import('./prices/PricesDialog.tsx'));
 const ShortcutsDialog = lazy(() => import('./ShortcutsDialog.tsx'));

@@ -14,7 +14,7 @@ import { capitalized, counted } from './wording.ts';
 
 /** What can be done with what is selected, in groups; those that cannot be done now are left out. */
 const groups = [
-  ['run.insert', 'run.cap', 'run.uncap', 'run.part', 'run.join', 'edit.reverse', 'edit.selectRun'],
+  ['run.insert', 'run.lab', 'run.cap', 'run.uncap', 'run.part', 'run.join', 'edit.reverse', 'edit.selectRun'],
   ['edit.cut', 'edit.copy', 'edit.paste', 'edit.duplicate'],
   ['edit.mirrorX', 'edit.mirrorY', 'edit.rotate'],
   ['edit.alignWest', 'edit.alignSouth', 'edit.alignHigh'],
@@ -26,7 +26,7 @@ const emptyGroups = [
   ['edit.undo', 'edit.redo'],
   ['edit.paste', 'edit.selectAll'],
   ['tool.hood', 'tool.draw', 'tool.cap'],
-  ['view.fit', 'view.table'],
+  ['view.fit', 'view.table', 'view.charts', 'view.lab'],
 ];
 
 /** The menu of what is selected, at the pointer or at the row of the table that asked for it. */

@@ -100,6 +100,8 @@ const fileCommands = [
   'file.print',
   'file.underlay',
   'file.example',
+  'view.lab',
+  'view.lessons',
 ].map(commandById);
 
 function FileMenu() {

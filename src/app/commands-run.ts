@@ -137,6 +137,16 @@ export const runCommands: readonly Command[] = [
     },
     { also: 'connect close duct between merge', enabled: (state) => twoNodes(state) !== undefined },
   ),
+  command(
+    'run.lab',
+    'view',
+    'Try this turn in the bend lab',
+    ({ board, ui }) => ui.setState({ lab: { node: loneNode(board.getState())?.id ?? null } }),
+    {
+      also: 'radius elbow kinds teach',
+      enabled: (state) => loneNode(state)?.bend !== undefined,
+    },
+  ),
   command('run.next', 'view', 'Go on along the air', travel('downstream'), {
     shortcuts: [']', 'Mod+ArrowRight'],
     also: 'next downstream travel walk step',

@@ -85,6 +85,23 @@ export const commands: readonly Command[] = [
     shortcuts: ['t'],
     also: 'grid list rows keyboard screen reader',
   }),
+  command(
+    'view.charts',
+    'view',
+    'Charts',
+    ({ ui }) => ui.setState(({ charts }) => ({ charts: !charts, table: false })),
+    { also: 'fan curve system profile pressure budget graph diagram' },
+  ),
+  command('view.lab', 'view', 'Bend lab', ({ ui }) => ui.setState({ lab: { node: null } }), {
+    also: 'teach trainer apprentice radius elbow compare kinds guess',
+  }),
+  command(
+    'view.lessons',
+    'view',
+    'Lessons',
+    ({ ui }) => ui.setState({ lab: { node: null, page: 'lessons' } }),
+    { also: 'teach trainer apprentice tight turns squeezed duct small cap' },
+  ),
   command('view.kitchen', 'view', 'Kitchen, house and air', ({ ui }) => ui.setState({ panel: 'kitchen' }), {
     also: 'cooktop burners airtightness blower door make-up air combustion elevation temperature hood fan',
   }),

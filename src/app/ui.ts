@@ -35,6 +35,10 @@ export interface UiState {
   readonly steps: boolean;
   /** The route as a table under the sheets. */
   readonly table: boolean;
+  /** The charts with their tables, under the sheets. */
+  readonly charts: boolean;
+  /** The bend lab over the whole window, with the turn that it was asked for; its own bench where none was. */
+  readonly lab: { readonly node: string | null; readonly page?: 'lessons' } | null;
   /** The search for routes, in the place of the side panel. */
   readonly routeSearch: boolean;
   /** The schemes side by side over the whole window. */
@@ -63,6 +67,8 @@ export function createUi(): Ui {
     shortcuts: false,
     steps: false,
     table: false,
+    charts: false,
+    lab: null,
     routeSearch: false,
     comparing: false,
     prices: false,

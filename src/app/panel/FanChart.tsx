@@ -5,15 +5,20 @@ import { systemCurve } from '../../graph/system-curve.ts';
 import { fanTotalPressure, freeDelivery } from '../../hydraulics/fan.ts';
 import { quantity } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
+import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
 
-const width = 272;
-const height = 172;
-const inside = { left: 38, right: width - 8, top: 22, bottom: height - 20 };
+const narrow: ChartSize = { width: narrowWidth, height: 172 };
 const SAMPLES = 48;
 
+interface FanChartProps {
+  readonly hood: Hood;
+  readonly size?: ChartSize;
+}
+
 /** Total pressure against flow at every speed, in this job's air, with the point where each one works. */
-export function FanChart({ hood }: { hood: Hood }) {
+export function FanChart({ hood, size: { width, height } = narrow }: FanChartProps) {
+  const inside = { left: 38, right: width - 8, top: 22, bottom: height - 20 };
   const units = useBoard((state) => state.units);
   const air = useBoard((state) => state.solution.air);
   const job = useBoard((state) => state.live);
@@ -32,7 +37,7 @@ export function FanChart({ hood }: { hood: Hood }) {
       return [flowShown(flow), pressureShown(fanTotalPressure(curve, flow, air))];
     });
     const result = speeds.findIndex((s) => s.hood === hood.id && s.speed === index);
-    return [{ name: speed.name, points, result }];
+    return [{ name: speed.name, points, result, end }];
   });
   if (curves.length === 0) return null;
   const all = curves.flatMap((curve) => curve.points);
@@ -41,12 +46,7 @@ export function FanChart({ hood }: { hood: Hood }) {
     [0, Math.max(...all.map(([, pressure]) => pressure))],
     [inside.bottom, inside.top],
   ).nice(4);
-  const mostFlow = Math.max(
-    ...hood.speeds.map((_, index) => {
-      const known = speedCurve(hood, index);
-      return known.known ? freeDelivery(known.curve) : 0;
-    }),
-  );
+  const mostFlow = Math.max(...curves.map(({ end }) => end));
   const [, mostPressure = 0] = y.domain();
   const system = systemCurve(
     job,

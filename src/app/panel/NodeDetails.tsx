@@ -1,3 +1,4 @@
+import { Button } from 'react-aria-components';
 import type { Node, Vec3 } from '../../graph/document.ts';
 import { setBend, setCap, setCapOpening, setNodePosition, setTransition } from '../../graph/edits/index.ts';
 import type { RouteBend, RouteNode } from '../../graph/route.ts';
@@ -22,6 +23,7 @@ import { FittingFigures } from './FittingFigures.tsx';
 
 /** One node: the turn, the cap or the hood that stands there, and its place in the kitchen. */
 export function NodeDetails({ id }: { id: string }) {
+  const { ui } = useApp();
   const route = useBoard((state) => state.solution.route);
   const node = useBoard((state) =>
     state.live.schemes.find((s) => s.id === state.schemeId)?.nodes.find((n) => n.id === id),
@@ -34,6 +36,11 @@ export function NodeDetails({ id }: { id: string }) {
     <section className="details" aria-label="Selected point">
       <h2>{capitalized(nodeName(route, id))}</h2>
       {place.bend && <BendChoice id={id} bend={place.bend} />}
+      {place.bend && (
+        <Button className="text-button" onPress={() => ui.setState({ lab: { node: id } })}>
+          Try it in the bend lab
+        </Button>
+      )}
       {place.transition && <TransitionChoice node={place} />}
       {place.kind === 'cap' && node.cap !== undefined && (
         <CapChoice id={id} cap={node.cap} opening={node.capOpening} />

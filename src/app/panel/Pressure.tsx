@@ -10,7 +10,7 @@ import { PressureProfile } from './PressureProfile.tsx';
 
 /** Where the pressure of the chosen speed goes, the greediest first. */
 export function Pressure() {
-  const { board, sheets } = useApp();
+  const { board, sheets, ui } = useApp();
   const units = useBoard((state) => state.units);
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
   const route = useBoard((state) => state.solution.route);
@@ -42,7 +42,10 @@ export function Pressure() {
         </strong>
         ; this is where it goes:
       </p>
-      <PressureProfile profile={speed.outcome.profile} />
+      <PressureProfile solved={speed.outcome} />
+      <Button className="text-button" onPress={() => ui.setState({ charts: true, table: false })}>
+        Larger charts, with their tables
+      </Button>
       <ol className="ledger" {...roving}>
         {entries.map((entry) => (
           <li key={entry.id} className="ledger-row" data-lit={pointedAt(entry.place) || undefined}>

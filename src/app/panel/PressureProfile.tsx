@@ -1,17 +1,30 @@
 import { scaleLinear } from 'd3-scale';
-import type { ProfilePoint } from '../../graph/solution.ts';
-import { formatRun, quantity } from '../../units/index.ts';
-import { useBoard } from '../context.ts';
+import type { PointerEvent } from 'react';
+import { nothing } from '../../canvas/board.ts';
+import type { Solved } from '../../graph/solution.ts';
+import { formatPressure, formatRun, quantity } from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
+import { type ProfileStep, placeName, profileSteps } from './profile-steps.ts';
 
-const width = 272;
-const height = 132;
-const inside = { left: 38, right: width - 4, top: 22, bottom: height - 18 };
+const narrow: ChartSize = { width: narrowWidth, height: 132 };
+/** Units of the drawing within which the pointer means what stands at one place of the run. */
+const NEAR = 7;
 
-/** Total and static pressure against the way from the hood; what is pointed at stands out. */
-export function PressureProfile({ profile }: { profile: readonly ProfilePoint[] }) {
+interface ProfileProps {
+  readonly solved: Solved;
+  readonly size?: ChartSize;
+}
+
+/** Total and static pressure against the way from the hood, linked with the sheets both ways. */
+export function PressureProfile({ solved, size: { width, height } = narrow }: ProfileProps) {
+  const inside = { left: 38, right: width - 4, top: 22, bottom: height - 18 };
+  const { board } = useApp();
   const units = useBoard((state) => state.units);
   const hover = useBoard((state) => state.hover);
+  const route = useBoard((state) => state.solution.route);
+  const { profile } = solved;
   const end = profile.at(-1)?.distance ?? 0;
   if (profile.length < 2 || end <= 0) return null;
   const shown = (pressure: number) => quantity('pressure', pressure, units).value;
@@ -20,21 +33,35 @@ export function PressureProfile({ profile }: { profile: readonly ProfilePoint[] 
   const least = Math.min(...values);
   const x = scaleLinear([0, end], [inside.left, inside.right]);
   const y = scaleLinear([least < -0.01 * most ? least : 0, most], [inside.bottom, inside.top]).nice(3);
-  const path = (of: 'total' | 'static', points: readonly ProfilePoint[]) =>
+  const path = (of: 'total' | 'static', points: Solved['profile']) =>
     polyline(points.map((point) => [x(point.distance), y(shown(point[of]))]));
-  const pointedAt = profile.flatMap((point, i) => {
-    const from = profile[i - 1];
-    const lit = hover.nodes.includes(point.at) || hover.segments.includes(point.at);
-    return from && lit ? [[from, point] as const] : [];
-  });
+  const steps = profileSteps(solved, route);
+  const lit = steps.filter(({ place }) =>
+    route.segments.has(place) ? hover.segments.includes(place) : hover.nodes.includes(place),
+  );
   const ticks = y.ticks(3);
+  const pointTo = (event: PointerEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const px = ((event.clientX - box.left) / box.width) * width;
+    const place = placeAt(steps, px, x);
+    if (place === null) board.set({ hover: nothing });
+    else
+      board.set({
+        hover: route.segments.has(place)
+          ? { nodes: [], segments: [place] }
+          : { nodes: [place], segments: [] },
+      });
+  };
   return (
     <figure className="chart">
       <svg
         viewBox={`0 0 ${width} ${height}`}
         role="img"
         aria-label={`Pressure along the run of ${formatRun(end, units)}, falling to the outside`}
+        onPointerMove={pointTo}
+        onPointerLeave={() => board.set({ hover: nothing })}
       >
+        <rect className="pointing" width={width} height={height} />
         <text x={0} y={9} className="axis">
           {quantity('pressure', 0, units).unit}
         </text>
@@ -48,7 +75,7 @@ export function PressureProfile({ profile }: { profile: readonly ProfilePoint[] 
         ))}
         <path className="line static" d={path('static', profile)} />
         <path className="line" d={path('total', profile)} />
-        {pointedAt.map(([from, to]) => (
+        {lit.map(({ from, to }) => (
           <path
             key={`${from.distance} ${from.total} ${to.total}`}
             className="line lit"
@@ -63,8 +90,31 @@ export function PressureProfile({ profile }: { profile: readonly ProfilePoint[] 
         </text>
       </svg>
       <figcaption>
-        <span className="key" /> total <span className="key static" /> static
+        {lit[0] ? (
+          <>
+            {placeName(route, lit[0].place)}:{' '}
+            {formatPressure(
+              lit.reduce((sum, { loss }) => sum + loss, 0),
+              units,
+            )}
+          </>
+        ) : (
+          <>
+            <span className="key" /> total <span className="key static" /> static
+          </>
+        )}
       </figcaption>
     </figure>
   );
+}
+
+/** The place of the run that a point of the chart means: a node where it is near, else the leg. */
+function placeAt(steps: readonly ProfileStep[], px: number, x: (distance: number) => number): string | null {
+  const at = (step: ProfileStep) => x(step.to.distance);
+  const standing = steps
+    .filter((step) => step.along === 0)
+    .sort((a, b) => Math.abs(at(a) - px) - Math.abs(at(b) - px))[0];
+  if (standing && Math.abs(at(standing) - px) < NEAR) return standing.place;
+  const leg = steps.find((step) => step.along > 0 && x(step.from.distance) <= px && px <= at(step));
+  return leg?.place ?? null;
 }

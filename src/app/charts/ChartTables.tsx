@@ -1,0 +1,157 @@
+import type { ReactNode } from 'react';
+import { nothing, type Selection } from '../../canvas/board.ts';
+import { pressureBudget } from '../../graph/budget.ts';
+import type { Hood } from '../../graph/document.ts';
+import type { Solved } from '../../graph/solution.ts';
+import { formatFlow, formatPressure, formatRun } from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { placeName, profileSteps } from '../panel/profile-steps.ts';
+import { capitalized, percent } from '../wording.ts';
+import { fanRows } from './fan-rows.ts';
+
+/** Where each speed works, and the curves in figures. */
+export function FanTable({ hood }: { hood: Hood }) {
+  const job = useBoard((state) => state.live);
+  const solution = useBoard((state) => state.solution);
+  const chosen = useBoard((state) => state.speed);
+  const units = useBoard((state) => state.units);
+  const { working, curves } = fanRows(job, solution, hood, chosen, units);
+  return (
+    <>
+      <ChartTable
+        caption="Where each speed works"
+        heads={['Speed', 'Air', 'Total pressure', 'Static pressure']}
+      >
+        {working.map(({ name, outcome }) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            {outcome.solved ? (
+              <>
+                <td>{formatFlow(outcome.flow, units)}</td>
+                <td>{formatPressure(outcome.totalPressure, units)}</td>
+                <td>{formatPressure(outcome.staticPressure, units)}</td>
+              </>
+            ) : (
+              <td colSpan={3}>{outcome.reason}</td>
+            )}
+          </tr>
+        ))}
+      </ChartTable>
+      <ChartTable
+        caption="Total pressure by air"
+        heads={['Air', ...hood.speeds.map(({ name }) => capitalized(name)), 'The run asks for']}
+      >
+        {curves.map(({ flow, fan, system }) => (
+          <tr key={flow}>
+            <th scope="row">{formatFlow(flow, units)}</th>
+            {fan.map(({ name, pressure }) => (
+              <td key={name}>{pressure === null ? '–' : formatPressure(pressure, units)}</td>
+            ))}
+            <td>{system === null ? '–' : formatPressure(system, units)}</td>
+          </tr>
+        ))}
+      </ChartTable>
+    </>
+  );
+}
+
+/** Pressure at the start and the end of each leg and fitting; rows and sheets point at one another. */
+export function ProfileTable({ solved }: { solved: Solved }) {
+  const units = useBoard((state) => state.units);
+  const route = useBoard((state) => state.solution.route);
+  return (
+    <ChartTable
+      caption="Pressure along the run"
+      heads={['Place', 'Way from the hood', 'Takes', 'Total after', 'Static after']}
+    >
+      {profileSteps(solved, route).map(({ to, place, loss }) => (
+        <PlaceRow
+          key={`${place} ${to.distance} ${to.total}`}
+          name={placeName(route, place)}
+          place={
+            route.segments.has(place) ? { nodes: [], segments: [place] } : { nodes: [place], segments: [] }
+          }
+        >
+          <td>{formatRun(to.distance, units)}</td>
+          <td>{formatPressure(loss, units)}</td>
+          <td>{formatPressure(to.total, units)}</td>
+          <td>{formatPressure(to.static, units)}</td>
+        </PlaceRow>
+      ))}
+    </ChartTable>
+  );
+}
+
+/** The pressure by cause, with its sum. */
+export function BudgetTable({ solved }: { solved: Solved }) {
+  const units = useBoard((state) => state.units);
+  return (
+    <ChartTable caption="Pressure by part" heads={['Part', 'Takes', 'Share']}>
+      {pressureBudget(solved).map(({ cause, loss, share, nodes, segments }) => (
+        <PlaceRow key={cause} name={capitalized(cause)} place={{ nodes, segments }}>
+          <td>{formatPressure(loss, units)}</td>
+          <td>{percent(share)}</td>
+        </PlaceRow>
+      ))}
+      <tr className="sum">
+        <th scope="row">The fan gives</th>
+        <td>{formatPressure(solved.totalPressure, units)}</td>
+        <td>{percent(1)}</td>
+      </tr>
+    </ChartTable>
+  );
+}
+
+interface ChartTableProps {
+  readonly caption: string;
+  readonly heads: readonly string[];
+  readonly children: ReactNode;
+}
+
+function ChartTable({ caption, heads, children }: ChartTableProps) {
+  return (
+    <table className="chart-table">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          {heads.map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>{children}</tbody>
+    </table>
+  );
+}
+
+/** A row that points at its place on the sheets, by mouse and by key, and stands out when they point at it. */
+function PlaceRow({ name, place, children }: { name: string; place: Selection; children: ReactNode }) {
+  const { board, sheets } = useApp();
+  const hover = useBoard((state) => state.hover);
+  const lit =
+    place.nodes.some((id) => hover.nodes.includes(id)) ||
+    place.segments.some((id) => hover.segments.includes(id));
+  const point = () => board.set({ hover: place });
+  const leave = () => board.set({ hover: nothing });
+  return (
+    <tr data-lit={lit || undefined} onPointerEnter={point} onPointerLeave={leave}>
+      <th scope="row">
+        <button
+          type="button"
+          className="place-button"
+          onFocus={point}
+          onBlur={leave}
+          onClick={() => {
+            board.set({ selection: place });
+            sheets.reveal(place);
+          }}
+        >
+          {name}
+        </button>
+      </th>
+      {children}
+    </tr>
+  );
+}

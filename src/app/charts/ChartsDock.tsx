@@ -1,0 +1,71 @@
+import './charts.css';
+import { useState } from 'react';
+import { Heading, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { useApp, useBoard } from '../context.ts';
+import { IconButton } from '../controls.tsx';
+import { FanChart } from '../panel/FanChart.tsx';
+import { PressureProfile } from '../panel/PressureProfile.tsx';
+import { BudgetChart } from './BudgetChart.tsx';
+import { BudgetTable, FanTable, ProfileTable } from './ChartTables.tsx';
+
+const size = { width: 440, height: 206 };
+
+/** Fan and run, pressure along the run, and what uses it up: under the sheets, so that each points at the other. */
+export default function ChartsDock() {
+  const { ui } = useApp();
+  const speed = useBoard((state) => state.solution.speeds[state.speed]);
+  const hood = useBoard((state) =>
+    state.live.hoods.find(({ id }) => id === state.solution.speeds[state.speed]?.hood),
+  );
+  const [shown, setShown] = useState<'charts' | 'tables'>('charts');
+  const tables = shown === 'tables';
+  const outcome = speed?.outcome.solved ? speed.outcome : null;
+  return (
+    <section className="charts-dock" aria-label="Charts">
+      <header className="table-bar">
+        <Heading level={2}>Charts{speed ? ` at ${speed.name}` : ''}</Heading>
+        <ToggleButtonGroup
+          className="switch"
+          aria-label="Show"
+          selectionMode="single"
+          disallowEmptySelection
+          selectedKeys={[shown]}
+          onSelectionChange={(keys) => setShown([...keys][0] === 'tables' ? 'tables' : 'charts')}
+        >
+          <ToggleButton id="charts">Charts</ToggleButton>
+          <ToggleButton id="tables">Tables</ToggleButton>
+        </ToggleButtonGroup>
+        <IconButton
+          icon="close"
+          label="Close the charts"
+          placement="left"
+          onPress={() => ui.setState({ charts: false })}
+        />
+      </header>
+      <div className="charts-body">
+        {hood && (
+          <section aria-labelledby="chart-fan">
+            <h3 id="chart-fan">Fan and run</h3>
+            {tables ? <FanTable hood={hood} /> : <FanChart hood={hood} size={size} />}
+          </section>
+        )}
+        {outcome ? (
+          <>
+            <section aria-labelledby="chart-profile">
+              <h3 id="chart-profile">Pressure along the run</h3>
+              {tables ? <ProfileTable solved={outcome} /> : <PressureProfile solved={outcome} size={size} />}
+            </section>
+            <section aria-labelledby="chart-budget">
+              <h3 id="chart-budget">Pressure by part</h3>
+              {tables ? <BudgetTable solved={outcome} /> : <BudgetChart solved={outcome} size={size} />}
+            </section>
+          </>
+        ) : (
+          <p className="hint">
+            {speed && !speed.outcome.solved ? speed.outcome.reason : 'Draw a route from a hood to a cap.'}
+          </p>
+        )}
+      </div>
+    </section>
+  );
+}
