@@ -213,6 +213,7 @@ function sameAir(a: Job, b: Job, schemeId: string): boolean {
     a.blocks === b.blocks &&
     a.exits === b.exits &&
     a.units === b.units &&
+    a.profile === b.profile &&
     a.schemes.find((s) => s.id === schemeId) === b.schemes.find((s) => s.id === schemeId)
   );
 }

@@ -66,6 +66,16 @@ export const node = z.object({
   cap: z.string().optional(),
   /** Free opening of the cap when it differs from its catalogue row, m2. */
   capOpening: positive.optional(),
+  /** Least distances from the cap to what stands around it, as measured on site, m. */
+  clearances: z
+    .object({
+      propertyLine: nonNegative.optional(),
+      opening: nonNegative.optional(),
+      intake: nonNegative.optional(),
+      /** How far the cap stands above that intake; below it where negative. */
+      aboveIntake: finite.optional(),
+    })
+    .optional(),
   /** A booster fan's id in `hoods`, for role `fan`. */
   fan: id.optional(),
   /** Free area of a hole in the duct here, through which air is lost outdoors, m2. */
@@ -251,6 +261,20 @@ export const job = z.object({
   /** Wanted between the outside of a duct and what it passes, m; a usual one where absent. */
   clearance: nonNegative.max(1).optional(),
   prices: z.record(z.string(), nonNegative).default({}),
+  /** Which of the rules of `shared/rules.json` are held, and limits that take the place of theirs. */
+  profile: z
+    .object({
+      name: z.string().max(200).optional(),
+      rules: z.record(
+        z.string(),
+        z.object({
+          off: z.boolean().optional(),
+          /** One figure, or the least and the most of a band, in the rule's SI unit. */
+          limit: z.union([nonNegative, z.tuple([nonNegative, nonNegative])]).optional(),
+        }),
+      ),
+    })
+    .optional(),
   schemes: z.array(scheme).min(1),
 });
 

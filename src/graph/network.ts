@@ -14,7 +14,11 @@ export const named = {
   inlet: (id: string) => `inlet/${id}`,
   duct: (id: string) => `duct/${id}`,
   fan: (node: string) => `fan/${node}`,
+  leak: (node: string) => `leak/${node}`,
 } as const;
+
+/** C of a sharp-edged hole on its own area, `1/Cd²` with Cd 0.61. From memory. */
+const HOLE_C = 2.69;
 
 /** What stands around the ducts: a house with its leaks and fans, or a room held at a pressure, Pa. */
 export type Around = House | { readonly pressure: number };
@@ -39,7 +43,8 @@ export function toNetwork(
   const house =
     'volume' in around ? houseElements(around) : { room: { id: ROOM, pressure: around.pressure }, edges: [] };
   const nodes: NetworkNode[] = [house.room];
-  if (house.edges.length > 0) nodes.push({ id: OUTDOORS, pressure: 0 });
+  const leaks = [...plan.leaks].filter(([id]) => blown.has(id) && !isEnd(route, id));
+  if (house.edges.length + leaks.length > 0) nodes.push({ id: OUTDOORS, pressure: 0 });
   const inRun = [...boosters].filter(([id]) => blown.has(id));
   for (const id of blown)
     nodes.push(isEnd(route, id) ? { id: named.node(id), pressure: 0 } : { id: named.node(id) });
@@ -65,6 +70,14 @@ export function toNetwork(
       ...[...fans].map(([node, fan]) => fanEdge(ROOM, node, fan)),
       ...ducts,
       ...inRun.map(([node, fan]) => fanEdge(named.inlet(node), node, fan)),
+      ...leaks.map(
+        ([id, area]): NetworkEdge => ({
+          id: named.leak(id),
+          from: named.node(id),
+          to: OUTDOORS,
+          parts: [{ kind: 'local', c: HOLE_C, area }],
+        }),
+      ),
       ...house.edges,
     ],
     air,

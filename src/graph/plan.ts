@@ -41,6 +41,8 @@ export interface PlannedLeg {
 /** Everything that costs pressure in a scheme, leg by leg in flow order. */
 export interface Plan {
   readonly legs: readonly PlannedLeg[];
+  /** Free areas of holes in the duct by node, m2. */
+  readonly leaks: ReadonlyMap<string, number>;
 }
 
 /**
@@ -54,6 +56,7 @@ export const planOf = memoise((route: Route, scheme: Scheme): Plan => {
     legs: route.order.map((id) =>
       planLeg(route, route.segments.get(id) as RouteSegment, segments.get(id) as Segment, nodes),
     ),
+    leaks: new Map(scheme.nodes.flatMap(({ id, leak }) => (leak === undefined ? [] : [[id, leak] as const]))),
   };
 });
 

@@ -29,7 +29,7 @@ import { speedCurve } from './speeds.ts';
  * @throws RangeError if the job has no scheme of that id
  */
 export function solveScheme(job: Job, schemeId: string): SchemeSolution {
-  const { hoods, air, kitchen, house, exits, blocks, units } = job;
+  const { hoods, air, kitchen, house, exits, blocks, units, profile } = job;
   const route = inferRoute(job, schemeId);
   return solved(
     route,
@@ -41,6 +41,7 @@ export function solveScheme(job: Job, schemeId: string): SchemeSolution {
     exits,
     blocks,
     units,
+    profile,
     fitFindings(job, route),
   );
 }
@@ -56,6 +57,7 @@ const solved = memoise(
     exits: Job['exits'],
     blocks: Job['blocks'],
     units: Job['units'],
+    profile: Job['profile'],
     fit: readonly Finding[],
   ): SchemeSolution => {
     const air = airAt(state);
@@ -85,7 +87,7 @@ const solved = memoise(
       findings: gravestFirst([
         ...route.findings,
         ...fit,
-        ...solvedFindings({ scene, ran, solutions, blocks, units }),
+        ...solvedFindings({ scene, ran, solutions, blocks, units, profile }),
       ]),
     };
   },

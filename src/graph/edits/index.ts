@@ -20,6 +20,7 @@ export {
   removeNote,
 } from './notes.ts';
 export * from './parts.ts';
+export * from './profile.ts';
 export * from './remove.ts';
 export * from './runs.ts';
 export * from './schemes.ts';

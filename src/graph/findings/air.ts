@@ -1,8 +1,8 @@
-import { findLimit, need } from '../../hydraulics/catalogue.ts';
 import { dewPoint } from '../../hydraulics/heat.ts';
 import { formatDiameter, formatTemperature, formatVelocity } from '../../units/index.ts';
 import { type Places, sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
+import { ruleLimit, ruleOf, ruleOn } from '../rules.ts';
 import type { Solved } from '../solution.ts';
 import { finding } from './drawing.ts';
 import type { Ran, SolvedScheme } from './solved.ts';
@@ -23,11 +23,12 @@ function solvedOf({ speeds }: Ran): { readonly name: string; readonly solved: So
 }
 
 /** Velocity on the hood's own run at its highest speed against the advisory band. */
-function velocities(ran: Ran, { units }: SolvedScheme, places: Places): Finding[] {
+function velocities(ran: Ran, { units, profile }: SolvedScheme, places: Places): Finding[] {
   const top = solvedOf(ran).at(-1);
-  const row = need(findLimit('velocity-band'), 'limits', 'velocity-band');
-  if (!top || typeof row.value === 'number') return [];
-  const [least, most] = row.value;
+  const row = ruleOf('velocity');
+  const limit = ruleLimit(profile, 'velocity')?.value;
+  if (!top || limit === undefined || typeof limit === 'number' || !ruleOn(profile, 'velocity')) return [];
+  const [least, most] = limit;
   const run = top.solved.path.flatMap((id) => top.solved.segments.get(id) ?? []);
   const band = `${formatVelocity(least, units)} to ${formatVelocity(most, units)}`;
   const say = (rule: string, legs: typeof run, words: string, remedy: string): Finding[] => {

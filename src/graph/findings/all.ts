@@ -1,6 +1,6 @@
 import { placesOf } from '../places.ts';
 import type { Finding } from '../route.ts';
-import { caps, ductInGrease, whereItEnds } from './cautions.ts';
+import { caps, ductInGrease, leaks, whereItEnds } from './cautions.ts';
 import { crossings } from './crossings.ts';
 import { type Drawing, gravestFirst, type Rule } from './drawing.ts';
 import { bendsThatDoNotFit, partsBeyondTheEnd, smallerThanCollar, unknownParts } from './fit.ts';
@@ -20,6 +20,7 @@ const rules: readonly Rule[] = [
   unknownParts,
   caps,
   ductInGrease,
+  leaks,
   whereItEnds,
 ];
 

@@ -1,4 +1,5 @@
 import { findCap, findMaterial } from '../../hydraulics/catalogue.ts';
+import { formatArea } from '../../units/index.ts';
 import type { Vec3 } from '../document.ts';
 import { sentence } from '../places.ts';
 import type { Finding, RouteNode } from '../route.ts';
@@ -68,6 +69,22 @@ export const caps: Rule = ({ route, topology, places }) =>
     }
     return findings;
   });
+
+/** Holes in the duct, entered as found. */
+export const leaks: Rule = ({ scheme, places, units }) =>
+  scheme.nodes.flatMap(({ id, leak }) =>
+    leak === undefined
+      ? []
+      : [
+          finding(
+            'leak',
+            'error',
+            { nodes: [id] },
+            `The duct has a hole of ${formatArea(leak, units)} at ${places.node(id)}: air and grease leave there, and not outdoors.`,
+            { remedy: 'Close it with metal tape or mastic made for it.', source: 'common practice' },
+          ),
+        ],
+  );
 
 /** A drawing cannot show that an end is outdoors. */
 export const whereItEnds: Rule = (drawing) => {

@@ -4,6 +4,7 @@ import type { Job } from '../document.ts';
 import { applianceLimit } from '../house.ts';
 import { sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
+import { ruleLimit, ruleOn } from '../rules.ts';
 import type { HouseLimit, SpeedResult } from '../solution.ts';
 import { finding } from './drawing.ts';
 import type { SolvedScheme } from './solved.ts';
@@ -91,9 +92,10 @@ function unknownAppliances({ scene }: SolvedScheme): Finding[] {
 }
 
 /** A hood that the model residential code wants make-up air for. */
-function makeUpTrigger({ scene, ran, units }: SolvedScheme): Finding[] {
+function makeUpTrigger({ scene, ran, units, profile }: SolvedScheme): Finding[] {
   const row = need(findLimit('make-up-trigger'), 'limits', 'make-up-trigger');
-  const trigger = typeof row.value === 'number' ? row.value : row.value[0];
+  const trigger = ruleLimit(profile, 'make-up-air')?.value;
+  if (typeof trigger !== 'number' || !ruleOn(profile, 'make-up-air')) return [];
   return ran.flatMap(({ node, hood, speeds }) => {
     const rated = Math.max(...speeds.map((speed) => speed.ratedFlow));
     const moved = Math.max(...speeds.map(({ outcome }) => (outcome.solved ? outcome.flow : 0)));

@@ -20,6 +20,7 @@ export interface SolvedScheme {
   readonly solutions: readonly SettingSolution[];
   readonly blocks: readonly Block[];
   readonly units: Job['units'];
+  readonly profile: Job['profile'];
 }
 
 /** What only the solve can tell of a scheme. */
