@@ -299,3 +299,38 @@ test('a pen moves a turn while the palm rests on the paper', async ({ board }) =
   expect(job.schemes[0]?.nodes[2]?.at[0]).toBeLessThan(turn.at[0] - 0.3);
   expect(undoLabel).toBe('move turn');
 });
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`tools, fields on the sheet and details of the room have no fault in ${colorScheme}`, async ({
+    board,
+  }) => {
+    await board.page.emulateMedia({ colorScheme });
+    await board.page.setViewportSize({ width: 1024, height: 768 });
+    await board.open('?example');
+    // A job's title is as long as people make it; in a narrow window it ends in dots.
+    const cutOff = async () => (await board.layoutFaults()).filter((fault) => !fault.includes('Job title'));
+    await board.page.getByRole('button', { name: 'Dimensions and notes' }).click();
+    await expect(board.page.getByRole('menuitem', { name: 'Pin a note' })).toBeVisible();
+    expect(await board.accessibilityFaults()).toEqual([]);
+    await key(board, 'Escape');
+
+    const { middle } = await corner(board);
+    await board.click('floor', middle);
+    await key(board, 'Enter');
+    await board.page.getByLabel(/^Length of/).fill('six');
+    await key(board, 'Enter');
+    await expect(board.page.getByRole('alert')).toBeVisible();
+    expect(await board.accessibilityFaults()).toEqual([]);
+    await key(board, 'Escape');
+
+    await key(board, 'b');
+    await board.drag('floor', [0.4, 2.6, 0], [1.4, 3.3, 0]);
+    await board.page.getByRole('tab', { name: 'Selected' }).click();
+    await expect(board.page.getByLabel('North–south')).toBeVisible();
+    expect(await board.accessibilityFaults()).toEqual([]);
+    expect(await cutOff()).toEqual([]);
+    await board.page.getByLabel('Height', { exact: true }).fill("5'");
+    await key(board, 'Enter');
+    const block = (await board.seen()).job.blocks.at(-1);
+    expect((block?.max[2] ?? 0) - (block?.min[2] ?? 0)).toBeCloseTo(5 * 0.3048, 9);
+  });

@@ -168,6 +168,15 @@ describe('what can be mended without guessing a number is mended and told', () =
     expect(job.schemes[0]?.dimensions ?? []).toEqual([]);
   });
 
+  test('a dimension to a block that is not there is dropped', () => {
+    const end = { box: 'b9', part: [0, 0.5, 1] };
+    const { job, lines } = repaired(sampleWith(['schemes', 0, 'dimensions', 0, 'to'], end));
+    expect(lines).toEqual([
+      expect.stringMatching(/^schemes\[0\]\.dimensions\[0\]\.to\.box: .*no block or exit "b9"/),
+    ]);
+    expect(job.schemes[0]?.dimensions ?? []).toEqual([]);
+  });
+
   test('the second of two equal ids gets a new one, and segments keep to the first', () => {
     const twin = { ...sampleJob().schemes[0]?.nodes[1], at: [9, 9, 9] };
     const { job, lines } = repaired(sampleWith(['schemes', 0, 'nodes', 3], twin));
