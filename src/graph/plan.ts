@@ -60,6 +60,12 @@ export const planOf = memoise((route: Route, scheme: Scheme): Plan => {
   };
 });
 
+/**
+ * A leg shorter than this, m, is a slip of the drawing, with a finding of its own where it has no length at all. It is
+ * charged as if it had this much: ducts that lose nothing, side by side, would share their air in no way that can be told.
+ */
+const LEAST_LENGTH = 1e-3;
+
 function planLeg(
   route: Route,
   leg: RouteSegment,
@@ -70,7 +76,8 @@ function planLeg(
   const end = route.nodes.get(leg.to) as RouteNode;
   const surface = roughnessOf(leg.material, leg.section, leg.stretch);
   const bend = end.bend?.upstream === leg.id ? bendFitting(end, leg) : undefined;
-  const length = leg.straight + (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
+  const straight = leg.length < LEAST_LENGTH ? LEAST_LENGTH : leg.straight;
+  const length = straight + (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
   const duct: DuctPart = {
     kind: 'duct',
     length,

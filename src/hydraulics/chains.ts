@@ -39,6 +39,8 @@ export interface Chains {
   readonly rises: Uint8Array;
   /** 1 where the chain has a fan or a gain, so that its drop is not in proportion to its flow. */
   readonly fanned: Uint8Array;
+  /** Flow that the chain's largest fan gives without pressure, m3/s; 0 where it has none. */
+  readonly driven: Float64Array;
   /** Coefficient of a square law near the chain's drop, Pa per (m3/s)2; NaN where more than that is in it. */
   readonly square: Float64Array;
   /** A flow of the right size, m3/s, on the high side of a fan's operating point. */
@@ -71,6 +73,7 @@ export function buildChains(
   const partWeight: number[] = [];
   const rises = new Uint8Array(count).fill(1);
   const fanned = new Uint8Array(count);
+  const driven = new Float64Array(count);
   const square = new Float64Array(count);
   const guess = new Float64Array(count);
   let first = 0;
@@ -158,6 +161,7 @@ export function buildChains(
     const pressure = fanPeak > 0 ? fanPeak : TYPICAL_SHARE * pressureScale;
     const lost = Math.max(0, quadratic - velocity) + nearly;
     const flow = Math.min(limit, lost > 0 ? Math.sqrt(pressure / lost) : Number.POSITIVE_INFINITY);
+    driven[c] = Math.abs(fanFlow);
     square[c] = other || fanned[c] === 1 || lost === 0 ? Number.NaN : lost;
     guess[c] = fanFlow !== 0 ? Math.sign(fanFlow) * Math.min(Math.abs(fanFlow), flow) : flow;
   }
@@ -179,6 +183,7 @@ export function buildChains(
     partWeight: new Float64Array(partWeight),
     rises,
     fanned,
+    driven,
     square,
     guess,
   };

@@ -18,6 +18,14 @@ const SURE_STEP = 1e-6;
  */
 const OVERSHOOT = 0.5;
 const LAX_STEPS = 30;
+/**
+ * Past so many steps a solve also ends where no pressure is out by more than this share of what drives it. Air that
+ * leaves a duct for one beside it that loses nothing creeps away for ever: its slope fades under the least one.
+ */
+const CREEPING = 60;
+const BALANCED = 1e-13;
+/** What flows into a node and out of it may differ by this share of the largest flow. */
+const MASS_TOLERANCE = 1e-9;
 /** Least slope of a chain, as a share of the network's pressure over its flow. */
 const LEAST_SLOPE = 1e-6;
 /**
@@ -29,6 +37,8 @@ const ROUGH_STEPS = 4;
 const LEAST_FLOW = 1e-9;
 /** A start under this share of a chain's guess is raised to it. */
 const LEAST_START = 1e-3;
+/** A guess of more than so many times what the fans and the forced flows drive is lowered to that. */
+const MOST_START = 10;
 
 /**
  * The part of a network that has to be solved at once: chains between free and fixed nodes. Nodes
@@ -122,19 +132,30 @@ interface Work {
   largestFlow: number;
 }
 
+/**
+ * The size of the flows, m3/s: the largest guess, within bounds of what the fans and the forced flows drive. The guess
+ * for a duct that hardly loses anything knows none, and would make the least slope too small for the arithmetic.
+ */
+function flowScaleOf({ chains, members, inflow }: CorePlan): number {
+  let driven = 0;
+  let guessed = 0;
+  for (const c of members) {
+    driven = Math.max(driven, chains.driven[c] as number);
+    const guess = Math.abs(chains.guess[c] as number);
+    if (Number.isFinite(guess)) guessed = Math.max(guessed, guess);
+  }
+  for (const q of inflow) driven = Math.max(driven, Math.abs(q));
+  return Math.min(guessed || 1, driven > 0 ? MOST_START * driven : Number.POSITIVE_INFINITY);
+}
+
 /** Arrays for a solve, with the first flows set. */
 function begin(core: CorePlan, start: Float64Array | null): Work {
   const { chains, members } = core;
   const count = members.length;
   const flow = new Float64Array(count);
-  let flowScale = 0;
+  const flowScale = flowScaleOf(core);
   for (let m = 0; m < count; m++) {
-    flow[m] = chains.guess[members[m] as number] as number;
-    if (Number.isFinite(flow[m])) flowScale = Math.max(flowScale, Math.abs(flow[m] as number));
-  }
-  if (flowScale === 0) flowScale = 1;
-  for (let m = 0; m < count; m++) {
-    const guess = Number.isFinite(flow[m]) ? (flow[m] as number) : flowScale;
+    const guess = Math.max(-flowScale, Math.min(flowScale, chains.guess[members[m] as number] as number));
     const wish = start?.[m] ?? guess;
     flow[m] = Math.abs(wish) < LEAST_START * Math.abs(guess) ? LEAST_START * guess : wish;
   }
@@ -232,14 +253,36 @@ function lineSearch(core: CorePlan, work: Work, lax: boolean): void {
 }
 
 function finish(core: CorePlan, work: Work, converged: boolean, iterations: number): CoreSolution {
-  const { from, to } = core;
-  const { drop, pressure, flow } = work;
-  let residual = 0;
+  return {
+    converged: converged && massClosed(core, work),
+    flows: work.flow,
+    pressures: work.pressure,
+    iterations,
+    residual: unbalanced(core, work),
+  };
+}
+
+/** Whether every unknown node passes on what it gets. */
+function massClosed({ from, to, inflow, factor }: CorePlan, { flow }: Work): boolean {
+  const kept = inflow.slice(0, factor.size);
+  let largest = 0;
+  for (let m = 0; m < from.length; m++) {
+    const q = flow[m] as number;
+    largest = Math.max(largest, Math.abs(q));
+    kept[from[m] as number] = (kept[from[m] as number] as number) - q;
+    kept[to[m] as number] = (kept[to[m] as number] as number) + q;
+  }
+  return kept.every((q) => Math.abs(q) <= MASS_TOLERANCE * largest);
+}
+
+/** Largest unbalanced pressure over any member where it was last evaluated, Pa. */
+function unbalanced({ from, to }: CorePlan, { drop, pressure }: Work): number {
+  let largest = 0;
   for (let m = 0; m < from.length; m++) {
     const across = (pressure[from[m] as number] as number) - (pressure[to[m] as number] as number);
-    residual = Math.max(residual, Math.abs((drop[m] as number) - across));
+    largest = Math.max(largest, Math.abs((drop[m] as number) - across));
   }
-  return { converged, flows: flow, pressures: pressure, iterations, residual };
+  return largest;
 }
 
 /**
@@ -281,7 +324,8 @@ export function solveCore(core: CorePlan, start: Float64Array | null): CoreSolut
     if (i === 1 || largestStep <= SURE_STEP * largestFlow) moveBy(core, work, 1);
     else lineSearch(core, work, i <= LAX_STEPS);
     flow.set(trial);
-    if (settled) return finish(core, work, true, i);
+    if (settled || (i > CREEPING && unbalanced(core, work) <= BALANCED * core.pressureScale))
+      return finish(core, work, true, i);
   }
   return finish(core, work, false, MOST_STEPS);
 }

@@ -235,6 +235,29 @@ describe('branches and loops', () => {
     expect(solution.pressures.get('j')).toBeCloseTo(solution.pressures.get('k') as number, 6);
   });
 
+  test('a duct that loses nothing takes the air from the one beside it, in a tight house blown full too', () => {
+    const lossless = (id: string): NetworkEdge => ({ id, from: 'a', to: 'b', parts: [] });
+    const network: Network = {
+      air,
+      nodes: [{ id: 'room', inflow: 0.1 }, ...open('sky', 'out'), ...free('a', 'b')],
+      edges: [
+        {
+          id: 'leak',
+          from: 'sky',
+          to: 'room',
+          parts: [{ kind: 'power', coefficient: 1.7e-4, exponent: 1 }],
+        },
+        blown('fan', 'room', 'a'),
+        { id: 'dear', from: 'a', to: 'b', parts: [loss(0.2, 0.2)] },
+        lossless('free'),
+        duct('d', 'b', 'out'),
+      ],
+    };
+    const solution = solved(network);
+    expect(flow(solution, 'free')).toBeGreaterThan(0.999 * flow(solution, 'd'));
+    expect(off(flow(solution, 'd'), 0.1 + flow(solution, 'leak'))).toBeLessThan(1e-9);
+  });
+
   test('house leakage takes in what the hood throws out', () => {
     const network: Network = {
       air,
