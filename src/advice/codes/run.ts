@@ -1,0 +1,148 @@
+import { sentence } from '../../graph/places.ts';
+import { speedCurve } from '../../graph/speeds.ts';
+import { airOf } from '../../hydraulics/air.ts';
+import { ductLengthTable } from '../../hydraulics/catalogue.ts';
+import { fanTotalPressure } from '../../hydraulics/fan.ts';
+import { area, hydraulicDiameter } from '../../hydraulics/section.ts';
+import type { FanCurve } from '../../hydraulics/types.ts';
+import { formatDiameter, formatFlow, formatRun } from '../../units/index.ts';
+import { type Check, type Checked, type Run, type Said, worst } from './types.ts';
+
+const NO_RUN = 'No run leads from a hood to an exit yet.';
+
+const lengthOf = (run: Run) => run.legs.reduce((sum, leg) => sum + leg.length, 0);
+
+/** The nodes where a run turns. */
+function turnsOf(run: Run, { solution }: Checked): string[] {
+  const passed = run.legs.slice(0, -1).map((leg) => leg.to);
+  return passed.filter((id) => solution.route.nodes.get(id)?.bend !== undefined);
+}
+
+/** Each hood's run against a check; the worst speaks. */
+const eachRun =
+  (say: (run: Run, checked: Checked, limit: number) => Said): Check =>
+  (checked, _rule, limit) =>
+    worst(
+      checked.runs
+        .filter((run) => run.legs.length > 0)
+        .map((run) => say(run, checked, typeof limit === 'number' ? limit : 0)),
+      NO_RUN,
+    );
+
+export const runLength = eachRun((run, { job }, limit) => {
+  const length = lengthOf(run);
+  const measured = formatRun(length, job.units);
+  const segments = run.legs.map((leg) => leg.id);
+  const fails = length > limit * (1 + 1e-9);
+  const message = `The run of ${run.hood.name} is ${measured} long, ${fails ? 'more than' : 'within'} the ${formatRun(limit, job.units)} advised.`;
+  return { state: fails ? 'fails' : 'meets', message, measured, segments };
+});
+
+export const turns = eachRun((run, checked, limit) => {
+  const nodes = turnsOf(run, checked);
+  const fails = nodes.length > limit;
+  const message = `The run of ${run.hood.name} turns ${times(nodes.length)}; ${fails ? 'more than' : 'at most'} ${limit} is advised.`;
+  return { state: fails ? 'fails' : 'meets', message, measured: String(nodes.length), nodes };
+});
+
+function times(count: number): string {
+  return count === 1 ? 'once' : count === 0 ? 'nowhere' : `${count} times`;
+}
+
+export const straight = eachRun((run, checked, limit) => {
+  const bent = new Set(turnsOf(run, checked));
+  const between = run.legs.filter((leg) => bent.has(leg.from) && bent.has(leg.to));
+  const [first] = [...between].sort((a, b) => ratio(a) - ratio(b));
+  if (!first) return { state: 'not applicable', message: 'No two turns follow each other on the run.' };
+  const measured = `${ratio(first).toFixed(1)} diameters`;
+  const fails = ratio(first) < limit * (1 - 1e-9);
+  const short = between.filter((leg) => ratio(leg) < limit * (1 - 1e-9));
+  const message = `${sentence(checked.places.leg(first.id))} has ${measured} of straight duct between its bends; ${limit} are ${fails ? 'wanted, and published bend losses count on them' : 'wanted'}.`;
+  return {
+    state: fails ? 'fails' : 'meets',
+    message,
+    measured,
+    segments: (fails ? short : [first]).map((leg) => leg.id),
+  };
+});
+
+const ratio = (leg: Run['legs'][number]) => Math.max(0, leg.straight) / hydraulicDiameter(leg.section);
+
+/** Flow of a fan at the static pressure that the table of duct lengths is rated at, m3/s; 0 where it never reaches it. */
+export function flowAtRating(curve: FanCurve, collarArea: number): number {
+  const air = airOf(curve.density, 1.8e-5);
+  const above = (q: number) =>
+    fanTotalPressure(curve, q, air) -
+    (curve.density * (q / collarArea) ** 2) / 2 -
+    ductLengthTable.ratedPressure;
+  if (above(0) <= 0) return 0;
+  let [low, high] = [0, curve.points.at(-1)?.[0] ?? 0];
+  while (above(high) > 0) high *= 1.5;
+  for (let k = 0; k < 60; k++) {
+    const middle = (low + high) / 2;
+    if (above(middle) > 0) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * The longest duct that the residential table allows, m, elbows not yet taken off, or why it gives none.
+ * Between columns the larger airflow counts, between rows the smaller diameter. Source: IRC Table M1506.2.
+ */
+export function tableLength(
+  diameter: number,
+  flow: number,
+  duct: 'flex' | 'smooth',
+): number | 'not allowed' | 'no limit' | 'beyond the table' {
+  const column = ductLengthTable.airflows.findIndex((each) => flow <= each * (1 + 1e-6));
+  if (column < 0) return 'beyond the table';
+  const rows = ductLengthTable.rows.filter(
+    (row) => row.duct === duct && row.diameter <= diameter * (1 + 1e-6),
+  );
+  const row = rows.reduce<(typeof rows)[number] | undefined>(
+    (most, one) => (one.diameter > (most?.diameter ?? 0) ? one : most),
+    undefined,
+  );
+  return row?.lengths[column] ?? 'not allowed';
+}
+
+/** The run with its deduction for each turn against the residential table, at the hood's highest speed. */
+export const ductLength = eachRun((run, checked) => {
+  const { units } = checked.job;
+  const curve = speedCurve(run.hood, run.hood.speeds.length - 1);
+  if (!curve.known) return { state: 'cannot tell', message: curve.reason };
+  const flow = flowAtRating(curve.curve, area(run.hood.collar));
+  const diameter = Math.min(...run.legs.map((leg) => hydraulicDiameter(leg.section)));
+  const duct = run.legs.some((leg) => leg.material === 'flexible' || leg.material === 'semi-rigid')
+    ? 'flex'
+    : 'smooth';
+  const bends = turnsOf(run, checked).length;
+  const counted = lengthOf(run) + bends * ductLengthTable.deductionPerElbow;
+  const measured = formatRun(counted, units);
+  const allowed = tableLength(diameter, flow, duct);
+  const where = { segments: run.legs.map((leg) => leg.id) };
+  const fan = `${formatFlow(flow, units)} at 0.25 in. w.g. through ${formatDiameter(diameter, units)} ${duct === 'flex' ? 'flexible' : 'smooth'} duct`;
+  const what = `${formatRun(lengthOf(run), units)} with ${bends} ${bends === 1 ? 'turn' : 'turns'} counts as ${measured}`;
+  if (flow === 0)
+    return {
+      ...where,
+      state: 'cannot tell',
+      measured,
+      message: 'The fan never reaches 0.25 in. w.g., where the table is rated.',
+    };
+  if (allowed === 'beyond the table')
+    return {
+      ...where,
+      state: 'cannot tell',
+      measured,
+      message: `The fan gives ${fan}: the table ends at ${formatFlow(ductLengthTable.airflows.at(-1) ?? 0, units)}, and the hood's instructions or a measured flow take its place.`,
+    };
+  if (allowed === 'no limit')
+    return { ...where, state: 'meets', measured, message: `The table sets no limit for ${fan}.` };
+  if (allowed === 'not allowed')
+    return { ...where, state: 'fails', measured, message: `The table does not allow ${fan} at any length.` };
+  const fails = counted > allowed * (1 + 1e-9);
+  const message = `${what}; the table allows ${formatRun(allowed, units)} for ${fan}.`;
+  return { ...where, state: fails ? 'fails' : 'meets', measured, message };
+});
