@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { moveNodes, replaceFields, setDuct } from '../../../src/graph/edits/index.ts';
+import {
+  addDimension,
+  deleteSelection,
+  moveNodes,
+  removeDimension,
+  replaceFields,
+  setDuct,
+} from '../../../src/graph/edits/index.ts';
 import { commit, redo, redoLabel, startHistory, undo, undoLabel } from '../../../src/graph/history.ts';
 import { drawn } from '../../support/drawn.ts';
 
@@ -100,4 +107,22 @@ describe('redo', () => {
     expect(redoLabel(history)).toBeNull();
     expect(undoLabel(history)).toBe('Rename');
   });
+});
+
+test('an edit that takes a list away and changes what stood beside it is undone and redone exactly', () => {
+  const first = commit(startHistory(drawn()), 'add dimension', (job) => {
+    addDimension(job, 's1', {
+      sheet: 'floor',
+      along: 'u',
+      from: { node: 'n2' },
+      to: { node: 'n3' },
+      offset: 1,
+    });
+  });
+  const both = commit(first, 'delete', (job) => {
+    removeDimension(job, 's1', 'dim1');
+    deleteSelection(job, 's1', { nodes: ['n3'], segments: ['d1'] });
+  });
+  expect(JSON.stringify(undo(both).job)).toBe(JSON.stringify(first.job));
+  expect(JSON.stringify(redo(undo(both)).job)).toBe(JSON.stringify(both.job));
 });
