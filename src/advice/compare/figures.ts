@@ -10,7 +10,7 @@ import { requiredAirflow } from '../required.ts';
 export const causes = [
   'straight duct',
   'bends',
-  'changes of size',
+  'size changes',
   'cap',
   'parts in line',
   'junctions',
@@ -84,7 +84,7 @@ export function figuresOf(job: Job, solution: SchemeSolution, speed: number): Sc
 
 const causeOf: Readonly<Partial<Record<FittingKind, Cause>>> = {
   bend: 'bends',
-  transition: 'changes of size',
+  transition: 'size changes',
   junction: 'junctions',
   cap: 'cap',
   exit: 'cap',

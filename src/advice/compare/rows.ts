@@ -124,7 +124,7 @@ function drafts(schemes: readonly SchemeFigures[], units: System): Draft[] {
     },
     {
       id: 'errors',
-      title: 'Errors and dangers',
+      title: 'Dangers, errors',
       better: 'less',
       value: ({ counts }) => counts.error + counts.danger,
       text: count,

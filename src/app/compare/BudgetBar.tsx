@@ -5,7 +5,7 @@ import { formatPressure, type System } from '../../units/index.ts';
 const look: Readonly<Record<Cause, string>> = {
   'straight duct': 'plain',
   bends: 'accent',
-  'changes of size': 'dots',
+  'size changes': 'dots',
   cap: 'hatch',
   'parts in line': 'cross',
   junctions: 'lines',
@@ -23,18 +23,16 @@ export function BudgetBar({ scheme, most, units }: { scheme: SchemeFigures; most
   }
   const words = parts.map(({ cause, loss }) => `${cause} ${formatPressure(loss, units)}`).join(', ');
   return (
-    <svg className="budget" viewBox="0 0 100 12" preserveAspectRatio="none" role="img" aria-label={words}>
+    <svg className="budget" role="img" aria-label={words}>
       {parts.map(({ cause, loss, from: start }) => (
         <rect
           key={cause}
-          x={(100 * start) / most}
-          y="0.5"
-          width={(100 * loss) / most}
-          height="11"
+          x={`${(99.5 * start) / most}%`}
+          y="0"
+          width={`${(99.5 * loss) / most}%`}
+          height="100%"
           fill={`url(#budget-${look[cause]})`}
           stroke="var(--ink)"
-          strokeWidth="1"
-          vectorEffect="non-scaling-stroke"
         />
       ))}
     </svg>
@@ -47,9 +45,9 @@ export function BudgetPatterns() {
     <svg width="0" height="0" className="budget-patterns" aria-hidden="true">
       <defs>
         {Object.values(look).map((name) => (
-          <pattern key={name} id={`budget-${name}`} width="4" height="4" patternUnits="userSpaceOnUse">
-            <rect width="4" height="4" fill={fills[name] ?? 'var(--sheet)'} />
-            {marks[name] && <path d={marks[name]} stroke="var(--ink)" strokeWidth="0.5" fill="none" />}
+          <pattern key={name} id={`budget-${name}`} width="6" height="6" patternUnits="userSpaceOnUse">
+            <rect width="6" height="6" fill={fills[name] ?? 'var(--sheet)'} />
+            {marks[name] && <path d={marks[name]} stroke="var(--ink)" strokeWidth="0.75" fill="none" />}
           </pattern>
         ))}
       </defs>
@@ -64,31 +62,35 @@ const fills: Readonly<Record<string, string>> = {
   house: 'var(--sheet)',
 };
 const marks: Readonly<Record<string, string>> = {
-  dots: 'M1 2h2',
-  hatch: 'M0 4 4 0',
-  cross: 'M0 2h4M2 0v4',
-  lines: 'M0 1h4M0 3h4',
+  dots: 'M2 3h2',
+  hatch: 'M0 6 6 0',
+  cross: 'M0 3h6M3 0v6',
+  lines: 'M0 1.5h6M0 4.5h6',
 };
 
-/** One line a cause with the pressure that it takes in each scheme: the table behind the bars. */
-export function BudgetKey({ causes: shown }: { causes: readonly Cause[] }) {
+/** The figures behind a bar, each with its filling. */
+export function BudgetFigures({ scheme, units }: { scheme: SchemeFigures; units: System }) {
   return (
-    <ul className="budget-key">
-      {shown.map((cause) => (
-        <li key={cause}>
-          <svg width="14" height="10" aria-hidden="true">
-            <rect
-              x="0.5"
-              y="0.5"
-              width="13"
-              height="9"
-              fill={`url(#budget-${look[cause]})`}
-              stroke="var(--ink)"
-            />
-          </svg>
-          {cause}
-        </li>
-      ))}
+    <ul className="budget-figures">
+      {causes.map((cause) => {
+        const loss = scheme.budget.get(cause) ?? 0;
+        return loss === 0 ? null : (
+          <li key={cause}>
+            <svg width="14" height="10" aria-hidden="true">
+              <rect
+                x="0.5"
+                y="0.5"
+                width="13"
+                height="9"
+                fill={`url(#budget-${look[cause]})`}
+                stroke="var(--ink)"
+              />
+            </svg>
+            <span>{cause}</span>
+            <span>{formatPressure(loss, units)}</span>
+          </li>
+        );
+      })}
     </ul>
   );
 }
