@@ -5,6 +5,7 @@ import { bendGrip } from './bend-grip.ts';
 import { type BoardState, nothing } from './board.ts';
 import { boundsOn, gripsOf } from './box-faces.ts';
 import { dimensionShape } from './dimension-lines.ts';
+import type { Box } from './label-place.ts';
 import { NOTE_LINE, NOTE_PADDING, noteSize } from './note-box.ts';
 import { MIN_TEXT, type Palette } from './palette.ts';
 import { crisp, type Pen, setText } from './pen.ts';
@@ -112,6 +113,16 @@ function extension(pen: Pen, end: ScreenPoint, line: ScreenPoint): void {
   pen.lineTo(snap(b.x, a.x), snap(b.y, a.y));
 }
 
+/** Where notes stand on a sheet, px: other labels keep clear of them. */
+export function noteBoxes({ live }: BoardState, sheet: SheetId, view: Viewport): Box[] {
+  return (live.sheetNotes ?? []).flatMap((note) => {
+    if (note.sheet !== sheet) return [];
+    const { x, y } = toScreen({ u: note.at[0], v: note.at[1] }, view);
+    const { width, height } = noteSize(note.text);
+    return [{ minX: x, minY: y, maxX: x + width, maxY: y + height }];
+  });
+}
+
 function drawNotes(pen: Pen, state: BoardState, sheet: SheetId, palette: Palette, view: Viewport): void {
   for (const note of state.live.sheetNotes ?? []) {
     if (note.sheet !== sheet) continue;
@@ -125,9 +136,7 @@ function drawNotes(pen: Pen, state: BoardState, sheet: SheetId, palette: Palette
     pen.lineWidth = weight === 2 ? 2 : 1;
     pen.beginPath();
     pen.roundRect(x, y, width, height, 3);
-    pen.globalAlpha = 0.94;
     pen.fill();
-    pen.globalAlpha = 1;
     pen.stroke();
     pen.fillStyle = weight > 0 ? palette.accent : palette.muted;
     pen.beginPath();
