@@ -73,23 +73,23 @@ type Container = Record<string | number, unknown>;
 
 /**
  * A property that comes or goes would end up last when it is put back. Its whole object is put in
- * place instead, so that an undone document is written to a file exactly as it was. It is the target's
- * own, so that what other patches change within it is in it already.
+ * place instead, so that an undone document is written to a file exactly as it was; what else changes
+ * within that object has come with it.
  */
 function keepingOrder(patches: readonly Patch[], target: Job): readonly Patch[] {
-  const ordered = patches.map((patch): Patch => {
+  const kept = patches.map((patch) => {
     const parentPath = patch.path.slice(0, -1);
     const parent = valueAt(target, parentPath);
     if (patch.op === 'replace' || Array.isArray(parent)) return patch;
-    return { op: 'replace', path: parentPath, value: parent };
+    return { op: 'replace' as const, path: parentPath, value: parent };
   });
-  const whole = ordered.filter((patch, i) => patch !== patches[i]);
-  return ordered.filter(({ path }) => !whole.some((other) => isWithin(path, other.path)));
+  const whole = kept.filter((patch, i) => patch !== patches[i]);
+  return kept.filter((patch) => !whole.some((other) => within(patch.path, other.path)));
 }
 
-/** True for a path to something inside what another one leads to. */
-function isWithin(path: Patch['path'], outer: Patch['path']): boolean {
-  return path.length > outer.length && outer.every((key, i) => path[i] === key);
+/** True for a place inside another one, not for that place itself. */
+function within(path: Patch['path'], outer: Patch['path']): boolean {
+  return path.length > outer.length && outer.every((key, i) => key === path[i]);
 }
 
 /** Applies patches by reference: what a patch puts in place is the very object that stood there. */

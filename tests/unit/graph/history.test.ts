@@ -14,6 +14,21 @@ const moved = (history = startHistory(drawn())) =>
   commit(history, 'Move node', (job) => moveNodes(job, 's1', ['n3'], [0, 1, 0]));
 
 describe('an edit', () => {
+  test('that adds a field to an object and changes another one within it goes back and forth', () => {
+    const start = startHistory(drawn());
+    const history = commit(start, 'Change node', (job) => {
+      const node = job.schemes[0]?.nodes[2];
+      if (!node) throw new Error('the drawing has three nodes');
+      node.bend = { kind: 'smooth' };
+      node.at[2] += 1;
+      node.role = 'fan';
+    });
+    expect(undo(history).job).toEqual(start.job);
+    expect(JSON.stringify(undo(history).job)).toBe(JSON.stringify(start.job));
+    expect(redo(undo(history)).job).toEqual(history.job);
+    expect(undo(redo(undo(history))).job).toEqual(start.job);
+  });
+
   test('is one step with its label', () => {
     const history = moved();
     expect(history.past).toHaveLength(1);
