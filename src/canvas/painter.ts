@@ -4,7 +4,7 @@ import type { BoardState } from './board.ts';
 import { coloursOf } from './colouring.ts';
 import { planeOf, standingsOf, strength } from './cut.ts';
 import { drawActive } from './draw-active.ts';
-import { drawAnnotations } from './draw-annotations.ts';
+import { drawAnnotations, noteBoxes } from './draw-annotations.ts';
 import { drawBackground } from './draw-background.ts';
 import { type DuctPaint, drawDucts, inView } from './draw-ducts.ts';
 import { drawMisfits, misfits } from './draw-fit.ts';
@@ -72,7 +72,7 @@ export function createPainter(sheet: SheetId): Painter {
     const inline = inView(drawables, view, size).filter(({ kind }) => kind === 'in-line');
     const bodies = inline.map(({ bounds }) => screenBox(bounds, view));
     const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
-    const fixed = [...flags.map((flag) => flag.box), ...bodies];
+    const fixed = [...flags.map((flag) => flag.box), ...bodies, ...noteBoxes(state, sheet, view)];
     placed = placement(state, view, size, widths.with(pen), fixed);
     drawLabels(pen, placed, palette, coloursOf(state).fills);
     drawAnnotations(pen, state, sheet, palette, view);
