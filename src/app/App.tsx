@@ -24,6 +24,8 @@ export function Desk() {
   const comparing = useUi((state) => state.comparing);
   const prices = useUi((state) => state.prices);
   const searching = useUi((state) => state.routeSearch);
+  const faults = useUi((state) => state.faults);
+  const rules = useUi((state) => state.rules);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
@@ -35,6 +37,10 @@ export function Desk() {
         {searching ? (
           <Suspense>
             <RouteSearchPanel />
+          </Suspense>
+        ) : faults ? (
+          <Suspense>
+            <FaultPanel />
           </Suspense>
         ) : (
           <SidePanel />
@@ -59,12 +65,15 @@ export function Desk() {
         <Asked open={comparing} box={<CompareView />} />
         <Asked open={lab} box={<BendLab />} />
         <Asked open={prices} box={<PricesDialog />} />
+        <Asked open={rules} box={<RulesDialog />} />
       </div>
     </Explainer>
   );
 }
 
 const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
+const FaultPanel = lazy(() => import('./faults/FaultPanel.tsx'));
+const RulesDialog = lazy(() => import('./codes/RulesDialog.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ChartsDock = lazy(() => import('./charts/ChartsDock.tsx'));
 const BendLab = lazy(() => import('./lab/BendLab.tsx'));

@@ -68,6 +68,7 @@ const schemeCommands = [
   'scheme.new',
   'scheme.duplicate',
   'scheme.search',
+  'check.fault',
   'scheme.rename',
   'scheme.delete',
 ].map(commandById);

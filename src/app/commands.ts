@@ -1,6 +1,7 @@
 import type { ToolId } from '../canvas/board.ts';
 import { addScheme, duplicateScheme, removeScheme } from '../graph/edits/index.ts';
 import { arrange, arrangements } from './arrangement.ts';
+import { checkCommands } from './check-commands.ts';
 import { type Command, command, edit, keysOf } from './command.ts';
 import { editCommands } from './commands-edit.ts';
 import { runCommands } from './commands-run.ts';
@@ -73,6 +74,7 @@ export const commands: readonly Command[] = [
   tool('note'),
   tool('measure'),
   ...underlayCommands,
+  ...checkCommands,
   command('view.find', 'view', 'Find a command', ({ ui }) => ui.setState({ commandBox: true }), {
     shortcuts: ['Mod+k'],
     also: 'search help',

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Measurement } from '../advice/faults/types.ts';
 import type { Clip } from '../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Reach } from '../graph/stretch.ts';
@@ -41,6 +42,14 @@ export interface UiState {
   readonly lab: { readonly node: string | null; readonly page?: 'lessons' } | null;
   /** The search for routes, in the place of the side panel. */
   readonly routeSearch: boolean;
+  /** The search for what is wrong with a hood, in the place of the side panel. */
+  readonly faults: boolean;
+  /** What was measured at the hood. */
+  readonly measured: readonly Measurement[];
+  /** What the tab of findings shows. */
+  readonly findingsView: 'findings' | 'codes';
+  /** The rules of the job with their limits. */
+  readonly rules: boolean;
   /** The schemes side by side over the whole window. */
   readonly comparing: boolean;
   /** The parts of the scheme with their prices. */
@@ -70,6 +79,10 @@ export function createUi(): Ui {
     charts: false,
     lab: null,
     routeSearch: false,
+    faults: false,
+    measured: [],
+    findingsView: 'findings',
+    rules: false,
     comparing: false,
     prices: false,
     menu: null,

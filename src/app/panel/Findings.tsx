@@ -1,6 +1,7 @@
-import { Button } from 'react-aria-components';
+import { Button, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { Finding, Severity } from '../../graph/route.ts';
-import { useApp, useBoard } from '../context.ts';
+import { Codes } from '../codes/Codes.tsx';
+import { useApp, useBoard, useUi } from '../context.ts';
 import { Icon, type IconName } from '../icons.tsx';
 import { capitalized, counted } from '../wording.ts';
 
@@ -14,6 +15,27 @@ const pictures: Record<Severity, IconName> = {
 
 /** What is wrong or worth knowing, the worst first; pressing one goes to its place. */
 export function Findings() {
+  const { ui } = useApp();
+  const view = useUi((state) => state.findingsView);
+  return (
+    <>
+      <ToggleButtonGroup
+        className="switch findings-switch"
+        aria-label="What is listed"
+        selectionMode="single"
+        disallowEmptySelection
+        selectedKeys={[view]}
+        onSelectionChange={(keys) => ui.setState({ findingsView: keys.has('codes') ? 'codes' : 'findings' })}
+      >
+        <ToggleButton id="findings">On the drawing</ToggleButton>
+        <ToggleButton id="codes">Codes and practice</ToggleButton>
+      </ToggleButtonGroup>
+      {view === 'codes' ? <Codes /> : <FindingList />}
+    </>
+  );
+}
+
+function FindingList() {
   const findings = useBoard((state) => state.solution.findings);
   if (findings.length === 0)
     return (

@@ -1,0 +1,63 @@
+import { Group } from 'react-aria-components';
+import { setCapClearance } from '../../graph/edits/index.ts';
+import { schemeOf } from '../../graph/infer.ts';
+import { placesOf, sentence } from '../../graph/places.ts';
+import { formatLength, parseLength } from '../../units/index.ts';
+import { useApp, useBoard } from '../context.ts';
+import { QuantityField } from '../controls.tsx';
+import { within } from '../kitchen/reading.ts';
+
+const fields = [
+  { what: 'propertyLine', label: 'To the property line' },
+  { what: 'opening', label: 'To a window or door' },
+  { what: 'intake', label: 'To an air intake' },
+  { what: 'aboveIntake', label: 'Above that intake' },
+] as const;
+
+/** Farther than this is as good as nothing near, m. */
+const FAR = 100;
+
+/** Distances from each cap, as measured on site. */
+export function CapSurroundings() {
+  const { board } = useApp();
+  const job = useBoard((state) => state.job);
+  const schemeId = useBoard((state) => state.schemeId);
+  const route = useBoard((state) => state.solution.route);
+  const units = useBoard((state) => state.units);
+  const caps = schemeOf(job, schemeId).nodes.filter((node) => node.role === 'cap');
+  if (caps.length === 0) return null;
+  const places = placesOf(route);
+  const show = (metres: number) => formatLength(metres, units);
+  return (
+    <>
+      {caps.map((cap) => {
+        const title = `Around ${places.node(cap.id)}, measured on site`;
+        return (
+          <Group key={cap.id} className="cap-around" aria-label={title}>
+            <h3 className="code-group">{sentence(title)}</h3>
+            <div className="field-grid">
+              {fields.map(({ what, label }) => {
+                const value = cap.clearances?.[what];
+                return (
+                  <QuantityField
+                    key={what}
+                    label={label}
+                    value={value === undefined ? '' : show(value)}
+                    parse={(text) =>
+                      within(parseLength(text, units), what === 'aboveIntake' ? -FAR : 0, FAR, label, show)
+                    }
+                    onCommit={(metres) =>
+                      board.dispatch('enter a distance of the cap', (draft) =>
+                        setCapClearance(draft, schemeId, cap.id, what, metres),
+                      )
+                    }
+                  />
+                );
+              })}
+            </div>
+          </Group>
+        );
+      })}
+    </>
+  );
+}

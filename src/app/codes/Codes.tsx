@@ -1,0 +1,90 @@
+import './codes.css';
+import { Button } from 'react-aria-components';
+import { checkCodes } from '../../advice/codes/check.ts';
+import type { CodeResult, CodeState } from '../../advice/codes/types.ts';
+import { rules } from '../../graph/rules.ts';
+import { useApp, useBoard } from '../context.ts';
+import { sourceWords } from '../explain/words.ts';
+import { Icon, type IconName } from '../icons.tsx';
+import { CapSurroundings } from './CapSurroundings.tsx';
+
+const groups: readonly { readonly state: CodeState; readonly title: string; readonly icon: IconName }[] = [
+  { state: 'fails', title: 'Does not meet', icon: 'danger' },
+  { state: 'cannot tell', title: 'Cannot be told yet', icon: 'caution' },
+  { state: 'meets', title: 'Meets', icon: 'tick' },
+  { state: 'not applicable', title: 'Does not apply', icon: 'note' },
+];
+
+/** The scheme against codes and practice: each rule with its limit, its source and its place on the sheets. */
+export function Codes() {
+  const { ui } = useApp();
+  const job = useBoard((state) => state.live);
+  const solution = useBoard((state) => state.solution);
+  const results = checkCodes(job, solution);
+  const count = (state: CodeState) => results.filter((one) => one.state === state).length;
+  const off = rules.length - results.length;
+  return (
+    <>
+      <p className="lead">
+        {count('fails')} not met, {count('cannot tell')} open, {count('meets')} met
+        {off > 0 ? `, ${off} switched off` : ''}. Model codes and practice, not your local code: the local
+        authority and the hood's instructions decide.
+      </p>
+      <Button className="button" onPress={() => ui.setState({ rules: true })}>
+        Rules and limits…
+      </Button>
+      {groups.map(({ state, title, icon }) => {
+        const some = results.filter((one) => one.state === state);
+        if (some.length === 0) return null;
+        return (
+          <section key={state} aria-label={title}>
+            <h3 className="code-group">
+              {title} <small>{some.length}</small>
+            </h3>
+            <ul className="finding-list">
+              {some.map((result) => (
+                <Row key={result.rule} result={result} icon={icon} />
+              ))}
+            </ul>
+            {state === 'cannot tell' && <CapSurroundings />}
+          </section>
+        );
+      })}
+      {count('cannot tell') === 0 && <CapSurroundings />}
+    </>
+  );
+}
+
+function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
+  const { board, sheets } = useApp();
+  const place = { nodes: result.nodes, segments: result.segments };
+  const figures = [
+    result.measured && `Found: ${result.measured}`,
+    result.limit && `limit: ${result.limit}${result.overridden ? ' (set in this job)' : ''}`,
+  ].filter(Boolean);
+  return (
+    <li>
+      <Button
+        className={`finding code ${result.state === 'fails' ? 'warning' : ''}`}
+        onHoverStart={() => board.set({ hover: place })}
+        onHoverEnd={() => board.set({ hover: { nodes: [], segments: [] } })}
+        onPress={() => {
+          board.set({ selection: place, tool: 'select' });
+          sheets.reveal(place);
+        }}
+      >
+        <Icon name={icon} size={18} />
+        <span className="finding-text">
+          <strong>{result.name}.</strong> {result.message}
+          {figures.length > 0 && <span className="source">{figures.join('; ')}</span>}
+          {result.state !== 'meets' && result.state !== 'not applicable' && (
+            <span className="remedy">{result.remedy}</span>
+          )}
+          <span className="source">
+            {result.source} ({sourceWords[result.sourceKind]}). Edition: {result.edition}.
+          </span>
+        </span>
+      </Button>
+    </li>
+  );
+}

@@ -1,0 +1,144 @@
+import './codes.css';
+import { Button, Checkbox, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { limitWords } from '../../advice/codes/check.ts';
+import { resetRules, setRule } from '../../graph/edits/index.ts';
+import { type RuleLimit, type RuleRow, ruleLimit, ruleOn, rules } from '../../graph/rules.ts';
+import { type Parsed, parseFlow, parseLength, parseVelocity, type System } from '../../units/index.ts';
+import { useApp, useBoard, useUi } from '../context.ts';
+import { QuantityField } from '../controls.tsx';
+import { sourceWords } from '../explain/words.ts';
+import { readPlain } from '../kitchen/reading.ts';
+
+/** Which rules this job is held to, and with which limits. Each change is an edit like any other. */
+export default function RulesDialog() {
+  const { board, ui } = useApp();
+  const open = useUi((state) => state.rules);
+  const profile = useBoard((state) => state.job.profile);
+  const close = () => ui.setState({ rules: false });
+  return (
+    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
+      <Modal className="modal wide">
+        <Dialog className="dialog">
+          <Heading slot="title">Rules and limits of this job</Heading>
+          <p className="hint">
+            Set them to what your local authority has adopted. A limit that differs from its source is shown
+            as set in this job wherever it is used.
+          </p>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
+          <section className="rule-list" aria-label="Rules" tabIndex={0}>
+            {rules.map((rule) => (
+              <Rule key={rule.id} rule={rule} />
+            ))}
+          </section>
+          <div className="dialog-buttons">
+            <Button
+              className="button"
+              isDisabled={profile === undefined}
+              onPress={() => board.dispatch('reset the rules', resetRules)}
+            >
+              Reset all
+            </Button>
+            <Button className="button primary" onPress={close}>
+              Close
+            </Button>
+          </div>
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}
+
+function Rule({ rule }: { rule: RuleRow }) {
+  const { board } = useApp();
+  const profile = useBoard((state) => state.job.profile);
+  const units = useBoard((state) => state.units);
+  const on = ruleOn(profile, rule.id);
+  const limit = ruleLimit(profile, rule.id);
+  const set = (next: RuleLimit | null) =>
+    board.dispatch(next === null ? 'take back a limit' : 'change a limit', (job) =>
+      setRule(job, rule.id, { limit: next }),
+    );
+  const values = limit === undefined ? [] : typeof limit.value === 'number' ? [limit.value] : limit.value;
+  return (
+    <div className="rule">
+      <Checkbox
+        className="tick"
+        isSelected={on}
+        onChange={(next) =>
+          board.dispatch(next ? 'switch a rule on' : 'switch a rule off', (job) =>
+            setRule(job, rule.id, { off: !next }),
+          )
+        }
+      >
+        <span className="tick-box" aria-hidden="true" />
+        {rule.name}
+      </Checkbox>
+      <p>{rule.what}</p>
+      <p className="source">
+        {rule.source} ({sourceWords[rule.sourceKind]}). Edition: {rule.edition}.
+      </p>
+      {on && values.length > 0 && (
+        <div className="rule-limits">
+          {values.map((value, i) => (
+            <QuantityField
+              // biome-ignore lint/suspicious/noArrayIndexKey: a limit has one figure, or a least and a most
+              key={i}
+              label={`${values.length === 1 ? 'Limit' : i === 0 ? 'Least' : 'Most'} of ${rule.name.charAt(0).toLowerCase()}${rule.name.slice(1)}`}
+              value={limitWords(value, rule.unit, units)}
+              parse={(text) => inBand(readLimit(text, rule, units), values, i)}
+              onCommit={(next) => set(banded(values, i, next))}
+            />
+          ))}
+          {limit?.overridden && (
+            <span className="rule-own">
+              Set in this job; the source says {rule.printed}.
+              <Button className="button" onPress={() => set(null)}>
+                Take back
+              </Button>
+            </span>
+          )}
+        </div>
+      )}
+    </div>
+  );
+}
+
+function banded(values: readonly number[], index: number, next: number): RuleLimit {
+  const [least, most] = values;
+  if (least === undefined || most === undefined) return next;
+  return index === 0 ? [next, most] : [least, next];
+}
+
+/** The least of a band stays below its most. */
+function inBand(read: Parsed, values: readonly number[], index: number): Parsed {
+  const other = values[1 - index];
+  if (!read.ok || values.length < 2 || other === undefined) return read;
+  const fits = index === 0 ? read.value < other : read.value > other;
+  return fits ? read : { ok: false, message: 'The least lies below the most.' };
+}
+
+function readLimit(text: string, rule: RuleRow, units: System): Parsed {
+  const read = readUnit(text, rule, units);
+  return read.ok && read.value < 0 ? { ok: false, message: 'A limit is not below 0.' } : read;
+}
+
+function readUnit(text: string, { unit }: RuleRow, units: System): Parsed {
+  switch (unit) {
+    case 'm':
+      return parseLength(text, units);
+    case 'm/s':
+      return parseVelocity(text, units);
+    case 'm3/s':
+      return parseFlow(text, units);
+    case 'turns':
+      return readPlain(text, {
+        what: 'The number of turns',
+        low: 0,
+        high: 50,
+        unit: /\s*turns?$/,
+        whole: true,
+      });
+    default:
+      return readPlain(text, { what: 'A number of diameters', low: 0, high: 50, unit: /\s*diameters?$/ });
+  }
+}
