@@ -1,0 +1,236 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import {
+  askedFigure,
+  type Lesson,
+  type LessonState,
+  type LessonStep,
+  lessonStates,
+} from '../../advice/lessons/lesson.ts';
+import { outlineOf } from '../../canvas/outline.ts';
+import { drawnBounds } from '../../canvas/route-svg.tsx';
+import type { UnitSystem } from '../../graph/document.ts';
+import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts';
+import { gained } from '../wording.ts';
+import { DuctPicture } from './DuctPicture.tsx';
+import { GuessForm, Judgement } from './Guess.tsx';
+import { guessScale, soundChange, soundText } from './text.ts';
+
+interface LessonWalkProps {
+  readonly lesson: Lesson;
+  readonly units: UnitSystem;
+  readonly leave: () => void;
+}
+
+/** Longest straight duct that the scale of a guess goes to, m. */
+const LONGEST = 30;
+
+/** One lesson from its first step to the points to take home. */
+export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
+  const states = useMemo(() => lessonStates(lesson, units), [lesson, units]);
+  const [at, setAt] = useState(0);
+  const [answer, setAnswer] = useState<{ readonly guess: number | null } | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new step begins at its heading
+  useEffect(() => heading.current?.focus(), [at]);
+  const step = lesson.steps[at];
+  const go = (next: number) => {
+    setAnswer(null);
+    setAt(next);
+  };
+  if (!step) return <LessonEnd lesson={lesson} heading={heading} again={() => go(0)} leave={leave} />;
+  const before = states[at] as LessonState;
+  const after = states[at + 1] as LessonState;
+  const shown = answer ? after : before;
+  return (
+    <div className="lab-turn lesson">
+      <div className="lab-stage">
+        <LessonPicture lesson={lesson} states={states} shown={shown} step={step} />
+        <p className="stage-note">{lesson.job(units).title}. Drawn to scale, seen from the side.</p>
+      </div>
+      <div className="lab-side">
+        <p className="lesson-count">
+          {lesson.title}: step {at + 1} of {lesson.steps.length}
+        </p>
+        <h3 ref={heading} tabIndex={-1}>
+          {step.title}
+        </h3>
+        <p>{step.text}</p>
+        {answer ? (
+          <Answer step={step} guess={answer.guess} before={before} after={after} units={units} />
+        ) : (
+          <>
+            <p className="todo">{step.todo}</p>
+            <GuessForm
+              key={at}
+              question={step.ask.question}
+              scale={scaleOf(step, before, units)}
+              start={step.change && step.ask.of !== 'equivalentLength' ? askedFigure(step.ask, before) : 0}
+              act={step.change ? 'Make the change' : 'Show it'}
+              onGuess={(guess) => setAnswer({ guess })}
+            />
+          </>
+        )}
+        <div className="lab-buttons">
+          {answer && (
+            <Button className="button primary" autoFocus onPress={() => go(at + 1)}>
+              {at + 1 < lesson.steps.length ? 'Next step' : 'To the end'}
+            </Button>
+          )}
+          {at > 0 && (
+            <Button className="button" onPress={() => go(at - 1)}>
+              Back
+            </Button>
+          )}
+          <Button className="text-button" onPress={leave}>
+            All lessons
+          </Button>
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function scaleOf({ ask }: LessonStep, { solution }: LessonState, units: UnitSystem) {
+  const rated = solution.speeds.at(-1)?.ratedFlow ?? 0;
+  const most = ask.of === 'flow' ? rated : ask.of === 'velocity' ? 20 : LONGEST;
+  return guessScale(ask.of, most, units);
+}
+
+interface AnswerProps {
+  readonly step: LessonStep;
+  readonly guess: number | null;
+  readonly before: LessonState;
+  readonly after: LessonState;
+  readonly units: UnitSystem;
+}
+
+/** What the change did, in solved figures, and what to remember of it. */
+function Answer({ step, guess, before, after, units }: AnswerProps) {
+  const scale = scaleOf(step, after, units);
+  const [was, is] = [before.outcome, after.outcome];
+  const truth = askedFigure(step.ask, after);
+  const was0 = step.change && step.ask.of !== 'equivalentLength' ? askedFigure(step.ask, before) : null;
+  const rows = [
+    {
+      name: 'Air delivered',
+      a: formatFlow(was.flow, units),
+      b: formatFlow(is.flow, units),
+      change: gained(is.flow - was.flow, units),
+    },
+    {
+      name: 'The fan works against',
+      a: formatPressure(was.totalPressure, units),
+      b: formatPressure(is.totalPressure, units),
+      change: '',
+    },
+    {
+      name: 'Fastest air',
+      a: formatVelocity(was.fastest?.velocity ?? 0, units),
+      b: formatVelocity(is.fastest?.velocity ?? 0, units),
+      change: '',
+    },
+    { name: 'Sound at the cook', a: soundText(was), b: soundText(is), change: soundChange(was, is) },
+  ];
+  return (
+    <>
+      {guess !== null ? (
+        <Judgement guess={guess} truth={truth} before={was0} scale={scale} />
+      ) : (
+        <p className="judged" role="status">
+          It is{' '}
+          <strong>
+            {Number(scale.shown(truth).toFixed(scale.step < 1 ? 1 : 0))} {scale.unit}
+          </strong>
+          .
+        </p>
+      )}
+      <table className="lesson-table">
+        <caption>At the highest speed; the sound is an estimate, ±{is.sound.uncertainty} dB</caption>
+        <thead>
+          <tr>
+            <td />
+            {step.change && <th scope="col">Before</th>}
+            <th scope="col">{step.change ? 'Now' : 'As drawn'}</th>
+            {step.change && <th scope="col">Change</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name, a, b, change }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              {step.change && <td>{a}</td>}
+              <td>{b}</td>
+              {step.change && <td>{change}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="remember">
+        <strong>Remember.</strong> {step.remember}
+      </p>
+    </>
+  );
+}
+
+interface LessonPictureProps {
+  readonly lesson: Lesson;
+  readonly states: readonly LessonState[];
+  readonly shown: LessonState;
+  readonly step: LessonStep;
+}
+
+/** The run of the lesson, at one scale for all of its steps. */
+function LessonPicture({ lesson, states, shown, step }: LessonPictureProps) {
+  const bounds = useMemo(
+    () =>
+      drawnBounds(
+        (states[0] as LessonState).job,
+        states.map(({ solution }) => solution.route),
+        'section-x',
+      ),
+    [states],
+  );
+  if (!bounds) return null;
+  return (
+    <DuctPicture
+      className="stage"
+      drawables={outlineOf(shown.solution.route, shown.job, 'section-x').drawables}
+      bounds={bounds}
+      label={`The run of the lesson ${lesson.title}: ${step.title}`}
+      lit={({ of, id }) => (of === 'node' ? step.nodes : step.segments).includes(id)}
+    />
+  );
+}
+
+interface LessonEndProps {
+  readonly lesson: Lesson;
+  readonly heading: React.RefObject<HTMLHeadingElement | null>;
+  readonly again: () => void;
+  readonly leave: () => void;
+}
+
+function LessonEnd({ lesson, heading, again, leave }: LessonEndProps) {
+  return (
+    <section className="lesson-end">
+      <h3 ref={heading} tabIndex={-1}>
+        What to take home from “{lesson.title}”
+      </h3>
+      <ul>
+        {lesson.steps.map(({ title, remember }) => (
+          <li key={title}>{remember}</li>
+        ))}
+      </ul>
+      <h4>How far this holds</h4>
+      <p className="range">{lesson.range}</p>
+      <div className="lab-buttons">
+        <Button className="button primary" onPress={leave}>
+          All lessons
+        </Button>
+        <Button className="button" onPress={again}>
+          From the beginning
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,56 @@
+import type { Asked } from '../../advice/lessons/lesson.ts';
+import type { UnitSystem } from '../../graph/document.ts';
+import type { Solved } from '../../graph/solution.ts';
+import { formatRun, quantity } from '../../units/index.ts';
+
+/** Equivalent length in feet; in metric units metres come first. */
+export function equivalentText(length: number, units: UnitSystem): string {
+  const feet = formatRun(length, 'imperial');
+  return units === 'imperial' ? feet : `${formatRun(length, 'metric')} (${feet})`;
+}
+
+/** Sound at the cook; the estimate's uncertainty is told beside it once a page. */
+export function soundText(outcome: Solved | null): string {
+  return outcome ? `${outcome.sound.cook.level.toFixed(1)} dBA` : '–';
+}
+
+/** "+0.4 dB", "−1.2 dB", "no change". */
+export function soundChange(before: Solved | null, after: Solved | null): string {
+  if (!before || !after) return '–';
+  const change = after.sound.cook.level - before.sound.cook.level;
+  if (Math.abs(change) < 0.05) return 'no change';
+  return `${change < 0 ? '−' : '+'}${Math.abs(change).toFixed(1)} dB`;
+}
+
+/** How a figure is guessed: on a scale of the units shown. */
+export interface GuessScale {
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  /** From SI to the units shown, and back. */
+  readonly shown: (si: number) => number;
+  readonly si: (shown: number) => number;
+}
+
+const ranges = { flow: 'flow', velocity: 'velocity', equivalentLength: 'run' } as const;
+
+/**
+ * The scale for a guess.
+ *
+ * @param most the largest that could be asked for, SI
+ */
+export function guessScale(of: Asked['of'], most: number, units: UnitSystem): GuessScale {
+  if (of === 'sound') return { unit: 'dBA', min: 30, max: 90, step: 1, shown: (x) => x, si: (x) => x };
+  const { value: perSi, unit } = quantity(ranges[of], 1, units);
+  const end = most * perSi;
+  const step = end > 400 ? 10 : end > 120 ? 5 : end > 20 ? 1 : 0.5;
+  return {
+    unit,
+    min: 0,
+    max: Math.ceil(end / step) * step,
+    step,
+    shown: (si) => si * perSi,
+    si: (shown) => shown / perSi,
+  };
+}
