@@ -55,6 +55,7 @@ describe('what is written is read back as what it was, to what is shown', () => 
     temperature: { max: 80, half: { imperial: 0.5 / 1.8, metric: 0.05 } },
     angle: { max: 360, half: { imperial: 0.05, metric: 0.05 } },
     area: { max: 1, half: { imperial: 0.05 * 0.00064516, metric: 0.5e-4 } },
+    floorArea: { max: 500, half: { imperial: 0.5 * FOOT ** 2, metric: 0.5 } },
     run: { max: 200, half: { imperial: 0.05 * FOOT, metric: 0.005 } },
     elevation: { max: 5000, half: { imperial: 0.5 * FOOT, metric: 0.5 } },
     volume: { max: 5000, half: { imperial: 0.5 * FOOT ** 3, metric: 0.5 } },

@@ -8,8 +8,7 @@ export function pngBytes(
   more: { readonly dpi?: number } = {},
 ): Buffer {
   const rows = Buffer.alloc((width + 1) * height);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) rows[y * (width + 1) + 1 + x] = grey(x, y);
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) rows[y * (width + 1) + 1 + x] = grey(x, y);
   const header = Buffer.alloc(13);
   header.writeUInt32BE(width, 0);
   header.writeUInt32BE(height, 4);
