@@ -77,7 +77,11 @@ function planLeg(
   const surface = roughnessOf(leg.material, leg.section, leg.stretch);
   const bend = end.bend?.upstream === leg.id ? bendFitting(end, leg) : undefined;
   const straight = leg.length < LEAST_LENGTH ? LEAST_LENGTH : leg.straight;
-  const length = straight + (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
+  const taper = start.transition?.downstream === leg.id ? transitionFitting(start) : undefined;
+  const length =
+    straight +
+    (taper && !taper.loss.includesArcFriction ? (start.transition?.length ?? 0) : 0) +
+    (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
   const duct: DuctPart = {
     kind: 'duct',
     length,
@@ -87,7 +91,7 @@ function planLeg(
     multiplier: surface.multiplier,
   };
   const fittings = [
-    ...(start.transition?.downstream === leg.id ? [transitionFitting(start)] : []),
+    ...(taper ? [taper] : []),
     ...inlineFittings(leg, segment, duct),
     ...(bend ? [bend] : []),
     ...endFitting(end, leg, nodes.get(end.id)),

@@ -81,7 +81,7 @@ export interface RouteSegment {
   readonly reversed: boolean;
   /** Node to node, m. */
   readonly length: number;
-  /** What is left of straight duct between the bends' tangents, m. */
+  /** What is left of straight duct between the bends' tangents and the taper of a change of size, m. */
   readonly straight: number;
   /** Unit vector along the flow. */
   readonly direction: Vec3;

@@ -66,18 +66,22 @@ export const legFigures = {
     sources: [colebrook, leg.plan.provenance],
   }),
   'friction length': (scene, leg) => {
-    const own = scene.solution.route.segments.get(leg.plan.id);
+    const { route } = scene.solution;
+    const own = route.segments.get(leg.plan.id);
+    const start = route.nodes.get(leg.plan.from)?.transition;
+    const taper = start?.downstream === leg.plan.id ? start.length : 0;
     return {
       ...head(scene, leg, 'friction length', leg.plan.duct.length, 'm'),
       kind: 'run',
       formula:
-        "L = s + a: straight duct left between the bends' tangents r·tan(θ/2), and the arc r·θ of the bend at its end",
+        "L = s + t + a: straight duct left between the bends' tangents r·tan(θ/2) and the taper, the taper at its start, and the arc r·θ of the bend at its end",
       inputs: [
         { symbol: 's', name: 'straight duct', value: own?.straight ?? 0, unit: 'm', kind: 'run' },
+        { symbol: 't', name: 'taper upstream', value: taper, unit: 'm', kind: 'run' },
         {
           symbol: 'a',
           name: 'arc of the bend downstream',
-          value: leg.plan.duct.length - (own?.straight ?? 0),
+          value: leg.plan.duct.length - (own?.straight ?? 0) - taper,
           unit: 'm',
           kind: 'run',
         },

@@ -31,7 +31,7 @@ const again: Record<string, (d: Derivation) => number | undefined> = {
   velocity: (d) => input(d, 'Q') / input(d, 'A'),
   'velocity pressure': (d) => (input(d, 'ρ') * input(d, 'V') ** 2) / 2,
   'Reynolds number': (d) => (input(d, 'ρ') * input(d, 'V') * input(d, 'D')) / input(d, 'μ'),
-  'friction length': (d) => input(d, 's') + input(d, 'a'),
+  'friction length': (d) => input(d, 's') + input(d, 't') + input(d, 'a'),
   'friction loss': (d) => input(d, 'm') * input(d, 'f') * (input(d, 'L') / input(d, 'D')) * input(d, 'p_v'),
   'loss per metre': (d) => (input(d, 'm') * input(d, 'f') * input(d, 'p_v')) / input(d, 'D'),
   'fitting loss': (d) => (input(d, 'C') * input(d, 'ρ') * input(d, 'V') ** 2) / 2,
