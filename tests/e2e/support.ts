@@ -197,7 +197,11 @@ export class BoardPage {
       const controls = [
         ...document.querySelectorAll<HTMLElement>('button, input, [role=tab], a[href]'),
       ].filter(
-        (element) => element.offsetParent !== null && element.clientWidth > 1 && !scrolledAway(element),
+        (element) =>
+          element.checkVisibility({ visibilityProperty: true }) &&
+          element.offsetParent !== null &&
+          element.clientWidth > 1 &&
+          !scrolledAway(element),
       );
       controls.forEach((element, i) => {
         const a = element.getBoundingClientRect();
