@@ -75,11 +75,7 @@ export function ChangeCard({ change, kind, members, most, remedy = false }: Chan
           <span style={{ width: `${most > 0 ? Math.max(0, (100 * change.gain) / most) : 0}%` }} />
         </span>
         <span className="proposal-reason">{change.reason}</span>
-        <span className="proposal-effects">
-          {effectWords(change, units).map((words) => (
-            <span key={words}>{words}</span>
-          ))}
-        </span>
+        <span className="proposal-effects">{effectWords(change, units).join(' · ')}</span>
         <span className="proposal-speeds">
           {change.gains.map(({ speed, before, after }) => (
             <span key={speed}>
