@@ -21,9 +21,12 @@ import type { View } from './view.ts';
 /** Pieces of a gored bend, its two ends counted. Adjustable elbows have four: common practice. */
 const pieces: Readonly<Record<string, number>> = {
   'three-piece': 3,
+  'three-piece-shallow': 3,
   'four-piece': 4,
   adjustable: 4,
   'five-piece': 5,
+  'five-piece-sized': 5,
+  'seven-piece': 7,
 };
 
 /** Lines across a bend that is creased or corrugated, radians apart. */

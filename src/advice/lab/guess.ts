@@ -2,13 +2,16 @@
 export interface Judged {
   /** How far off, of the true value: 0.1 for ten percent. */
   readonly off: number;
-  /** Whether the guess went the way that the figure went; null where it hardly changed, or had no before. */
+  /** Whether the guess went the way that the figure went; null where either hardly changed, or there was no before. */
   readonly rightWay: boolean | null;
   readonly words: string;
 }
 
 /** Changes smaller than this part of what was before go no way worth guessing. */
 const HARDLY = 0.01;
+
+/** A guess that moves less than this part of the true change expected none. */
+const SAME = 0.2;
 
 /**
  * Judges a guess kindly: what was right about it comes first.
@@ -19,6 +22,8 @@ export function judgeGuess(guess: number, truth: number, before: number | null):
   const off = Math.abs(guess - truth) / Math.max(Math.abs(truth), Number.MIN_VALUE);
   const changed = before !== null && Math.abs(truth - before) > HARDLY * Math.abs(before);
   const rightWay = changed ? Math.sign(guess - before) === Math.sign(truth - before) : null;
+  if (changed && Math.abs(guess - before) < SAME * Math.abs(truth - before))
+    return { off, rightWay: null, words: 'You expected hardly any change, as most people do at first.' };
   return { off, rightWay, words: wordsOf(off, rightWay) };
 }
 

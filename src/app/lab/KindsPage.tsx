@@ -71,7 +71,7 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
                 <dl>
                   <Bar name="C" share={fitting.c / most.c} text={fitting.c.toFixed(2)} />
                   <Bar
-                    name="As duct"
+                    name="Equivalent"
                     share={fitting.equivalentLength / most.length}
                     text={equivalentText(fitting.equivalentLength, units)}
                   />

@@ -1,5 +1,6 @@
 import { Button } from 'react-aria-components';
 import { kindsFor, type Trial, tryBend } from '../../advice/lab/trial.ts';
+import type { UnitSystem } from '../../graph/document.ts';
 import type { RouteBend } from '../../graph/route.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
@@ -121,12 +122,7 @@ function TrialFigures({ trial }: { trial: Trial }) {
   const change = was ? outcome.flow - was.flow : 0;
   return (
     <dl className="lab-figures">
-      <LabFigure
-        name="Air delivered"
-        id="flow"
-        note={was ? `${gained(change, units)} against as drawn` : ''}
-        main
-      >
+      <LabFigure name="Air delivered" id="flow" note={was ? against(change, units) : ''} main>
         {formatFlow(outcome.flow, units)}
       </LabFigure>
       <LabFigure name="Loss coefficient C" id="c">
@@ -147,6 +143,11 @@ function TrialFigures({ trial }: { trial: Trial }) {
       </LabFigure>
     </dl>
   );
+}
+
+function against(change: number, units: UnitSystem): string {
+  const words = gained(change, units);
+  return /^.0 /.test(words) ? 'as drawn' : `${words} against as drawn`;
 }
 
 interface LabFigureProps {

@@ -52,7 +52,7 @@ export function TwoPage() {
           scale={guessScale('flow', shared.one.solution.speeds[speed]?.ratedFlow ?? one.flow, units)}
         >
           <Side
-            title={`Two ${formatAngle(angle / 2)}`}
+            title={`Two of ${formatAngle(angle / 2)}`}
             trial={shared.two}
             view={view}
             bounds={bounds}
@@ -61,7 +61,7 @@ export function TwoPage() {
             loss={shared.both.loss}
             before={shared.one}
           />
-          <p className="verdict">
+          <p className="lab-verdict">
             {Math.abs(change) < 0.002 * one.flow
               ? 'Here it makes no difference worth the work.'
               : change > 0
@@ -112,7 +112,7 @@ function Side({ title, trial, view, bounds, c, length, loss, before }: SideProps
         >
           {outcome ? formatFlow(outcome.flow, units) : '–'}
         </LabFigure>
-        <LabFigure name="C together" id="c">
+        <LabFigure name="Loss coefficient C" id="c">
           {c.toFixed(2)}
         </LabFigure>
         <LabFigure name="Equivalent length" id="equivalent">

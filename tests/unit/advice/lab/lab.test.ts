@@ -150,6 +150,12 @@ describe('a guess', () => {
     expect(judged.words).toMatch(/surprises most people/);
   });
 
+  it('that nothing changes is not praised for lying near', () => {
+    const judged = judgeGuess(0.249, 0.24, 0.25);
+    expect(judged.off).toBeLessThan(0.1);
+    expect(judged).toMatchObject({ rightWay: null, words: expect.stringMatching(/hardly any change/) });
+  });
+
   it('has no way to go where the figure hardly changed', () => {
     expect(judgeGuess(0.3, 0.2501, 0.25).rightWay).toBeNull();
   });
