@@ -60,7 +60,7 @@ function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
   const place = { nodes: result.nodes, segments: result.segments };
   const figures = [
     result.measured && `Found: ${result.measured}`,
-    result.limit && `limit: ${result.limit}${result.overridden ? ' (set in this job)' : ''}`,
+    result.limit && `Limit: ${result.limit}${result.overridden ? ' (set in this job)' : ''}`,
   ].filter(Boolean);
   return (
     <li>
@@ -76,7 +76,7 @@ function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
         <Icon name={icon} size={18} />
         <span className="finding-text">
           <strong>{result.name}.</strong> {result.message}
-          {figures.length > 0 && <span className="source">{figures.join('; ')}</span>}
+          {figures.length > 0 && <span className="source">{figures.join('. ')}</span>}
           {result.state !== 'meets' && result.state !== 'not applicable' && (
             <span className="remedy">{result.remedy}</span>
           )}

@@ -114,8 +114,10 @@ function Next({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) =
     <div className="next">
       <strong>Measure next: {words}.</strong>
       <p>
-        {nameOf(between[0])} would make it {value(next.first)}, {lower(nameOf(between[1]))}{' '}
-        {value(next.second)}.
+        {`${nameOf(between[0])} would make it ${value(next.first)}, ${lower(nameOf(between[1]))} ${value(next.second)}`.replace(
+          /\.?$/,
+          '.',
+        )}
       </p>
       <QuantityField
         label="It measures"

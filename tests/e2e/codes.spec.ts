@@ -1,0 +1,92 @@
+import { type BoardPage, expect, test } from './support.ts';
+
+async function openCodes({ page }: BoardPage) {
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('Check codes');
+  await page.keyboard.press('Enter');
+  const panel = page.getByRole('tabpanel', { name: /^Findings/ });
+  await expect(panel.getByText(/not met, .* open, .* met/)).toBeVisible();
+  return panel;
+}
+
+const openRules = async ({ page }: BoardPage) => {
+  await page.getByRole('button', { name: 'Rules and limits…' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Rules and limits of this job' });
+  await expect(dialog).toBeVisible();
+  return dialog;
+};
+
+test('what does not meet a rule says its limit and its source, and leads to its place', async ({ board }) => {
+  await board.open('?example');
+  await board.page
+    .getByRole('radio', { name: /Up through the roof/ })
+    .or(board.page.getByRole('button', { name: /Up through the roof/ }))
+    .first()
+    .click();
+  const panel = await openCodes(board);
+  const row = panel.getByRole('button', { name: /^Not smaller than the collar/ });
+  await expect(row).toContainText('collar');
+  await expect(row).toContainText('common practice');
+  await row.click();
+  const { selection } = await board.seen();
+  expect(selection.segments).toEqual(expect.arrayContaining(['rd2', 'rd3']));
+});
+
+test('distances typed for the cap close what could not be told, as edits that are undone', async ({
+  board,
+}) => {
+  await board.open('?example');
+  const panel = await openCodes(board);
+  const open = panel.getByRole('region', { name: 'Cannot be told yet' });
+  await expect(open.getByRole('button', { name: /^Cap to windows and doors/ })).toBeVisible();
+  const field = panel.getByLabel('To a window or door');
+  await field.fill("2'");
+  await field.press('Enter');
+  const broken = panel.getByRole('region', { name: 'Does not meet' });
+  await expect(broken.getByRole('button', { name: /^Cap to windows and doors.*2'-0".*3'-0"/ })).toBeVisible();
+  await board.page.getByRole('button', { name: /^Undo enter a distance/ }).click();
+  await expect(open.getByRole('button', { name: /^Cap to windows and doors/ })).toBeVisible();
+});
+
+test('a limit of the job is shown as such, and the finding on the sheet goes by it', async ({ board }) => {
+  await board.open('?example');
+  expect((await board.seen()).findings).toContain('make-up-air');
+  const panel = await openCodes(board);
+  const dialog = await openRules(board);
+  const limit = dialog.getByLabel('Limit of make-up air');
+  await limit.fill('900 cfm');
+  await limit.press('Enter');
+  await expect(dialog.getByText('Set in this job; the source says 400 cfm.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Close' }).click();
+  await expect(
+    panel.getByRole('button', { name: /^Make-up air\..*900 cfm \(set in this job\)/ }),
+  ).toBeVisible();
+  expect((await board.seen()).findings).not.toContain('make-up-air');
+
+  const again = await openRules(board);
+  await again.getByRole('checkbox', { name: 'Make-up air' }).press('Space');
+  await again.getByRole('button', { name: 'Close' }).click();
+  await expect(panel.getByText(/1 switched off/)).toBeVisible();
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme });
+    test('codes and rules fit at both sizes, and axe finds no fault', async ({ board }, info) => {
+      for (const size of [
+        { width: 1440, height: 900 },
+        { width: 1024, height: 768 },
+      ]) {
+        await board.page.setViewportSize(size);
+        await board.open('?example');
+        await openCodes(board);
+        for (const place of ['codes', 'rules']) {
+          if (place === 'rules') await openRules(board);
+          const body = await board.page.screenshot({ path: info.outputPath(`${place}-${size.width}.png`) });
+          await info.attach(place, { body, contentType: 'image/png' });
+          expect(await board.layoutFaults(), place).toEqual([]);
+          expect(await board.accessibilityFaults(), place).toEqual([]);
+        }
+      }
+    });
+  });

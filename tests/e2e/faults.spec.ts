@@ -1,0 +1,105 @@
+import type { Locator } from 'playwright/test';
+import { type BoardPage, expect, test } from './support.ts';
+
+async function openPanel({ page }: BoardPage) {
+  await page.getByRole('button', { name: 'Scheme actions' }).click();
+  await page.getByRole('menuitem', { name: 'Find a fault' }).click();
+  const panel = page.getByRole('complementary', { name: 'Find a fault' });
+  await expect(panel).toBeVisible();
+  return panel;
+}
+
+async function type(panel: Locator, label: string, text: string) {
+  const field = panel.getByLabel(label, { exact: true });
+  await field.fill(text);
+  await field.press('Enter');
+}
+
+const find = async (panel: Locator) => {
+  await panel.getByRole('button', { name: 'Find the cause' }).click();
+  await expect(panel.getByRole('region', { name: 'Causes' })).toBeVisible({ timeout: 45_000 });
+};
+
+test('little air and little pressure at the collar is the fan’s side; a measurement that is asked for decides; the run as found becomes a scheme', async ({
+  board,
+}) => {
+  test.slow();
+  await board.open('?example');
+  const before = await board.seen();
+  const panel = await openPanel(board);
+  await expect(panel.getByText(/Ladders and roofs kill/)).toBeVisible();
+  await expect(panel.getByRole('button', { name: 'Find the cause' })).toBeDisabled();
+  await type(panel, 'Air at the hood', '390 cfm');
+  await type(panel, 'Air at the cap', '390 cfm');
+  await type(panel, 'Static at the collar', '0.22');
+  await find(panel);
+  await expect(panel.getByText('These measurements cannot tell the first causes apart.')).toBeVisible();
+  const causes = panel.getByRole('list', { name: 'Causes by rank' }).getByRole('listitem');
+  await expect(causes.first()).toContainText('Clogged grease filter');
+  await expect(panel.getByText(/^Measure next:.*filters out/)).toBeVisible();
+
+  await type(panel, 'It measures', '496 cfm');
+  await expect(panel.getByText('One cause explains the measurements clearly')).toBeVisible({
+    timeout: 45_000,
+  });
+  await expect(causes.first()).toContainText('% of the opening closed');
+
+  await causes.first().getByRole('button', { name: 'Show the place' }).click();
+  expect((await board.seen()).selection.nodes).toEqual(['w1']);
+  await causes.first().getByRole('button', { name: 'Make a scheme as found' }).click();
+  const after = await board.seen();
+  expect(after.job.schemes).toHaveLength(before.job.schemes.length + 1);
+  expect(after.job.schemes.find(({ id }) => id === after.schemeId)?.name).toBe(
+    'Out the north wall, as found',
+  );
+  expect(Math.abs((after.flow ?? 0) / 0.000471947443 - 390)).toBeLessThan(20);
+  await board.page.getByRole('button', { name: /^Undo make a scheme as found/ }).click();
+  expect((await board.seen()).job).toEqual(before.job);
+});
+
+test('a reading that is not clear is refused with a sentence, and one that was entered can be taken out', async ({
+  board,
+}) => {
+  await board.open('?example');
+  const panel = await openPanel(board);
+  await type(panel, 'Air at the hood', 'plenty');
+  await expect(panel.locator('.field-error')).toBeVisible();
+  await type(panel, 'Air at the hood', '400');
+  const list = panel.getByRole('list', { name: 'Measurements' });
+  await expect(list.getByRole('listitem')).toHaveCount(1);
+  await list.getByRole('button', { name: /^Take out air at the hood/ }).click();
+  await expect(list).toBeHidden();
+});
+
+test('with nothing drawn the panel says what comes first', async ({ board }) => {
+  await board.open('?new');
+  const panel = await openPanel(board);
+  await expect(panel.getByText(/^Draw the route as far as it is known first/)).toBeVisible();
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme });
+    test('the panel fits at both sizes, and axe finds no fault', async ({ board }, info) => {
+      test.slow();
+      await board.open('?example');
+      const panel = await openPanel(board);
+      await type(panel, 'Air at the hood', '390 cfm');
+      await type(panel, 'Static at the collar', '0.22');
+      await find(panel);
+      for (const size of [
+        { width: 1440, height: 900 },
+        { width: 1024, height: 768 },
+      ]) {
+        await board.page.setViewportSize(size);
+        await board.frame();
+        for (const name of ['What was measured', 'What the measurements say']) {
+          await panel.getByRole('heading', { name }).scrollIntoViewIfNeeded();
+          const body = await board.page.screenshot({ path: info.outputPath(`${name}-${size.width}.png`) });
+          await info.attach(name, { body, contentType: 'image/png' });
+        }
+        expect(await board.layoutFaults()).toEqual([]);
+        expect(await board.accessibilityFaults()).toEqual([]);
+      }
+    });
+  });
