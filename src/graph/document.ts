@@ -214,27 +214,31 @@ export const job = z.object({
   title: z.string().max(300),
   notes: text.default(''),
   units: z.enum(['imperial', 'metric']),
-  air: z.object({
-    /** m above sea level. */
-    elevation: finite.min(-500).max(6000).default(0),
-    temperature: finite.min(-40).max(80).default(20),
-    humidity: nonNegative.max(1).default(0.5),
-    outdoorTemperature: finite.min(-60).max(60).default(0),
-  }),
-  kitchen: z.object({
-    cooktop: z
-      .object({
-        fuel: z.enum(['gas', 'electric', 'induction', 'solid']),
-        width: positive,
-        /** W */
-        heatInput: nonNegative.optional(),
-        placement: z.enum(['wall', 'island', 'outdoor']),
-      })
-      .optional(),
-    /** Cooktop to hood, m. */
-    mountingHeight: positive.optional(),
-    ceilingHeight: positive.default(2.44),
-  }),
+  air: z
+    .object({
+      /** m above sea level. */
+      elevation: finite.min(-500).max(6000).default(0),
+      temperature: finite.min(-40).max(80).default(20),
+      humidity: nonNegative.max(1).default(0.5),
+      outdoorTemperature: finite.min(-60).max(60).default(0),
+    })
+    .prefault({}),
+  kitchen: z
+    .object({
+      cooktop: z
+        .object({
+          fuel: z.enum(['gas', 'electric', 'induction', 'solid']),
+          width: positive,
+          /** W */
+          heatInput: nonNegative.optional(),
+          placement: z.enum(['wall', 'island', 'outdoor']),
+        })
+        .optional(),
+      /** Cooktop to hood, m. */
+      mountingHeight: positive.optional(),
+      ceilingHeight: positive.default(2.44),
+    })
+    .prefault({}),
   house: z
     .object({
       volume: positive,

@@ -276,3 +276,151 @@ test('--json --explain gives every speed the derivations of all its figures', as
   const plain = JSON.parse((await run('solve', example, '--json')).stdout);
   expect(plain.schemes[0].speeds[0].derivations).toBeUndefined();
 });
+
+/** The document of the format's description, with its gaps filled in. */
+const described = {
+  format: 'gentlebend',
+  version: 1,
+  title: 'As the format is described, invented',
+  notes: '',
+  units: 'imperial',
+  air: { elevation: 0, temperature: 20, humidity: 0.5, outdoorTemperature: 0 },
+  kitchen: {
+    cooktop: { fuel: 'gas', width: 0.914, heatInput: 17600, placement: 'wall' },
+    mountingHeight: 0.71,
+    ceilingHeight: 2.44,
+  },
+  house: {
+    volume: 400,
+    ach50: 6,
+    leakageExponent: 0.65,
+    storeys: 1,
+    otherExhaust: [{ name: 'clothes dryer', flow: 0.07 }],
+    makeUpAir: null,
+    combustion: ['natural-draught water heater'],
+  },
+  hoods: [
+    {
+      id: 'h1',
+      name: 'Invented hood',
+      width: 0.914,
+      collar: { shape: 'round', diameter: 0.2032 },
+      speeds: [
+        {
+          name: 'high',
+          pressureBasis: 'static',
+          density: 1.2,
+          curve: [
+            [0, 260],
+            [0.12, 200],
+            [0.28, 0],
+          ],
+          sound: 62,
+        },
+      ],
+    },
+  ],
+  blocks: [{ id: 'b1', name: 'joist 4', kind: 'obstacle', min: [0, 0, 2.2], max: [0.04, 4, 2.44] }],
+  exits: [{ id: 'x1', name: 'north wall', kind: 'wall', min: [0, 3, 0], max: [4, 3.2, 2.44] }],
+  underlays: [],
+  prices: {},
+  schemes: [
+    {
+      id: 's1',
+      name: 'Out the north wall',
+      defaults: {
+        duct: { shape: 'round', diameter: 0.2032 },
+        material: 'galvanized',
+        bend: 'three-piece',
+      },
+      nodes: [
+        { id: 'n1', at: [1.2, 0.4, 1.75], role: 'hood', hood: 'h1' },
+        { id: 'n2', at: [1.2, 0.4, 2.3], role: 'turn', bend: { kind: 'smooth', radiusRatio: 1.5 } },
+        { id: 'n3', at: [1.2, 3, 2.3], role: 'cap', cap: 'wall-flap' },
+      ],
+      segments: [
+        {
+          id: 'd1',
+          from: 'n1',
+          to: 'n2',
+          duct: { shape: 'round', diameter: 0.2032 },
+          material: 'galvanized',
+          stretch: 1,
+          insulation: 0,
+          fittings: [{ kind: 'backdraught-damper', at: 0.3 }],
+        },
+        { id: 'd2', from: 'n2', to: 'n3' },
+      ],
+    },
+  ],
+};
+
+test('a job written as the format describes it is solved without a word', async () => {
+  const { code, stdout, stderr } = await run('solve', file(JSON.stringify(described)), '--json');
+  expect([code, stderr]).toEqual([0, '']);
+  const [speed] = JSON.parse(stdout).schemes[0].speeds;
+  expect(speed).toMatchObject({ hood: 'h1', name: 'high' });
+  expect(speed.fittings.map(({ kind }: { kind: string }) => kind)).toEqual([
+    'backdraught-damper',
+    'bend',
+    'cap',
+  ]);
+  expect(speed.fittings[1].label).toMatch(/smooth/i);
+});
+
+test('a job says no more than it must: without air, kitchen, house, blocks, exits it is taken as usual', async () => {
+  const { format, version, title, units, hoods, schemes } = described;
+  const least = await run(
+    'solve',
+    file(JSON.stringify({ format, version, title, units, hoods, schemes })),
+    '--json',
+  );
+  expect([least.code, least.stderr]).toEqual([0, '']);
+  const given = await run(
+    'solve',
+    file(JSON.stringify({ ...described, house: undefined, kitchen: {} })),
+    '--json',
+  );
+  const flowIn = ({ stdout }: { stdout: string }) => JSON.parse(stdout).schemes[0].speeds[0].flow;
+  expect(flowIn(least)).toBe(flowIn(given));
+});
+
+test('--json has every field that is promised, in SI', async () => {
+  const { stdout } = await run('solve', example, '--json');
+  for (const scheme of JSON.parse(stdout).schemes) {
+    expect(scheme).toMatchObject({
+      id: expect.any(String),
+      name: expect.any(String),
+      findings: expect.any(Array),
+    });
+    for (const speed of scheme.speeds) {
+      expect(speed).toMatchObject({
+        hood: expect.any(String),
+        name: expect.any(String),
+        flow: expect.any(Number),
+        ratedFlow: expect.any(Number),
+        totalPressure: expect.any(Number),
+      });
+      expect(speed.segments.length * speed.fittings.length).toBeGreaterThan(0);
+      for (const { id, ...figures } of speed.segments) {
+        const { flow, velocity, frictionLoss, lossPerMetre } = figures;
+        expect([typeof id, ...[flow, velocity, frictionLoss, lossPerMetre].map(Number.isFinite)]).toEqual([
+          'string',
+          true,
+          true,
+          true,
+          true,
+        ]);
+      }
+      for (const { at, kind, c, loss, equivalentLength } of speed.fittings) {
+        expect([typeof at, typeof kind, ...[c, loss, equivalentLength].map(Number.isFinite)]).toEqual([
+          'string',
+          'string',
+          true,
+          true,
+          true,
+        ]);
+      }
+    }
+  }
+});
