@@ -1,5 +1,5 @@
 import { produce } from 'immer';
-import type { Vec3 } from '../../graph/document.ts';
+import type { ExitFace, Vec3 } from '../../graph/document.ts';
 import { moveNodes, setBend } from '../../graph/edits/index.ts';
 import { inferRoute } from '../../graph/infer.ts';
 import { roomIn } from '../../graph/inference/turns.ts';
@@ -101,9 +101,16 @@ function capsStay({ job, route }: Scene, moved: readonly string[], by: Vec3): bo
   return moved.every((id) => {
     const node = route.nodes.get(id);
     if (node?.kind !== 'cap') return true;
-    const on = (at: Vec3, { min, max }: { min: Vec3; max: Vec3 }) =>
-      ([0, 1, 2] as const).filter((i) => at[i] >= min[i] && at[i] <= max[i]).length >= 2;
     const faces = job.exits.filter((face) => on(node.at, face));
     return faces.length === 0 || faces.some((face) => on(add(node.at, by), face));
   });
+}
+
+/** Within a face's outline, however far out of its plane. */
+function on(at: Vec3, { min, max }: Pick<ExitFace, 'min' | 'max'>): boolean {
+  const sides = [0, 1, 2].map((axis) => (max[axis] ?? 0) - (min[axis] ?? 0));
+  const thin = sides.indexOf(Math.min(...sides));
+  return ([0, 1, 2] as const).every(
+    (axis) => axis === thin || (at[axis] >= min[axis] && at[axis] <= max[axis]),
+  );
 }

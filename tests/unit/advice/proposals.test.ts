@@ -142,6 +142,69 @@ describe('bends', () => {
   });
 });
 
+describe('two bends instead of one', () => {
+  const square: Vec3[] = [
+    [0, 0, 0],
+    [0, 0, 2],
+    [0, 3, 2],
+  ];
+  const [proposal] = ofKind(runThrough(square, { bend: 'mitred' }), 'two 45s');
+
+  it('share the angle equally, are of the same make, and end where the one did', () => {
+    const nodes = [...(proposal?.solution.route.nodes.values() ?? [])];
+    const bends = nodes.flatMap(({ bend }) => (bend ? [bend] : []));
+    expect(bends.map(({ kind }) => kind)).toEqual(['mitred', 'mitred']);
+    for (const { angle } of bends) expect(angle).toBeCloseTo(45, 9);
+    expect(nodes.find(({ kind }) => kind === 'cap')?.at).toEqual([0, 3, 2]);
+  });
+
+  it('shorten the run by what the corner was longer than its cut', () => {
+    const length = [...(proposal?.solution.route.segments.values() ?? [])].reduce(
+      (n, leg) => n + leg.length,
+      0,
+    );
+    const diagonal = 1.2 * 0.2032;
+    expect(5 - length).toBeCloseTo(2 * (diagonal / Math.SQRT2) - diagonal, 9);
+  });
+});
+
+describe('a moved turn', () => {
+  const low: Vec3[] = [
+    [0, 0, 0],
+    [0, 0, 0.25],
+    [0, 3, 0.25],
+    [0, 3, 2],
+  ];
+  const [proposal] = ofKind(runThrough(low, { bend: 'mitred' }), 'moved turn');
+
+  it('rises just far enough for the gentlest bend, and the leg beyond follows up to the riser', () => {
+    const at = (id: string) => proposal?.solution.route.nodes.get(id)?.at;
+    expect(at('n1')?.[2]).toBeCloseTo(0.31, 9);
+    expect(at('n2')).toEqual([0, 3, at('n1')?.[2]]);
+    expect(at('n3')).toEqual([0, 3, 2]);
+    expect(proposal?.solution.route.nodes.get('n1')?.bend?.radiusRatio).toBe(1.5);
+  });
+
+  it('is not proposed where the bend fits as it is', () => {
+    const roomy: Vec3[] = low.map(([x, y, z]) => [x, y, z === 0.25 ? 0.5 : z]);
+    expect(ofKind(runThrough(roomy, { bend: 'mitred' }), 'moved turn')).toEqual([]);
+  });
+
+  it('does not push a cap off its face', () => {
+    const face = {
+      id: 'x',
+      name: 'wall',
+      kind: 'wall' as const,
+      min: [-1, 2.9, 0] as Vec3,
+      max: [1, 3.1, 0.28] as Vec3,
+    };
+    const straightOut = low.slice(0, 3);
+    const free = runThrough(straightOut, { bend: 'mitred' });
+    expect(ofKind(free, 'moved turn')).toHaveLength(1);
+    expect(ofKind({ ...free, exits: [face] }, 'moved turn')).toEqual([]);
+  });
+});
+
 describe('duct', () => {
   const straight: Vec3[] = [
     [0, 0, 0],
