@@ -44,18 +44,18 @@ export default function ChartsDock() {
       </header>
       <div className="charts-body">
         {hood && (
-          <section aria-labelledby="chart-fan">
+          <section aria-labelledby="chart-fan" tabIndex={tables ? 0 : -1}>
             <h3 id="chart-fan">Fan and run</h3>
             {tables ? <FanTable hood={hood} /> : <FanChart hood={hood} size={size} />}
           </section>
         )}
         {outcome ? (
           <>
-            <section aria-labelledby="chart-profile">
+            <section aria-labelledby="chart-profile" tabIndex={tables ? 0 : -1}>
               <h3 id="chart-profile">Pressure along the run</h3>
               {tables ? <ProfileTable solved={outcome} /> : <PressureProfile solved={outcome} size={size} />}
             </section>
-            <section aria-labelledby="chart-budget">
+            <section aria-labelledby="chart-budget" tabIndex={tables ? 0 : -1}>
               <h3 id="chart-budget">Pressure by part</h3>
               {tables ? <BudgetTable solved={outcome} /> : <BudgetChart solved={outcome} size={size} />}
             </section>

@@ -128,9 +128,10 @@ function Pages({ node, first, presenting, close }: PagesProps) {
         </header>
         {page !== 'lessons' && page !== 'run' && (
           <div className="lab-subject">
-            <label>
-              Turn
+            <div className="lab-pick">
+              <span aria-hidden="true">Turn</span>
               <select
+                aria-label="Turn"
                 value={turn ?? ''}
                 onChange={(event) => setPicked(event.target.value === '' ? null : event.target.value)}
               >
@@ -141,7 +142,7 @@ function Pages({ node, first, presenting, close }: PagesProps) {
                   </option>
                 ))}
               </select>
-            </label>
+            </div>
             <ToggleButtonGroup
               className="switch"
               aria-label="Speed"

@@ -26,7 +26,7 @@ export function GuessForm({ question, scale, start, act, onGuess }: GuessFormPro
       }}
     >
       <LabSlider
-        label={question}
+        label={`${question} (${scale.unit})`}
         value={value}
         min={scale.min}
         max={scale.max}
@@ -135,7 +135,7 @@ export function LabSlider({
         {({ state }) => (
           <>
             <span className="lab-track-fill" style={{ width: `${100 * state.getThumbPercent(0)}%` }} />
-            <SliderThumb className="lab-thumb" aria-valuetext={text(value)} />
+            <SliderThumb className="lab-thumb" />
           </>
         )}
       </SliderTrack>

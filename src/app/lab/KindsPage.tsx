@@ -85,13 +85,12 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
                 {row.caution && <p className="caution">{row.caution}</p>}
                 <Button
                   className="text-button"
-                  aria-label={`Look at the ${row.name.toLowerCase()}`}
                   onPress={() => {
                     choose({ kind: row.id, radiusRatio: row.defaultRadiusRatio });
                     onTake();
                   }}
                 >
-                  Look at it
+                  Look at it<span className="unseen">: {row.name.toLowerCase()}</span>
                 </Button>
               </div>
             </li>

@@ -1,0 +1,248 @@
+import { type BoardPage, expect, test } from './support.ts';
+
+const openLab = async ({ page }: BoardPage, name = 'Bend lab') => {
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type(name.toLowerCase());
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('dialog', { name: 'Bend lab' })).toBeVisible();
+};
+
+/** The figures of a page of the lab, as numbers. */
+const figures = async ({ page }: BoardPage) => {
+  const read = async (id: string) =>
+    Number.parseFloat((await page.locator(`[data-figure="${id}"] dd > span`).first().textContent()) ?? '');
+  return {
+    flow: await read('flow'),
+    c: await read('c'),
+    equivalent: await read('equivalent'),
+    loss: await read('loss'),
+    sound: await read('sound'),
+  };
+};
+
+const radius = ({ page }: BoardPage) => page.getByRole('slider', { name: 'Radius over diameter, r/D' });
+
+const dragGrip = async ({ page }: BoardPage, dx: number, dy: number) => {
+  const box = await page.locator('[data-grip="radius"]').boundingBox();
+  if (!box) throw new Error('the turn has a grip');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + dx, y + dy, { steps: 8 });
+  await page.mouse.up();
+};
+
+test('pulling the arc outward makes the turn tighter: every figure goes with it, and back', async ({
+  board,
+}) => {
+  await board.open('?example');
+  await openLab(board);
+  const before = await figures(board);
+  await dragGrip(board, 26, 26);
+  const tight = await figures(board);
+  expect(Number(await radius(board).inputValue())).toBeLessThan(1);
+  expect(tight.c).toBeGreaterThan(before.c);
+  expect(tight.equivalent).toBeGreaterThan(before.equivalent);
+  expect(tight.loss).toBeGreaterThan(before.loss);
+  expect(tight.flow).toBeLessThan(before.flow);
+  expect(tight.sound).toBeGreaterThan(before.sound);
+  await dragGrip(board, -80, -80);
+  const gentle = await figures(board);
+  expect(Number(await radius(board).inputValue())).toBeGreaterThan(1);
+  expect(gentle.c).toBeLessThan(before.c);
+  expect(gentle.equivalent).toBeLessThan(before.equivalent);
+  expect(gentle.flow).toBeGreaterThan(before.flow);
+});
+
+test('the slider changes the radius by keys, and the drawing with it', async ({ board }) => {
+  await board.open('?example');
+  await openLab(board);
+  const arc = () => board.page.locator('.stage [data-kind="bend"] .drawn-wall').getAttribute('d');
+  const [before, drawn] = [await figures(board), await arc()];
+  await radius(board).focus();
+  for (let i = 0; i < 6; i += 1) await board.page.keyboard.press('ArrowRight');
+  await expect(radius(board)).toHaveValue('1.3');
+  const after = await figures(board);
+  expect(after.c).toBeLessThan(before.c);
+  expect(after.flow).toBeGreaterThan(before.flow);
+  expect(await arc()).not.toBe(drawn);
+});
+
+test('a turn of the drawing is tried without touching it, and applied as one undo step', async ({
+  board,
+}) => {
+  await board.open('?example');
+  await board.page.locator('[data-sheet="floor"]').focus();
+  for (let i = 0; i < 3; i += 1) await board.page.keyboard.press(']');
+  await board.page.getByRole('tab', { name: 'Selected' }).click();
+  await board.page.getByRole('button', { name: 'Try it in the bend lab' }).click();
+  const [start] = [await board.seen()];
+  const [turn] = start.bends;
+  if (!turn) throw new Error('the example has turns');
+  await expect(board.page.getByLabel('Turn', { exact: true })).toHaveValue(turn.node);
+  await radius(board).focus();
+  await board.page.keyboard.press('Home');
+  expect((await board.seen()).job).toEqual(start.job);
+  const { flow } = await figures(board);
+  await board.page.getByRole('button', { name: 'Apply to my drawing' }).click();
+  const applied = await board.seen();
+  expect(applied.bends[0]?.radiusRatio).toBe(0.5);
+  expect(applied.undoLabel).toBe('make turn as in the lab');
+  expect(Math.round((applied.flow ?? 0) / 0.00047194745)).toBe(flow);
+  await board.page.keyboard.press('Escape');
+  await board.page.keyboard.press('Control+z');
+  expect((await board.seen()).job).toEqual(start.job);
+});
+
+test('guess first hides the figures of a new situation until a guess is made', async ({ board }) => {
+  await board.open('?example');
+  await openLab(board);
+  await board.page.getByText('Guess first').click();
+  const guess = board.page.getByRole('slider', { name: /How much air gets out/ });
+  await expect(guess).toBeVisible();
+  await expect(board.page.locator('[data-figure="c"]')).toHaveCount(0);
+  await guess.focus();
+  await board.page.keyboard.press('Home');
+  await board.page.getByRole('button', { name: 'Reveal' }).click();
+  await expect(board.page.getByText(/You said 0 cfm; it is \d+ cfm/)).toBeVisible();
+  await expect(board.page.locator('[data-figure="c"]')).toBeVisible();
+  await radius(board).focus();
+  await board.page.keyboard.press('ArrowLeft');
+  await expect(guess).toBeVisible();
+  await expect(board.page.locator('[data-figure="c"]')).toHaveCount(0);
+});
+
+test('every kind of bend stands beside the others, the mitred one as the dearest', async ({ board }) => {
+  await board.open('?example');
+  await openLab(board);
+  await board.page.getByRole('tab', { name: 'All kinds' }).click();
+  const kinds = board.page.locator('.kind');
+  await expect(kinds).toHaveCount(12);
+  await expect(kinds.last()).toHaveAttribute('data-kind', 'mitred');
+  const cs = await board.page.locator('.kind dl > div:first-child dd span').allInnerTexts();
+  const values = cs.map(Number);
+  expect(values).toEqual([...values].sort((a, b) => a - b));
+  await board.page.getByRole('button', { name: 'Look at it: mitred bend', exact: true }).click();
+  expect((await figures(board)).c).toBe(values.at(-1));
+  await expect(radius(board)).toBeDisabled();
+});
+
+test('two 45s help a mitred corner, and a run loses air with each bend', async ({ board }) => {
+  await board.open('?example');
+  await openLab(board);
+  await board.page.getByRole('tab', { name: 'All kinds' }).click();
+  await board.page.getByRole('button', { name: 'Look at it: mitred bend', exact: true }).click();
+  await board.page.getByRole('tab', { name: 'Two 45s' }).click();
+  await expect(board.page.getByText(/they are worth it/)).toBeVisible();
+  await board.page.getByRole('tab', { name: 'A run of bends' }).click();
+  const texts = await board.page.locator('.run-bars dd span').allInnerTexts();
+  const flows = texts.map((text) => Number.parseFloat(text));
+  expect(flows).toHaveLength(7);
+  expect(flows).toEqual([...flows].sort((a, b) => b - a));
+  expect(new Set(flows).size).toBe(7);
+});
+
+test('a lesson is walked from its first step to its end with keys alone', async ({ board }) => {
+  await board.open('?example');
+  const { page } = board;
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('lessons');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Begin “Tight turns”' }).focus();
+  await page.keyboard.press('Enter');
+  const told: string[] = [];
+  for (let step = 1; step <= 5; step += 1) {
+    await expect(page.getByText(`step ${step} of 5`)).toBeVisible();
+    await expect(page.locator('.lesson h3')).toBeFocused();
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('dialog').getByRole('slider')).toBeFocused();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await expect(page.getByText(/^Remember\./)).toBeVisible();
+    told.push((await page.locator('.lesson-table tbody tr').first().textContent()) ?? '');
+    await expect(page.getByRole('button', { name: step < 5 ? 'Next step' : 'To the end' })).toBeFocused();
+    await page.keyboard.press('Enter');
+  }
+  await expect(page.getByRole('heading', { name: /take home from “Tight turns”/ })).toBeFocused();
+  await expect(page.locator('.lesson-end li')).toHaveCount(5);
+  await expect(page.getByRole('heading', { name: 'How far this holds' })).toBeVisible();
+  expect(new Set(told).size).toBe(5);
+});
+
+test('presenting sets every word in big type, and Escape leads back to the lab', async ({ board }) => {
+  await board.open('?example');
+  await openLab(board);
+  const { page } = board;
+  await page.getByRole('button', { name: 'Present', exact: true }).click();
+  for (const tab of ['One turn', 'All kinds', 'Two 45s', 'A run of bends', 'Lessons']) {
+    await page.getByRole('tab', { name: tab }).click();
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('.lab *')].flatMap((element) => {
+        const words = [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim());
+        const shown = element.getClientRects().length > 0 && element.clientWidth > 1;
+        return words && shown && Number.parseFloat(getComputedStyle(element).fontSize) < 20
+          ? [`${element.className}: ${element.textContent}`]
+          : [];
+      }),
+    );
+    expect(small, tab).toEqual([]);
+  }
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('button', { name: 'Present', exact: true })).toBeVisible();
+  await expect(page.getByRole('dialog', { name: 'Bend lab' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog', { name: 'Bend lab' })).toHaveCount(0);
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme, reducedMotion: 'reduce' });
+
+    test('no page of the lab has a fault that axe finds, presented or not', async ({ board }) => {
+      await board.open('?example');
+      await openLab(board);
+      const { page } = board;
+      for (const presented of [false, true]) {
+        if (presented) await page.getByRole('button', { name: 'Present', exact: true }).click();
+        for (const tab of ['One turn', 'All kinds', 'Two 45s', 'A run of bends', 'Lessons']) {
+          await page.getByRole('tab', { name: tab }).click();
+          await page.waitForTimeout(150);
+          expect(await board.accessibilityFaults(), `${tab} ${presented}`).toEqual([]);
+        }
+      }
+    });
+
+    test('no step of a lesson has a fault that axe finds', async ({ board }) => {
+      await board.open('?example');
+      await openLab(board, 'Lessons');
+      const { page } = board;
+      await page.getByRole('button', { name: 'Begin “Small cap”' }).click();
+      expect(await board.accessibilityFaults()).toEqual([]);
+      await page.getByRole('button', { name: 'Show it', exact: true }).click();
+      expect(await board.accessibilityFaults()).toEqual([]);
+    });
+  });
+
+for (const [width, height] of [
+  [1440, 900],
+  [1024, 768],
+] as const)
+  test(`at ${width} by ${height} no word of the lab is cut and nothing lies over anything`, async ({
+    board,
+  }) => {
+    await board.page.setViewportSize({ width, height });
+    await board.open('?example');
+    await openLab(board);
+    for (const tab of ['One turn', 'All kinds', 'Two 45s', 'A run of bends', 'Lessons']) {
+      await board.page.getByRole('tab', { name: tab }).click();
+      await board.page.waitForTimeout(150);
+      const faults = await board.layoutFaults();
+      expect(
+        faults.filter((fault) => !fault.startsWith('overlap')),
+        tab,
+      ).toEqual([]);
+    }
+  });
