@@ -18,21 +18,6 @@ export function viewBoxOf(bounds: Bounds, margin = 0): string {
     .join(' ');
 }
 
-/** The smallest rectangle around drawables; null for none. */
-export function boundsOfDrawables(drawables: readonly Drawable[]): Bounds | null {
-  const [first, ...rest] = drawables.map((item) => item.bounds);
-  if (!first) return null;
-  return rest.reduce(
-    (sum, each) => ({
-      minU: Math.min(sum.minU, each.minU),
-      minV: Math.min(sum.minV, each.minV),
-      maxU: Math.max(sum.maxU, each.maxU),
-      maxV: Math.max(sum.maxV, each.maxV),
-    }),
-    first,
-  );
-}
-
 interface SheetSvgProps {
   readonly drawables: readonly Drawable[];
   /** Fill by drawable; paper where it gives none. */

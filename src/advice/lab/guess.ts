@@ -28,7 +28,7 @@ export function judgeGuess(guess: number, truth: number, before: number | null):
 }
 
 function wordsOf(off: number, rightWay: boolean | null): string {
-  const near = `${off < 0.995 ? Math.round(100 * off) : 'more than 100'} % off`;
+  const near = `${off < 1.005 ? Math.round(100 * off) : 'more than 100'} % off`;
   if (off <= 0.03) return 'Spot on. Few people feel air this well.';
   if (off <= 0.1) return `Very close: ${near}.`;
   if (rightWay === false)

@@ -6,8 +6,8 @@ import type { GuessScale } from './text.ts';
 interface GuessFormProps {
   readonly question: string;
   readonly scale: GuessScale;
-  /** Where the slider starts, SI. */
-  readonly start: number;
+  /** Where the slider starts, SI; in the middle for null. */
+  readonly start: number | null;
   readonly act: string;
   /** The guess, SI; null where it was passed over. */
   readonly onGuess: (guess: number | null) => void;
@@ -15,7 +15,8 @@ interface GuessFormProps {
 
 /** Asks for a prediction. What is guessed is told to nobody and kept nowhere. */
 export function GuessForm({ question, scale, start, act, onGuess }: GuessFormProps) {
-  const near = Math.round(scale.shown(start) / scale.step) * scale.step;
+  const near =
+    Math.round((start === null ? (scale.min + scale.max) / 2 : scale.shown(start)) / scale.step) * scale.step;
   const [value, setValue] = useState(Math.min(scale.max, Math.max(scale.min, near)));
   return (
     <form
@@ -84,7 +85,7 @@ export function GuessFirst({ active, situation, children, ...asked }: GuessFirst
         key={situation}
         question={asked.question}
         scale={asked.scale}
-        start={asked.before ?? asked.scale.si(asked.scale.max / 2)}
+        start={asked.before}
         act="Reveal"
         onGuess={(guess) => setAnswer({ situation, guess })}
       />

@@ -65,7 +65,7 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
               key={at}
               question={step.ask.question}
               scale={scaleOf(step, before, units)}
-              start={step.change && step.ask.of !== 'equivalentLength' ? askedFigure(step.ask, before) : 0}
+              start={step.change && step.ask.of !== 'equivalentLength' ? askedFigure(step.ask, before) : null}
               act={step.change ? 'Make the change' : 'Show it'}
               onGuess={(guess) => setAnswer({ guess })}
             />
