@@ -34,6 +34,14 @@ describe('the list of checks', () => {
     expect([...new Set(all.map(({ figure }) => figure.id.charAt(0)))].join('')).toBe('ABCDEFGHI');
   });
 
+  test('holds at least 20 figures each on friction (A), on bends and on changes of size', () => {
+    const agreed = all.filter((verdict) => verdict.agrees).map(({ figure }) => figure);
+    const on = (subject: RegExp) => agreed.filter(({ quantity }) => subject.test(quantity)).length;
+    expect(agreed.filter(({ id }) => id.startsWith('A')).length).toBeGreaterThanOrEqual(20);
+    expect(on(/elbow|bend/i)).toBeGreaterThanOrEqual(20);
+    expect(on(/contraction|expansion|transition|reducer/i)).toBeGreaterThanOrEqual(20);
+  });
+
   test('gives a reason for every figure that is not computed', () => {
     const missing = leftOut();
     for (const { id } of figures) expect(checks.has(id) || missing.has(id), id).toBe(true);

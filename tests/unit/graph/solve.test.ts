@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import type { FanSpeed, Hood, Job, Vec3 } from '../../../src/graph/document.ts';
-import type { SchemeSolution, Solved } from '../../../src/graph/solution.ts';
+import type { FittingResult, SchemeSolution, Solved } from '../../../src/graph/solution.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
 import { exampleJob, jobOf, runThrough, solvedAtFull, withScheme } from '../../support/route-job.ts';
 
@@ -244,4 +244,36 @@ test('a part in line is met at its place whatever way the segment is stored', ()
 test('solving the same scheme again gives the very same solution', () => {
   const job = exampleJob();
   expect(solveScheme(job, 'roof')).toBe(solveScheme({ ...job, title: 'renamed' }, 'roof'));
+});
+
+test('a tight bend (r/D 0.5) stands worse than a gentle one (1.5) in every number, at every speed', () => {
+  const points: Vec3[] = [
+    [0, 0, 1.8],
+    [0, 0, 2.8],
+    [3, 0, 2.8],
+    [3, 3, 2.8],
+  ];
+  const speedsAt = (radiusRatio: number) => {
+    const job = runThrough(points, {
+      duct: { shape: 'round', diameter: 0.1524 },
+      bend: { kind: 'smooth', radiusRatio },
+    });
+    return solveScheme(job, job.schemes[0]?.id ?? '').speeds.map(({ outcome }) => {
+      if (!outcome.solved) throw new Error(outcome.reason);
+      return outcome;
+    });
+  };
+  const gentle = speedsAt(1.5);
+  const bend = (outcome: Solved) => outcome.fittings.find(({ kind }) => kind === 'bend') as FittingResult;
+  const bendNoise = (outcome: Solved) => outcome.sound.cook.byCause.get('bend') as number;
+  for (const [i, tight] of speedsAt(0.5).entries()) {
+    const other = gentle[i] as Solved;
+    expect(tight.flow).toBeLessThan(other.flow);
+    expect(tight.staticPressure).toBeGreaterThan(other.staticPressure);
+    for (const figure of ['c', 'loss', 'equivalentLength', 'share'] as const)
+      expect(bend(tight)[figure], figure).toBeGreaterThan(bend(other)[figure]);
+    expect(tight.sound.fan.pressure).toBeGreaterThan(other.sound.fan.pressure);
+    expect(bendNoise(tight)).toBeGreaterThan(bendNoise(other));
+    expect(tight.sound.cook.level).toBeGreaterThan(other.sound.cook.level);
+  }
 });
