@@ -1,6 +1,8 @@
 import type { UnitSystem } from '../../graph/document.ts';
 import { parseLength } from '../../units/index.ts';
 import type { Typed } from './draw/typing.ts';
+import { actionOf } from './keys.ts';
+import type { KeyInput } from './tool.ts';
 
 /** Several numbers that a tool can be typed into, one at a time. */
 export interface TypedFields {
@@ -15,21 +17,35 @@ export function blankFields(count: number): TypedFields {
 const opening = /^[0-9.]$/;
 const following = /^[0-9.,'"′″/ a-z-]$/i;
 
+/** The fields after any key: Tab and its way back, Backspace, or a printable key; `null` where it means nothing here. */
+export function typedKey(fields: TypedFields, input: KeyInput): TypedFields | null {
+  switch (actionOf(input, 'type')) {
+    case 'type.next':
+      return stepField(fields, 1);
+    case 'type.back':
+      return stepField(fields, -1);
+    case 'type.erase':
+      return eraseFrom(fields);
+    default:
+      return input.modifiers.mod ? null : typeInto(fields, input.key);
+  }
+}
+
 /** The fields after a printable key, or `null` where the key starts or continues no number. */
-export function typeInto(fields: TypedFields, key: string): TypedFields | null {
+function typeInto(fields: TypedFields, key: string): TypedFields | null {
   const text = fields.texts[fields.active] ?? '';
   return (text === '' ? opening : following).test(key) ? withText(fields, text + key) : null;
 }
 
 /** The fields after Backspace, or `null` where there is nothing to erase. */
-export function eraseFrom(fields: TypedFields): TypedFields | null {
+function eraseFrom(fields: TypedFields): TypedFields | null {
   const text = fields.texts[fields.active] ?? '';
   if (text !== '') return withText(fields, text.slice(0, -1));
   return fields.active > 0 ? { ...fields, active: fields.active - 1 } : null;
 }
 
 /** The next field, or the one before; round from the last to the first. */
-export function stepField(fields: TypedFields, by: 1 | -1): TypedFields {
+function stepField(fields: TypedFields, by: 1 | -1): TypedFields {
   const count = fields.texts.length;
   return { ...fields, active: (fields.active + by + count) % count };
 }

@@ -8,7 +8,7 @@ import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
-import { blankFields, eraseFrom, isBlank, shownField, sizeIn, stepField, typeInto } from '../typed-fields.ts';
+import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
 import type { BoxKind } from './kinds.ts';
 import { boxReady } from './ready.ts';
 import { repeating } from './repeating.ts';
@@ -120,16 +120,7 @@ export function boxCorner(context: ToolContext, { kinds, place, from, press }: B
       const action = actionOf(input, 'type');
       if (action === 'type.commit') return commit() ?? true;
       if (action === 'type.cancel') return ready();
-      const typed =
-        action === 'type.next'
-          ? stepField(fields, 1)
-          : action === 'type.back'
-            ? stepField(fields, -1)
-            : action === 'type.erase'
-              ? eraseFrom(fields)
-              : input.modifiers.mod
-                ? null
-                : typeInto(fields, input.key);
+      const typed = typedKey(fields, input);
       if (!typed) return false;
       fields = typed;
       show();

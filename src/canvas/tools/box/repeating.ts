@@ -9,7 +9,7 @@ import { joined, selectionOf } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import { selectIdle } from '../select/idle.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
-import { blankFields, eraseFrom, isBlank, shownField, sizeIn, stepField, typeInto } from '../typed-fields.ts';
+import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
 
 /** Joists stand 16 in, or 400 mm, from centre to centre: common practice. */
 const USUAL_SPACING = { imperial: 16 * INCH, metric: 0.4 } as const;
@@ -111,16 +111,7 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
       const action = actionOf(input, 'type');
       if (action === 'type.commit') return commit();
       if (action === 'type.cancel') return done();
-      const typed =
-        action === 'type.next'
-          ? stepField(fields, 1)
-          : action === 'type.back'
-            ? stepField(fields, -1)
-            : action === 'type.erase'
-              ? eraseFrom(fields)
-              : input.modifiers.mod
-                ? null
-                : typeInto(fields, input.key);
+      const typed = typedKey(fields, input);
       if (!typed) return false;
       fields = typed;
       show();
