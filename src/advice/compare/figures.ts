@@ -1,8 +1,9 @@
+import { type BudgetCause, pressureBudget } from '../../graph/budget.ts';
 import type { Job } from '../../graph/document.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { placesOf } from '../../graph/places.ts';
 import type { Finding, Severity } from '../../graph/route.ts';
-import type { FittingKind, SchemeSolution, Solved } from '../../graph/solution.ts';
+import type { SchemeSolution, Solved } from '../../graph/solution.ts';
 import { type Cost, costOf } from '../cost/price.ts';
 import { outcomeAt } from '../proposals/effects.ts';
 import { requiredAirflow } from '../required.ts';
@@ -82,23 +83,25 @@ export function figuresOf(job: Job, solution: SchemeSolution, speed: number): Sc
   };
 }
 
-const causeOf: Readonly<Partial<Record<FittingKind, Cause>>> = {
-  bend: 'bends',
-  transition: 'size changes',
-  junction: 'junctions',
+/** What each cause of the whole budget is called where schemes are compared; help is not in it. */
+const causeOf: Readonly<Record<BudgetCause, Cause | null>> = {
+  house: 'house',
+  friction: 'straight duct',
+  bends: 'bends',
+  transitions: 'size changes',
+  junctions: 'junctions',
+  dampers: 'parts in line',
+  'parts in line': 'parts in line',
   cap: 'cap',
-  exit: 'cap',
+  'helping fans': null,
 };
 
 /** Where the pressure goes, Pa by cause, along the path of the air from the hood. */
 export function budgetOf(solved: Solved): ReadonlyMap<Cause, number> {
-  const path = new Set(solved.path);
   const budget = new Map<Cause, number>();
-  const charge = (cause: Cause, loss: number) => budget.set(cause, (budget.get(cause) ?? 0) + loss);
-  for (const { id, frictionLoss } of solved.segments.values())
-    if (path.has(id)) charge('straight duct', frictionLoss);
-  for (const { segment, kind, loss } of solved.fittings)
-    if (path.has(segment)) charge(causeOf[kind] ?? 'parts in line', loss);
-  if (solved.house) charge('house', -solved.house.pressure);
+  for (const part of pressureBudget(solved)) {
+    const cause = causeOf[part.cause];
+    if (cause) budget.set(cause, (budget.get(cause) ?? 0) + part.loss);
+  }
   return budget;
 }
