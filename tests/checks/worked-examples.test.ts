@@ -388,6 +388,57 @@ test('a house that leaks Q = C dp^n is drawn down until as much comes in as the 
   within(found.house?.leakage as number, q + 0.05);
 });
 
+test('a make-up opening of 0.02 m² behind a grille (discharge 0.6, common practice) shares the load with the leaks', async () => {
+  // What goes out at pressure p comes in through both: C p^n + 0.6 A √(2p/ρ).
+  const c = (3 * 340) / 3600 / 50 ** 0.65;
+  const comesIn = (p: number) => c * p ** 0.65 + 0.6 * 0.02 * Math.sqrt((2 * p) / STANDARD.density);
+  const duct = roundDuct(5, 8 * INCH, GALVANIZED);
+  const p = root((x) => line(comesIn(x), STANDARD) - x - friction(duct, comesIn(x), STANDARD), 1e-2, 100);
+  const found = await solved({
+    places: [
+      [0, 0, 0],
+      [0, 0, 5],
+    ],
+    more: { house: { volume: 340, ach50: 3, makeUpAir: { kind: 'opening', area: 0.02 } } },
+  });
+  within(found.flow, comesIn(p));
+  within(found.house?.pressure as number, -p);
+  within(found.house?.leakage as number, c * p ** 0.65);
+});
+
+test('a screen, a damper and a flap in the run add their own: C of a data sheet, and a flap that holds back 6 Pa', async () => {
+  // A backdraught damper holds back 6 Pa and has C 0.4 once it is open (common practice); a part of C 0.8, and one
+  // that loses 20 Pa at 0.2 m³/s in standard air of 1.2 kg/m³, quadratic.
+  const area = circle(8 * INCH);
+  const q = root(
+    (x) =>
+      line(x, STANDARD) -
+      friction(roundDuct(5, 8 * INCH, GALVANIZED), x, STANDARD) -
+      6 -
+      1.2 * velocityPressure(x, area, STANDARD) -
+      20 * (x / 0.2) ** 2 * (STANDARD.density / 1.2),
+    1e-3,
+    0.5,
+  );
+  const found = await solved({
+    places: [
+      [0, 0, 0],
+      [0, 0, 5],
+    ],
+    segments: {
+      0: {
+        fittings: [
+          { kind: 'backdraught-damper', at: 0.3 },
+          { kind: 'user', at: 1, user: { c: 0.8 } },
+          { kind: 'user', at: 2, user: { loss: 20, atFlow: 0.2 } },
+        ],
+      },
+    },
+  });
+  // The flap leaves its seat by q / √(q² + seat²), a smooth step that is within 1e-3 of the whole 6 Pa here.
+  expect(Math.abs(found.flow / q - 1)).toBeLessThan(3e-4);
+});
+
 test('two hoods on a square tee: both ways balance with the losses of Idelchik (from memory)', async () => {
   // Hood a straight through 8 in, hood b by a 6 in branch, 8 in trunk; converging tee on the velocity of the whole:
   // straight 1.55 q - q², branch A (1 + (q/a)² - 2 (1 - q)²), A = 0.9 (1 - q) but at least 0.55 above a = 0.35.

@@ -31,7 +31,7 @@ function anyPart(random: Random): LossPart {
   ])();
 }
 
-/** A random network of ours: any parts, static-basis fans, dead ends, pressures beyond zero. */
+/** A random network of ours: any parts, static-basis fans, dead ends, pressures beyond zero, houses. */
 function anyNetwork(random: Random): Network {
   const network = ours(randomNetwork(random, random() < 0.5));
   const edges = network.edges.map((edge): NetworkEdge => {
@@ -47,10 +47,28 @@ function anyNetwork(random: Random): Network {
     return { id: 'stub', from: hang.to, to: id, parts: hang.parts };
   });
   const wind = random() < 0.3 ? between(random, -30, 30) : 0;
-  return {
+  const windy = {
     ...network,
     nodes: [...network.nodes.map((n) => (n.id === 'out' ? { ...n, pressure: wind } : n)), ...blind],
     edges: [...edges, ...stub],
+  };
+  return random() < 0.3 ? inHouse(windy, random) : windy;
+}
+
+/** The same with its room in a house that leaks, tight or not, and that other fans draw from or blow into. */
+function inHouse(network: Network, random: Random): Network {
+  const leakage: LossPart = {
+    kind: 'power',
+    coefficient: 10 ** between(random, -4, -1),
+    exponent: between(random, 0.5, 1),
+  };
+  return {
+    ...network,
+    nodes: [
+      ...network.nodes.map((n) => (n.id === 'room' ? { id: 'room', inflow: between(random, -0.1, 0.1) } : n)),
+      { id: 'sky', pressure: 0 },
+    ],
+    edges: [...network.edges, { id: 'leakage', from: 'sky', to: 'room', parts: [leakage] }],
   };
 }
 

@@ -22,7 +22,7 @@ export function totalCurve(
 
 /** Largest flow that any free node fails to pass on, over the largest flow of the network. */
 export function imbalance(network: Network, flows: ReadonlyMap<string, number>): number {
-  const net = new Map(network.nodes.map((node) => [node.id, 0]));
+  const net = new Map(network.nodes.map((node) => [node.id, node.inflow ?? 0]));
   let largest = 0;
   for (const edge of network.edges) {
     const q = flows.get(edge.id) as number;
