@@ -84,7 +84,12 @@ for (const colorScheme of ['light', 'dark'] as const)
           if (place === 'rules') await openRules(board);
           const body = await board.page.screenshot({ path: info.outputPath(`${place}-${size.width}.png`) });
           await info.attach(place, { body, contentType: 'image/png' });
-          expect(await board.layoutFaults(), place).toEqual([]);
+          const faults = await board.layoutFaults();
+          const beneath = (fault: string) => place === 'rules' && fault.startsWith('overlap');
+          expect(
+            faults.filter((fault) => !beneath(fault)),
+            place,
+          ).toEqual([]);
           expect(await board.accessibilityFaults(), place).toEqual([]);
         }
       }

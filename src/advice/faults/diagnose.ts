@@ -2,7 +2,7 @@ import type { Job } from '../../graph/document.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { fitSite, misfitOf } from './fit.ts';
 import { type Decider, decider } from './next.ts';
-import { onlyAir, patient } from './observe.ts';
+import { onlyAir, patient, reading } from './observe.ts';
 import { sitesOf } from './sites.ts';
 import { type CauseId, causeRow, type Fault, type Measurement } from './types.ts';
 import { type Unexplained, unexplained } from './unexplained.ts';
@@ -15,7 +15,7 @@ export interface Suspect {
   readonly score: number;
   /** Against the other causes of the list, 0-1: a ranking, not a probability of the world. */
   readonly weight: number;
-  /** Air at the hood by speed with this in the run, and with it put right, m3/s; null where there is none. */
+  /** Air that leaves at the cap by speed with this in the run, and with it put right, m3/s; null where there is none. */
   readonly air: readonly {
     readonly name: string;
     readonly now: number | null;
@@ -128,7 +128,7 @@ function airOf(job: Job, schemeId: string, fault: Fault | null, drawn: SchemeSol
   const found = patient(job, schemeId, fault).solution('as used');
   const flow = (solution: SchemeSolution, k: number) => {
     const outcome = solution.speeds[k]?.outcome;
-    return outcome?.solved ? outcome.flow : null;
+    return outcome?.solved ? (reading(outcome, { kind: 'cap air' }) ?? null) : null;
   };
   return drawn.speeds.map(({ name }, k) => ({ name, now: flow(found, k), after: flow(drawn, k) }));
 }

@@ -169,7 +169,7 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
         {top && top.now !== null && top.after !== null && (
           <>
             {' '}
-            {capitalized(top.name)} would go from {formatFlow(top.now, job.units)} to{' '}
+            At {top.name} the air at the cap would go from {formatFlow(top.now, job.units)} to{' '}
             {formatFlow(top.after, job.units)}.
           </>
         )}
