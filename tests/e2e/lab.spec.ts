@@ -236,7 +236,7 @@ for (const [width, height] of [
   [1440, 900],
   [1024, 768],
 ] as const)
-  test(`at ${width} by ${height} no word of the lab is cut and nothing lies over anything`, async ({
+  test(`at ${width} by ${height} no word of the lab is cut and nothing leaves the window`, async ({
     board,
   }) => {
     await board.page.setViewportSize({ width, height });

@@ -101,17 +101,25 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
   );
 }
 
+interface BarProps {
+  readonly name: string;
+  readonly share: number;
+  readonly text: string;
+  readonly good?: true;
+  readonly chosen?: boolean;
+}
+
 /** A figure with a bar as long as its part of the largest. */
-export function Bar(props: { name: string; share: number; text: string; good?: true }) {
+export function Bar({ name, share, text, good, chosen }: BarProps) {
   return (
-    <div className={props.good ? 'lab-bar good' : 'lab-bar'}>
-      <dt>{props.name}</dt>
+    <div className={['lab-bar', good && 'good', chosen && 'chosen'].filter(Boolean).join(' ')}>
+      <dt>{name}</dt>
       <dd>
         <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
           <rect className="bar-rest" width="100" height="8" />
-          <rect className="bar-part" width={100 * Math.max(0, props.share)} height="8" />
+          <rect className="bar-part" width={100 * Math.max(0, share)} height="8" />
         </svg>
-        <span>{props.text}</span>
+        <span>{text}</span>
       </dd>
     </div>
   );

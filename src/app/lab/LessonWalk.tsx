@@ -33,10 +33,14 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new step begins at its heading
   useEffect(() => heading.current?.focus(), [at]);
+  const next = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (answer) next.current?.focus();
+  }, [answer]);
   const step = lesson.steps[at];
-  const go = (next: number) => {
+  const go = (to: number) => {
     setAnswer(null);
-    setAt(next);
+    setAt(to);
   };
   if (!step) return <LessonEnd lesson={lesson} heading={heading} again={() => go(0)} leave={leave} />;
   const before = states[at] as LessonState;
@@ -73,7 +77,7 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
         )}
         <div className="lab-buttons">
           {answer && (
-            <Button className="button primary" autoFocus onPress={() => go(at + 1)}>
+            <Button ref={next} className="button primary" onPress={() => go(at + 1)}>
               {at + 1 < lesson.steps.length ? 'Next step' : 'To the end'}
             </Button>
           )}

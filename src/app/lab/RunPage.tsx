@@ -66,14 +66,14 @@ export function RunPage() {
               const last = runs[i - 1]?.trial.outcome?.flow;
               const taken = last === undefined ? '' : ` (${gained(flow - last, units)})`;
               return (
-                <div key={n} data-bends={n} className={n === count ? 'chosen' : undefined}>
-                  <Bar
-                    name={n === 0 ? 'Straight' : counted(n, 'bend')}
-                    share={straight > 0 ? flow / straight : 0}
-                    text={`${formatFlow(flow, units)}${taken}`}
-                    good
-                  />
-                </div>
+                <Bar
+                  key={n}
+                  name={n === 0 ? 'Straight' : counted(n, 'bend')}
+                  share={straight > 0 ? flow / straight : 0}
+                  text={`${formatFlow(flow, units)}${taken}`}
+                  good
+                  chosen={n === count}
+                />
               );
             })}
           </dl>
