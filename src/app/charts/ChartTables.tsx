@@ -3,7 +3,7 @@ import { nothing, type Selection } from '../../canvas/board.ts';
 import { pressureBudget } from '../../graph/budget.ts';
 import type { Hood } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
-import { formatFlow, formatPressure, formatRun } from '../../units/index.ts';
+import { formatFlow, formatPressure, formatRun, quantity, unitOf } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { placeName, profileSteps } from '../panel/profile-steps.ts';
 import { capitalized, percent } from '../wording.ts';
@@ -38,16 +38,16 @@ export function FanTable({ hood }: { hood: Hood }) {
         ))}
       </ChartTable>
       <ChartTable
-        caption="Total pressure by air"
+        caption={`Total pressure by air, ${unitOf('pressure', units)}`}
         heads={['Air', ...hood.speeds.map(({ name }) => capitalized(name)), 'The run asks for']}
       >
         {curves.map(({ flow, fan, system }) => (
           <tr key={flow}>
             <th scope="row">{formatFlow(flow, units)}</th>
             {fan.map(({ name, pressure }) => (
-              <td key={name}>{pressure === null ? '–' : formatPressure(pressure, units)}</td>
+              <td key={name}>{pressure === null ? '–' : quantity('pressure', pressure, units).figure}</td>
             ))}
-            <td>{system === null ? '–' : formatPressure(system, units)}</td>
+            <td>{system === null ? '–' : quantity('pressure', system, units).figure}</td>
           </tr>
         ))}
       </ChartTable>
@@ -61,8 +61,8 @@ export function ProfileTable({ solved }: { solved: Solved }) {
   const route = useBoard((state) => state.solution.route);
   return (
     <ChartTable
-      caption="Pressure along the run"
-      heads={['Place', 'Way from the hood', 'Takes', 'Total after', 'Static after']}
+      caption={`Pressure along the run, ${unitOf('pressure', units)}`}
+      heads={['Place', 'From the hood', 'Takes', 'Total after', 'Static after']}
     >
       {profileSteps(solved, route).map(({ to, place, loss }) => (
         <PlaceRow
@@ -73,9 +73,9 @@ export function ProfileTable({ solved }: { solved: Solved }) {
           }
         >
           <td>{formatRun(to.distance, units)}</td>
-          <td>{formatPressure(loss, units)}</td>
-          <td>{formatPressure(to.total, units)}</td>
-          <td>{formatPressure(to.static, units)}</td>
+          <td>{quantity('pressure', loss, units).figure}</td>
+          <td>{quantity('pressure', to.total, units).figure}</td>
+          <td>{quantity('pressure', to.static, units).figure}</td>
         </PlaceRow>
       ))}
     </ChartTable>
