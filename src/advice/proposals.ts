@@ -4,8 +4,8 @@ import { fitFindings } from '../graph/fit.ts';
 import { inferRoute, schemeOf } from '../graph/infer.ts';
 import { memoise } from '../graph/memo.ts';
 import { placesOf } from '../graph/places.ts';
-import type { Route } from '../graph/route.ts';
-import type { SchemeSolution } from '../graph/solution.ts';
+import type { Route, RouteNode } from '../graph/route.ts';
+import type { SchemeSolution, Solved } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
 import { byGoal } from './goals.ts';
 import {
@@ -74,7 +74,8 @@ const leastGain = 0.005;
  * What would make a scheme better: each change is applied to a copy of the job and solved. Changes for air
  * that gain at least 0.5 % are ranked by the air gained at the judged speed; changes for something else (a duct that
  * drips, a house drawn too low) come after them. A change that brings an error or a danger to the drawing is not
- * proposed; one that meets a block says so and comes last. None where the scheme has no solution yet. The job is
+ * proposed; one that meets a block says so and comes last. Of a very long run only the costliest turns are
+ * looked at (`turnsLookedAt`). None where the scheme has no solution yet. The job is
  * not changed.
  *
  * @throws RangeError if the job has no scheme of that id
@@ -118,11 +119,18 @@ function sceneOf(job: Job, solution: SchemeSolution, judged: number): Scene | un
   const { route, schemeId } = solution;
   const known = gravest(route);
   const fit = fitFindings(job, route);
-  const after = (recipe: Recipe) => produce(job, recipe);
+  const made = new WeakMap<Recipe, Job>();
+  const after = (recipe: Recipe) => {
+    const known = made.get(recipe) ?? produce(job, recipe);
+    made.set(recipe, known);
+    return known;
+  };
   return {
     job,
     scheme: schemeOf(job, schemeId),
     route,
+    turns: costliestTurns(route, before),
+    after,
     solution,
     before,
     places: placesOf(route, job.blocks),
@@ -134,6 +142,25 @@ function sceneOf(job: Job, solution: SchemeSolution, judged: number): Scene | un
     },
     flowAfter: (recipe) => outcomeAt(solveScheme(after(recipe), schemeId), judged)?.flow ?? 0,
   };
+}
+
+/** Turns that are looked at in a run of so many legs: a candidate costs in proportion to the run. */
+export function turnsLookedAt(legs: number): number {
+  return Math.max(fewestTurns, Math.min(mostTurns, Math.floor(candidateLegs / Math.max(legs, 1))));
+}
+
+const [fewestTurns, mostTurns, candidateLegs] = [4, 32, 3200];
+
+/** In flow order the turns whose bends cost most, as many as are looked at. */
+function costliestTurns(route: Route, before: Solved): readonly RouteNode[] {
+  const turns = [...route.nodes.values()].filter(({ bend }) => bend);
+  const many = turnsLookedAt(route.segments.size);
+  if (turns.length <= many) return turns;
+  const losses = new Map<string, number>();
+  for (const { at, kind, loss } of before.fittings) if (kind === 'bend') losses.set(at, loss);
+  const lossAt = ({ id }: RouteNode) => losses.get(id) ?? 0;
+  const chosen = new Set([...turns].sort((a, b) => lossAt(b) - lossAt(a)).slice(0, many));
+  return turns.filter((node) => chosen.has(node));
 }
 
 function gravest(route: Route): ReadonlySet<string> {
@@ -150,7 +177,7 @@ function isSubset(some: ReadonlySet<string>, all: ReadonlySet<string>): boolean 
 
 function attempt(candidate: Candidate, scene: Scene, judged: number): Proposal[] {
   const { job, solution: before } = scene;
-  const changed = produce(job, candidate.recipe);
+  const changed = scene.after(candidate.recipe);
   const solution = solveScheme(changed, before.schemeId);
   const effects = effectsOf(job, before, changed, solution, judged);
   if (!effects || (!candidate.remedy && effects.gain < leastGain * scene.before.flow)) return [];

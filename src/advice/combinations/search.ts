@@ -37,6 +37,8 @@ export interface CombinationOptions extends ProposalOptions {
 
 /** Every change on the way has to gain this part of the air before all of them. */
 const leastGain = 0.005;
+/** Legs of the longest run that combinations are looked for in: each of them is solved many times over. */
+export const longestCombined = 150;
 /** Changes in the largest combination. */
 const largest = 3;
 
@@ -51,7 +53,8 @@ interface State {
  * The best pairs and triples of changes for a goal, best first, by a beam search. The second and third change
  * are proposed for the scheme as the first ones leave it, so that a bend is chosen for the duct that it will be
  * made in; changes of the same duct, turn or cap are not stacked. Every combination that is looked at is solved, and
- * what is given fits its room and gains more air than any of its changes alone. Deterministic.
+ * what is given fits its room and gains more air than any of its changes alone. Deterministic. None of a run of
+ * more than `longestCombined` legs.
  *
  * @throws RangeError if the job has no scheme of that id
  */
@@ -77,7 +80,7 @@ export function* combining(
   const solution = solveScheme(job, schemeId);
   const judged = judgedSpeed(solution, options.speed);
   const flow = outcomeAt(solution, judged)?.flow;
-  if (flow === undefined) return [];
+  if (flow === undefined || solution.route.segments.size > longestCombined) return [];
   const measure: Measure = { need: requiredAirflow(job.kitchen).governing.flow, flow };
   const singles = options.singles ?? (yield* proposing(job, schemeId, options));
   const alone = new Map(singles.map(({ id, gain }) => [id, gain]));

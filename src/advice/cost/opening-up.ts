@@ -27,12 +27,7 @@ export function openingUp(before: Job, after: Job, schemeId: string): number {
     const from = was.nodes.get(leg.from);
     const to = was.nodes.get(leg.to);
     if (!from || !to || leg.length < 1e-6) continue;
-    const alike = [...is.segments.values()]
-      .filter((other) => sameMake(leg, other))
-      .flatMap((other) => {
-        const ends = [is.nodes.get(other.from)?.at, is.nodes.get(other.to)?.at];
-        return ends[0] && ends[1] ? [{ a: ends[0], b: ends[1] }] : [];
-      });
+    const alike = alikeNear(leg, from.at, to.at, is);
     const start = fittingChanged(from, is) ? fittingReach : 0;
     const end = leg.length - (fittingChanged(to, is) ? fittingReach : 0);
     const count = Math.max(1, Math.ceil(leg.length / step));
@@ -46,6 +41,32 @@ export function openingUp(before: Job, after: Job, schemeId: string): number {
     }
   }
   return metres;
+}
+
+interface Line {
+  readonly a: Vec3;
+  readonly b: Vec3;
+}
+
+/** Duct of the same make that may lie where a leg lies: the leg itself where it has stayed, else all near it. */
+function alikeNear(leg: RouteSegment, from: Vec3, to: Vec3, is: Route): readonly Line[] {
+  const lineOf = (other: RouteSegment): Line[] => {
+    const ends = [is.nodes.get(other.from)?.at, is.nodes.get(other.to)?.at];
+    return ends[0] && ends[1] && sameMake(leg, other) ? [{ a: ends[0], b: ends[1] }] : [];
+  };
+  const same = is.segments.get(leg.id);
+  const stayed = same ? lineOf(same) : [];
+  const exactly = ({ a, b }: Line) => distance(a, from) < 1e-9 && distance(b, to) < 1e-9;
+  if (stayed.some(exactly)) return stayed;
+  return [...is.segments.values()].flatMap(lineOf).filter(({ a, b }) => boxesMeet(a, b, from, to));
+}
+
+function boxesMeet(a: Vec3, b: Vec3, c: Vec3, d: Vec3): boolean {
+  return ([0, 1, 2] as const).every(
+    (i) =>
+      Math.max(a[i], b[i]) >= Math.min(c[i], d[i]) - 1e-3 &&
+      Math.min(a[i], b[i]) <= Math.max(c[i], d[i]) + 1e-3,
+  );
 }
 
 function sameMake(a: RouteSegment, b: RouteSegment): boolean {

@@ -1,7 +1,7 @@
 import type { Draft } from 'immer';
 import type { Job, Scheme, UnitSystem } from '../../graph/document.ts';
 import type { Places } from '../../graph/places.ts';
-import type { Route } from '../../graph/route.ts';
+import type { Route, RouteNode } from '../../graph/route.ts';
 import type { FittingResult, SchemeSolution, Solved } from '../../graph/solution.ts';
 import { formatPressure } from '../../units/index.ts';
 
@@ -49,6 +49,10 @@ export interface Scene {
   readonly job: Job;
   readonly scheme: Scheme;
   readonly route: Route;
+  /** The turns worth looking at, in flow order: all of a usual run, the costliest of a very long one. */
+  readonly turns: readonly RouteNode[];
+  /** The job after a recipe. */
+  readonly after: (recipe: Recipe) => Job;
   readonly solution: SchemeSolution;
   /** The air at the judged speed as things are. */
   readonly before: Solved;

@@ -11,12 +11,13 @@ import { type Candidate, fittingAt, type Kind, lossWords, type Scene } from './c
 const sameWay = 3;
 
 /** Corners that one straight leg could cut, where nothing that is drawn stands in its way. */
-export const fewerTurns: Kind = (scene) =>
-  [...scene.route.nodes.values()].flatMap((node) => {
+export const fewerTurns: Kind = function* (scene) {
+  for (const node of scene.turns) {
     const up = node.bend && scene.route.segments.get(node.bend.upstream);
     const down = node.bend && scene.route.segments.get(node.bend.downstream);
-    return up && down && canCut(scene, node, up, down) ? [cut(scene, node, up, down)] : [];
-  });
+    yield up && down && canCut(scene, node, up, down) ? cut(scene, node, up, down) : undefined;
+  }
+};
 
 function canCut(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegment): boolean {
   const start = scene.route.nodes.get(up.from);

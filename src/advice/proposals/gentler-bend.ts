@@ -1,5 +1,5 @@
 import type { BendChoice } from '../../graph/document.ts';
-import { setBend } from '../../graph/edits/index.ts';
+import { setBends as chooseBends } from '../../graph/edits/index.ts';
 import { sentence } from '../../graph/places.ts';
 import type { RouteNode } from '../../graph/route.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
@@ -41,25 +41,27 @@ interface Change {
 /** At every turn the gentlest bend that fits its legs, and all turns together as gentle as fits side by side. */
 export const gentlerBends: Kind = function* (scene) {
   const together: Change[] = [];
-  for (const node of scene.route.nodes.values()) {
-    const alone = gentlest(scene, node, []);
+  for (const node of scene.turns) {
+    const alone = yield* gentlest(scene, node, []);
     if (!alone) continue;
     yield oneTurn(scene, alone);
-    const change = together.length > 0 ? gentlest(scene, node, together) : alone;
+    const change = together.length > 0 ? yield* gentlest(scene, node, together) : alone;
     if (change) together.push(change);
-    yield undefined;
   }
   if (together.length > 1) yield everyTurn(scene, together);
 };
 
 function setBends({ scheme }: Scene, changes: readonly Change[]): Recipe {
-  return (job) => {
-    for (const { node, choice } of changes) setBend(job, scheme.id, node.id, choice);
-  };
+  const choices = new Map(changes.map(({ node, choice }) => [node.id, choice]));
+  return (job) => chooseBends(job, scheme.id, choices);
 }
 
 /** The gentlest bend that fits its legs, and its room if any does, when others have been chosen already. */
-function gentlest(scene: Scene, node: RouteNode, chosen: readonly Change[]): Change | undefined {
+function* gentlest(
+  scene: Scene,
+  node: RouteNode,
+  chosen: readonly Change[],
+): Generator<undefined, Change | undefined, undefined> {
   const { bend } = node;
   const section = bend && scene.route.segments.get(bend.upstream)?.section;
   if (!bend || !section) return undefined;
@@ -67,14 +69,20 @@ function gentlest(scene: Scene, node: RouteNode, chosen: readonly Change[]): Cha
   const sides = inPlane !== undefined && acrossPlane !== undefined ? { inPlane, acrossPlane } : {};
   const cost = ({ kind, radiusRatio }: BendChoice) =>
     bendLoss({ kind, angle, section, ...sides, ...(radiusRatio === undefined ? {} : { radiusRatio }) }).c;
-  const recipeOf = (option: BendChoice) => setBends(scene, [...chosen, { node, choice: option }]);
   const present = cost({ kind: bend.kind, radiusRatio: bend.radiusRatio });
-  const sound = (section.shape === 'round' ? round : rectangular)
+  const options = (section.shape === 'round' ? round : rectangular)
     .filter((option) => cost(option) < present)
-    .sort((a, b) => cost(a) - cost(b))
-    .filter((option) => scene.sound(recipeOf(option)));
-  const choice = sound.find((option) => scene.fits(recipeOf(option))) ?? sound[0];
-  return choice && { node, choice };
+    .sort((a, b) => cost(a) - cost(b));
+  let second: Change | undefined;
+  for (const choice of options) {
+    yield undefined;
+    const change = { node, choice };
+    const recipe = setBends(scene, [...chosen, change]);
+    if (!scene.sound(recipe)) continue;
+    if (scene.fits(recipe)) return change;
+    second ??= change;
+  }
+  return second;
 }
 
 function bendWords({ kind, radiusRatio }: BendChoice): string {

@@ -20,14 +20,17 @@ const step = 0.01;
  * Turns of round duct with too little room for the gentlest bend, moved along the leg that is too short until it
  * fits; the legs beyond follow in parallel up to one that takes the move up in its own length.
  */
-export const movedTurns: Kind = (scene) =>
-  [...scene.route.nodes.values()].flatMap((node) => {
+export const movedTurns: Kind = function* (scene) {
+  for (const node of scene.turns) {
     const up = node.bend && scene.route.segments.get(node.bend.upstream);
     const down = node.bend && scene.route.segments.get(node.bend.downstream);
-    if (!node.bend || !up || !down || up.section.shape !== 'round') return [];
-    if (!gains(node, up) || scene.sound(bendOnly(scene, node))) return [];
-    return [along(scene, node, up, 1), along(scene, node, down, -1)].find((moves) => moves.length > 0) ?? [];
-  });
+    if (!node.bend || !up || !down || up.section.shape !== 'round') continue;
+    yield undefined;
+    if (!gains(node, up) || scene.sound(bendOnly(scene, node))) continue;
+    const moves = along(scene, node, up, 1);
+    yield* moves.length > 0 ? moves : along(scene, node, down, -1);
+  }
+};
 
 function gains({ bend }: RouteNode, { section }: RouteSegment): boolean {
   if (!bend) return false;

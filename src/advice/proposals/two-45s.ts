@@ -20,7 +20,7 @@ const [least, most] = [60, 120];
 
 /** At every square turn two bends of half its angle, of the same make, with a short leg across the corner. */
 export const twoBends: Kind = (scene) =>
-  [...scene.route.nodes.values()].flatMap((node) => {
+  scene.turns.flatMap((node) => {
     const up = node.bend && scene.route.segments.get(node.bend.upstream);
     const down = node.bend && scene.route.segments.get(node.bend.downstream);
     const angle = node.bend?.angle ?? 0;

@@ -1,5 +1,7 @@
 import { useEffect } from 'react';
+import { longestCombined } from '../../advice/combinations/search.ts';
 import { pricesAreInvented } from '../../advice/cost/price.ts';
+import { turnsLookedAt } from '../../advice/proposals.ts';
 import { useAdvice, useApp, useBoard } from '../context.ts';
 import { ChangeCard } from '../proposals/ChangeCard.tsx';
 import { BestTogether, OtherCombinations } from '../proposals/Combinations.tsx';
@@ -27,6 +29,7 @@ export function Proposals() {
             ? 'Nothing on the list lets noticeably more air out. This route is about as good as its fan allows.'
             : `Air gained at ${advice.speed ?? 'the top speed'}. Point at one to see it on the sheets; press to do it.`}
       </p>
+      <LongRun />
       {!advice.computing && <BestTogether />}
       {forAir.length > 0 && (
         <section>
@@ -51,6 +54,20 @@ export function Proposals() {
       )}
       <p className="lead">{pricesAreInvented}</p>
     </div>
+  );
+}
+
+/** What was left out, where a run is too long for everything to be tried. */
+function LongRun() {
+  const route = useBoard((state) => state.solution.route);
+  const turns = [...route.nodes.values()].filter(({ bend }) => bend).length;
+  const tried = turnsLookedAt(route.segments.size);
+  if (turns <= tried) return null;
+  const alone = route.segments.size > longestCombined ? ', one at a time' : '';
+  return (
+    <p className="lead">
+      A long run: of its {turns} turns the {tried} whose bends cost most were tried{alone}.
+    </p>
   );
 }
 

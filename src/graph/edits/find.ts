@@ -21,6 +21,16 @@ export function findSegment(scheme: DraftScheme, id: string): Draft<Segment> {
   return found(scheme.segments, id, 'segment');
 }
 
+/** Several segments at once, looked up in one pass. */
+export function findSegments(scheme: DraftScheme, ids: readonly string[]): Draft<Segment>[] {
+  const places = new Map(read(scheme.segments).map(({ id }, place) => [id, place]));
+  return ids.map((id) => {
+    const segment = scheme.segments[places.get(id) ?? -1];
+    if (!segment) throw new Error(`no segment "${id}"`);
+    return segment;
+  });
+}
+
 function found<T extends { id: string }>(rows: T[], id: string, what: string): T {
   const row = rows[read(rows).findIndex((each) => each.id === id)];
   if (!row) throw new Error(`no ${what} "${id}"`);

@@ -2,11 +2,13 @@ import type { Draft } from 'immer';
 import type { Section } from '../../hydraulics/types.ts';
 import type { BendChoice, InlinePart, Segment, TransitionChoice } from '../document.ts';
 import {
+  chosenFrom,
   type DraftJob,
   type DraftScheme,
   findNode,
   findScheme,
   findSegment,
+  findSegments,
   keepFittingsOn,
   lengthOf,
   plainCopy,
@@ -61,6 +63,15 @@ export function setBend(job: DraftJob, schemeId: string, nodeId: string, bend: B
   const node = findNode(findScheme(job, schemeId), nodeId);
   if (bend) node.bend = { ...bend };
   else delete node.bend;
+}
+
+/** Chooses the bends at several nodes in one pass. */
+export function setBends(job: DraftJob, schemeId: string, choices: ReadonlyMap<string, BendChoice>): void {
+  const chosenNodes = chosenFrom(findScheme(job, schemeId).nodes, ({ id }) => choices.has(id));
+  for (const node of chosenNodes) {
+    const choice = choices.get(node.id);
+    if (choice) node.bend = { ...choice };
+  }
 }
 
 /** Chooses the bend of the whole scheme, and takes off every choice that a node made for itself. */
@@ -153,7 +164,7 @@ export function removeInline(job: DraftJob, schemeId: string, segmentId: string,
 }
 
 function chosen(scheme: DraftScheme, segments: Stretch): Draft<Segment>[] {
-  return segments === 'all' ? scheme.segments : segments.map((id) => findSegment(scheme, id));
+  return segments === 'all' ? scheme.segments : findSegments(scheme, segments);
 }
 
 function sameSection(a: Section, b: Section): boolean {

@@ -1,6 +1,6 @@
 import { produce } from 'immer';
 import { describe, expect, it, test } from 'vitest';
-import { type Proposal, proposals } from '../../../src/advice/proposals.ts';
+import { type Proposal, proposals, proposing, turnsLookedAt } from '../../../src/advice/proposals.ts';
 import type { Job, Vec3 } from '../../../src/graph/document.ts';
 import { inferRoute } from '../../../src/graph/infer.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
@@ -285,4 +285,29 @@ describe('corners', () => {
 
 test('nothing is proposed for a scheme that has no solution', () => {
   expect(proposals(jobOf([], []), 'scheme-1')).toEqual([]);
+});
+
+describe('of a very long run', () => {
+  const zigzag = (legs: number) =>
+    runThrough(
+      Array.from({ length: legs + 1 }, (_, i): Vec3 => [Math.ceil(i / 2) * 1.2, Math.floor(i / 2) * 1.2, 2]),
+    );
+
+  it('only the costliest turns are looked at, fewer the longer it is', () => {
+    expect([10, 100, 200, 400, 5000].map(turnsLookedAt)).toEqual([32, 32, 16, 8, 4]);
+    const looked = proposals(zigzag(200), 'scheme-1').flatMap(({ kind, nodes }) =>
+      kind === 'gentler bend' && nodes.length > 1 ? [nodes.length] : [],
+    );
+    for (const turns of looked) expect(turns).toBeLessThanOrEqual(16);
+  });
+
+  it('the search is given up in pieces whose number does not grow with the run', () => {
+    const pieces = (legs: number) => {
+      const search = proposing(zigzag(legs), 'scheme-1');
+      let count = 1;
+      while (!search.next().done) count += 1;
+      return count;
+    };
+    expect(pieces(240)).toBeLessThan(pieces(60));
+  });
 });
