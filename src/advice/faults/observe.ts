@@ -1,5 +1,6 @@
 import { produce } from 'immer';
 import type { Job } from '../../graph/document.ts';
+import { memoise } from '../../graph/memo.ts';
 import type { SchemeSolution, Solved } from '../../graph/solution.ts';
 import { solveScheme } from '../../graph/solve.ts';
 import { plantFault } from './plant.ts';
@@ -11,17 +12,17 @@ export interface Patient {
   readonly solution: (condition: Condition) => SchemeSolution;
 }
 
-/** A job with only what the air of one scheme depends on. */
-export function onlyAir(job: Job, schemeId: string): Job {
-  return {
+/** A job with only what the air of one scheme depends on; the same object for the same job. */
+export const onlyAir = memoise(
+  (job: Job, schemeId: string): Job => ({
     ...job,
     ...(job.house && { house: { ...job.house, combustion: [] } }),
     blocks: [],
     exits: [],
     underlays: [],
     schemes: job.schemes.filter((scheme) => scheme.id === schemeId),
-  };
-}
+  }),
+);
 
 /**
  * The scheme with a fault in it, really solved. With a window open the kitchen is taken to stand at the
