@@ -31,7 +31,7 @@ export function SheetFrame({
     <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
       <header className="sheet-head">
         <h2>
-          {name} <Looking words={looking} />
+          {name} <span className="roomy">{looking}</span>
         </h2>
         {id === 'floor' ? <WorkingHeight /> : <Cut section={id} />}
         {id !== 'floor' && alone && <SectionSwitch />}
@@ -41,17 +41,6 @@ export function SheetFrame({
         <Levels sheet={id} lookout={lookout} both={!alone} />
       </div>
     </section>
-  );
-}
-
-/** `looking north`; where there is little room, `north` alone. */
-function Looking({ words }: { words: string }) {
-  const [verb, ...way] = words.split(' ');
-  return (
-    <span>
-      <span className="roomy">{verb} </span>
-      {way.join(' ')}
-    </span>
   );
 }
 

@@ -83,10 +83,10 @@ export function Sheets() {
 }
 
 const hints: Record<ToolId, string> = {
-  select: 'Click a duct or a turn to see its numbers; drag to move; Delete removes and heals the run.',
+  select: 'Click a duct or a turn for its numbers. Drag to move it. Delete heals the run.',
   pan: 'Drag to move the sheet. The wheel with Ctrl zooms to the pointer.',
   hood: 'Click on the floor sheet where the middle of the hood is.',
-  draw: 'Click where the duct starts, then at each turn. Type a length; Enter or Escape ends the run.',
+  draw: 'Click the start, then each turn. Type a length for an exact leg. Escape ends the run.',
   cap: 'Click on the open end of a duct.',
   insert: 'Click on a duct to put a turn into it.',
   part: 'Click on a duct to put the part there. Tab: next kind of part.',
@@ -97,11 +97,16 @@ const hints: Record<ToolId, string> = {
   dimension: 'Click two places, then where the line stands. Go on for a chain.',
   note: 'Click where the note is pinned, then type it.',
   measure: 'Click two places to measure between them. Shift keeps it square.',
-  underlay: 'Drag an underlay that is not locked, or nudge it with the arrow keys. Escape ends.',
-  scale: 'Click two points of the underlay whose distance you know, then type it. Escape ends.',
+  underlay: 'Drag an unlocked underlay, or nudge it with the arrow keys. Escape ends.',
+  scale: 'Click two points whose distance you know, then type it. Escape ends.',
 };
 
 /** What the tool in hand does next, and what it has just said. */
 function Hint({ tool, said }: { tool: ToolId; said: string }) {
-  return <p className="tool-hint">{said === '' ? hints[tool] : said}</p>;
+  const words = said === '' ? hints[tool] : said;
+  return (
+    <p className="tool-hint" title={words}>
+      {words}
+    </p>
+  );
 }

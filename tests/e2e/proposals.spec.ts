@@ -37,10 +37,13 @@ test('the proposals are ranked by the air that they gain', async ({ board }) => 
   await board.open('?example');
   await board.page.getByText('Up through the roof').click();
   await expect(board.page.locator('[data-proposal]:not([disabled])').first()).toBeVisible();
-  const gains = await board.page
-    .locator('[data-proposal]:not([data-remedy]):not([data-proposal=combination]) .gain')
-    .allInnerTexts();
-  const numbers = gains.map((gain) => Number(gain.replace(/[^\d.]/g, '')));
-  expect(numbers.length).toBeGreaterThanOrEqual(4);
-  expect(numbers).toEqual(numbers.toSorted((a, b) => b - a));
+  const cards = board.page.locator('[data-proposal]:not([data-remedy]):not([data-proposal=combination])');
+  const read = async (those: typeof cards) =>
+    (await those.locator('.gain').allInnerTexts()).map((gain) => Number(gain.replace(/[^\d.]/g, '')));
+  const fits = cards.filter({ hasText: 'fits the room as drawn' });
+  const all = await read(cards);
+  const fitting = await read(fits);
+  expect(fitting.length).toBeGreaterThanOrEqual(4);
+  expect(fitting).toEqual(fitting.toSorted((a, b) => b - a));
+  expect(all.slice(0, fitting.length), 'what does not fit comes last').toEqual(fitting);
 });

@@ -174,8 +174,7 @@ export class BoardPage {
         if (!hasText || style.visibility === 'hidden' || element.clientWidth <= 1) continue;
         const cutsWidth = style.overflowX === 'hidden' || style.overflowX === 'clip';
         const cutsHeight = style.overflowY === 'hidden' || style.overflowY === 'clip';
-        const wide =
-          cutsWidth && style.textOverflow !== 'ellipsis' && element.scrollWidth > element.clientWidth + 1;
+        const wide = cutsWidth && element.scrollWidth > element.clientWidth + 1;
         const tall = cutsHeight && element.scrollHeight > element.clientHeight + 1;
         if (wide || tall) faults.push(`cut off: ${nameOf(element)}`);
       }

@@ -79,7 +79,7 @@ export function ChangeCard({ change, kind, members, most, remedy = false }: Chan
         <span className="proposal-speeds">
           {change.gains.map(({ speed, before, after }) => (
             <span key={speed}>
-              {speed} {bare(before, units)} → {formatFlow(after, units)}
+              {speed} {bare(before, units)} → {bare(after, units)}
             </span>
           ))}
         </span>
@@ -107,7 +107,7 @@ export function ChangeCard({ change, kind, members, most, remedy = false }: Chan
   );
 }
 
-/** A flow without its unit, where the same unit follows. */
+/** A flow without its unit, where the gain beside it carries the same. */
 function bare(flow: number, units: System): string {
   return formatFlow(flow, units).replace(/\s.*$/, '');
 }
