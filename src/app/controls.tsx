@@ -76,11 +76,13 @@ interface QuantityFieldProps {
   readonly value: string;
   readonly parse: (text: string) => Parsed;
   readonly onCommit: (value: number) => void;
+  /** What leaving the field empty does; where absent an empty field is not clear. */
+  readonly onClear?: () => void;
   readonly description?: string;
 }
 
 /** A quantity typed with or without its unit; a wrong one says what is wrong and is not taken. */
-export function QuantityField({ label, value, parse, onCommit, description }: QuantityFieldProps) {
+export function QuantityField({ label, value, parse, onCommit, onClear, description }: QuantityFieldProps) {
   const [text, setText] = useState<string | null>(null);
   const [error, setError] = useState<string | null>(null);
   const about = useId();
@@ -91,6 +93,10 @@ export function QuantityField({ label, value, parse, onCommit, description }: Qu
   };
   const take = () => {
     if (text === null || text.trim() === value) return drop();
+    if (onClear && text.trim() === '') {
+      drop();
+      return onClear();
+    }
     const parsed = parse(text);
     if (!parsed.ok) return setError(parsed.message);
     drop();

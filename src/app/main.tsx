@@ -45,11 +45,16 @@ const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
 const { name, unsaved } = start;
 const sheets = createSheetsView(board);
 const announcer = createAnnouncer(ui);
+/** What was measured belongs to the job that was closed. */
+const onOpened = () => {
+  ui.setState({ faults: false, measured: {} });
+  sheets.fit();
+};
 const app: App = {
   board,
   ui,
   sheets,
-  files: createFileDesk({ board, ui, store, name, unsaved, onOpened: sheets.fit }),
+  files: createFileDesk({ board, ui, store, name, unsaved, onOpened }),
   advisor: createAdvisor(board),
   underlays: createUnderlayDesk({
     board,

@@ -44,8 +44,8 @@ export interface UiState {
   readonly routeSearch: boolean;
   /** The search for what is wrong with a hood, in the place of the side panel. */
   readonly faults: boolean;
-  /** What was measured at the hood. */
-  readonly measured: readonly Measurement[];
+  /** What was measured at the hood of each scheme, by scheme id. */
+  readonly measured: Readonly<Record<string, readonly Measurement[]>>;
   /** What the tab of findings shows. */
   readonly findingsView: 'findings' | 'codes';
   /** The rules of the job with their limits. */
@@ -80,7 +80,7 @@ export function createUi(): Ui {
     lab: null,
     routeSearch: false,
     faults: false,
-    measured: [],
+    measured: {},
     findingsView: 'findings',
     rules: false,
     comparing: false,

@@ -75,11 +75,16 @@ function resultOf(checked: Checked, rule: RuleRow): CodeResult {
     edition: rule.edition,
     measured: null,
     nodes: [],
-    segments: [],
+    segments: said.nodes ? [] : wholeRun(checked),
     ...said,
     limit: limit ? limitWords(limit.value, rule.unit, checked.job.units) : null,
     overridden: limit?.overridden ?? false,
   };
+}
+
+/** What is said of no place in particular is said of every run. */
+function wholeRun({ runs }: Checked): string[] {
+  return [...new Set(runs.flatMap(({ legs }) => legs.map(({ id }) => id)))];
 }
 
 /** A limit in people's units: "3'-0"", "1,000 fpm to 2,000 fpm", "3 turns". */

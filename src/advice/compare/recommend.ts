@@ -9,7 +9,7 @@ export interface Recommendation {
   readonly winner: string | null;
   /** Scheme ids, the preferred one first. */
   readonly order: readonly string[];
-  /** Sentences with numbers: what tells the first from the next, and what to mind. */
+  /** Sentences with numbers: what is dangerous in the first, what tells it from the next, and what to mind. */
   readonly because: readonly string[];
 }
 
@@ -40,7 +40,7 @@ export function recommend(
   return {
     winner: first.scheme.id,
     order,
-    because: [...because, ...cautions(first, speed, units, wanted)],
+    because: [...dangers(first.scheme), ...because, ...cautions(first, speed, units, wanted)],
   };
 }
 
@@ -81,7 +81,13 @@ function cautions({ scheme, standing }: Ranked, speed: string, units: System, wa
     words.push(
       `It does not reach the ${formatFlow(scheme.need, units)} that the cooktop asks for at ${speed}.`,
     );
-  const grave = scheme.findings.find(({ severity }) => severity === 'danger');
-  if (grave) words.push(`${grave.message} ${grave.remedy ?? ''}`.trim());
   return words;
+}
+
+/** What could hurt somebody in the scheme that is preferred stands before any reason to prefer it. */
+function dangers({ findings }: SchemeFigures): string[] {
+  const [first, ...more] = findings.filter(({ severity }) => severity === 'danger');
+  if (!first) return [];
+  const rest = more.length === 0 ? '' : ` Its findings name ${more.length} more of this kind.`;
+  return [`Danger, to be put right first: ${first.message} ${first.remedy ?? ''}`.trim() + rest];
 }

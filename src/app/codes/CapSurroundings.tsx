@@ -27,6 +27,11 @@ export function CapSurroundings() {
   const caps = schemeOf(job, schemeId).nodes.filter((node) => node.role === 'cap');
   if (caps.length === 0) return null;
   const places = placesOf(route);
+  const set = (cap: string, what: (typeof fields)[number]['what'], metres: number | null) =>
+    board.dispatch(
+      metres === null ? 'take out a distance of the cap' : 'enter a distance of the cap',
+      (draft) => setCapClearance(draft, schemeId, cap, what, metres),
+    );
   const show = (metres: number) => formatLength(metres, units);
   return (
     <>
@@ -46,11 +51,8 @@ export function CapSurroundings() {
                     parse={(text) =>
                       within(parseLength(text, units), what === 'aboveIntake' ? -FAR : 0, FAR, label, show)
                     }
-                    onCommit={(metres) =>
-                      board.dispatch('enter a distance of the cap', (draft) =>
-                        setCapClearance(draft, schemeId, cap.id, what, metres),
-                      )
-                    }
+                    onCommit={(metres) => set(cap.id, what, metres)}
+                    onClear={() => set(cap.id, what, null)}
                   />
                 );
               })}

@@ -6,6 +6,7 @@ import { rules } from '../../graph/rules.ts';
 import { useApp, useBoard } from '../context.ts';
 import { sourceWords } from '../explain/words.ts';
 import { Icon, type IconName } from '../icons.tsx';
+import { PlacedRow } from '../panel/PlacedRow.tsx';
 import { CapSurroundings } from './CapSurroundings.tsx';
 
 const groups: readonly { readonly state: CodeState; readonly title: string; readonly icon: IconName }[] = [
@@ -56,7 +57,6 @@ export function Codes() {
 }
 
 function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
-  const { board, sheets } = useApp();
   const place = { nodes: result.nodes, segments: result.segments };
   const figures = [
     result.measured && `Found: ${result.measured}`,
@@ -64,15 +64,7 @@ function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
   ].filter(Boolean);
   return (
     <li>
-      <Button
-        className={`finding code ${result.state === 'fails' ? 'warning' : ''}`}
-        onHoverStart={() => board.set({ hover: place })}
-        onHoverEnd={() => board.set({ hover: { nodes: [], segments: [] } })}
-        onPress={() => {
-          board.set({ selection: place, tool: 'select' });
-          sheets.reveal(place);
-        }}
-      >
+      <PlacedRow place={place} className={`finding code ${result.state === 'fails' ? 'warning' : ''}`}>
         <Icon name={icon} size={18} />
         <span className="finding-text">
           <strong>{result.name}.</strong> {result.message}
@@ -84,7 +76,7 @@ function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
             {result.source} ({sourceWords[result.sourceKind]}). Edition: {result.edition}.
           </span>
         </span>
-      </Button>
+      </PlacedRow>
     </li>
   );
 }

@@ -2,11 +2,13 @@ import './faults.css';
 import { Button, Heading } from 'react-aria-components';
 import { sameProbe } from '../../advice/faults/next.ts';
 import type { Measurement } from '../../advice/faults/types.ts';
+import type { Job } from '../../graph/document.ts';
+import { schemeOf } from '../../graph/infer.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { MeasuredFields } from './MeasuredFields.tsx';
 import { Results } from './Results.tsx';
-import { useDiagnosis } from './use-diagnosis.ts';
+import { type Done, useDiagnosis } from './use-diagnosis.ts';
 
 /** What is wrong with a hood that is weak or loud today, by what was measured at it; in the place of the side panel. */
 export default function FaultPanel() {
@@ -35,13 +37,17 @@ export default function FaultPanel() {
 
 function Guided() {
   const { ui } = useApp();
-  const measured = useUi((state) => state.measured);
+  const schemeId = useBoard((state) => state.schemeId);
+  const job = useBoard((state) => state.job);
+  const measured = useUi((state) => state.measured[schemeId] ?? none);
   const { run, start } = useDiagnosis();
-  const take = (one: Measurement) =>
-    ui.setState({ measured: [...measured.filter((other) => !sameProbe(other, one)), one] });
-  const drop = (one: Measurement) =>
-    ui.setState({ measured: measured.filter((other) => !sameProbe(other, one)) });
-  const current = run.state === 'done' && run.measured === measured;
+  const keep = (list: readonly Measurement[]) => {
+    ui.setState({ measured: { ...ui.getState().measured, [schemeId]: list } });
+    return list;
+  };
+  const without = (one: Measurement) => measured.filter((other) => !sameProbe(other, one));
+  const take = (one: Measurement) => keep([...without(one), one]);
+  const done = run.state === 'done' && run.schemeId === schemeId ? run : null;
   return (
     <>
       <p className="caution">
@@ -49,7 +55,7 @@ function Guided() {
         secured on it. Where anything burns fuel in the house, a licensed technician tests for spillage of
         carbon monoxide before and after the hood is changed.
       </p>
-      <MeasuredFields measured={measured} take={take} drop={drop} />
+      <MeasuredFields measured={measured} take={take} drop={(one) => keep(without(one))} />
       <div className="fault-act">
         <Button
           className="button primary"
@@ -58,18 +64,20 @@ function Guided() {
         >
           {run.state === 'running' ? 'Comparing…' : 'Find the cause'}
         </Button>
-        {run.state === 'done' && !current && <span className="hint">Measurements have changed since.</span>}
+        {done && changed(done, job, measured) && (
+          <span className="hint">{changed(done, job, measured)} changed since.</span>
+        )}
       </div>
       {run.state === 'failed' && <p className="field-error">{run.message}</p>}
-      {run.state === 'done' && (
-        <Results
-          run={run}
-          onMeasured={(one) => {
-            take(one);
-            start(ui.getState().measured);
-          }}
-        />
-      )}
+      {done && <Results run={done} onMeasured={(one) => start(take(one))} />}
     </>
   );
+}
+
+const none: readonly Measurement[] = [];
+
+/** What is no longer as it was when the causes were ranked. */
+function changed(run: Done, job: Job, measured: readonly Measurement[]): string | null {
+  if (run.measured !== measured) return 'Measurements have';
+  return schemeOf(run.job, run.schemeId) === schemeOf(job, run.schemeId) ? null : 'The drawing has';
 }

@@ -8,9 +8,7 @@ import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { capitalized } from '../wording.ts';
 import { measuredText, readMeasured } from './reading.ts';
-import type { Run } from './use-diagnosis.ts';
-
-type Done = Extract<Run, { state: 'done' }>;
+import type { Done } from './use-diagnosis.ts';
 
 const verdicts: Record<Verdict, string> = {
   'as drawn': 'What was measured is what the drawing gives: nothing has to be wrong to explain it.',

@@ -19,6 +19,8 @@ type Message =
   | { readonly kind: 'done'; readonly diagnosis: Diagnosis | { readonly reason: string } }
   | { readonly kind: 'failed'; readonly message: string };
 
+export type Done = Extract<Run, { state: 'done' }>;
+
 /** One diagnosis at a time, in a worker that ends with it. */
 export function useDiagnosis() {
   const { board, say } = useApp();

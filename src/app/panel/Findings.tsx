@@ -1,9 +1,10 @@
-import { Button, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { Finding, Severity } from '../../graph/route.ts';
 import { Codes } from '../codes/Codes.tsx';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { Icon, type IconName } from '../icons.tsx';
 import { capitalized, counted } from '../wording.ts';
+import { PlacedRow } from './PlacedRow.tsx';
 
 const order: readonly Severity[] = ['danger', 'error', 'warning', 'note'];
 const pictures: Record<Severity, IconName> = {
@@ -62,26 +63,17 @@ function FindingList() {
 }
 
 function Row({ finding }: { finding: Finding }) {
-  const { board, sheets } = useApp();
   const place = { nodes: finding.nodes, segments: finding.segments };
   return (
     <li>
-      <Button
-        className={`finding ${finding.severity}`}
-        onHoverStart={() => board.set({ hover: place })}
-        onHoverEnd={() => board.set({ hover: { nodes: [], segments: [] } })}
-        onPress={() => {
-          board.set({ selection: place, tool: 'select' });
-          sheets.reveal(place);
-        }}
-      >
+      <PlacedRow place={place} className={`finding ${finding.severity}`}>
         <Icon name={pictures[finding.severity]} size={18} />
         <span className="finding-text">
           <strong>{capitalized(finding.severity)}.</strong> {finding.message}
           {finding.remedy && <span className="remedy">{finding.remedy}</span>}
           {finding.source && <span className="source">{finding.source}</span>}
         </span>
-      </Button>
+      </PlacedRow>
     </li>
   );
 }

@@ -1,13 +1,14 @@
-import type { Draft } from 'immer';
+import { type Draft, produce } from 'immer';
 import { describe, expect, test } from 'vitest';
 import { checkCodes } from '../../../../src/advice/codes/check.ts';
 import { tableLength } from '../../../../src/advice/codes/run.ts';
 import type { CodeState } from '../../../../src/advice/codes/types.ts';
 import type { Job } from '../../../../src/graph/document.ts';
-import { setRule } from '../../../../src/graph/edits/index.ts';
+import { setCapClearance, setRule } from '../../../../src/graph/edits/index.ts';
 import { rules } from '../../../../src/graph/rules.ts';
 import { solveScheme } from '../../../../src/graph/solve.ts';
 import { drawn, edited } from '../../../support/drawn.ts';
+import { exampleJob } from '../../../support/route-job.ts';
 
 type Edit = (job: Draft<Job>) => void;
 
@@ -392,4 +393,33 @@ test('every result says its source and its edition', () => {
   const { job } = edited(start, drawn());
   for (const { source, edition, remedy } of checkCodes(job, solveScheme(job, 's1')))
     expect([source, edition, remedy].every((words) => words.length > 3)).toBe(true);
+});
+
+test.each(['wall', 'roof'])(
+  'every finding and every result on the route of %s leads to a place',
+  (schemeId) => {
+    const job = exampleJob();
+    const solution = solveScheme(job, schemeId);
+    const { nodes, segments } = solution.route;
+    const said = [
+      ...solution.findings,
+      ...checkCodes(job, solution).filter(({ state }) => state !== 'not applicable'),
+    ];
+    expect(said.length).toBeGreaterThan(15);
+    for (const place of said) {
+      const known = [
+        ...place.nodes.map((id) => nodes.has(id)),
+        ...place.segments.map((id) => segments.has(id)),
+      ];
+      expect([known.length > 0, known.every(Boolean)], place.message).toEqual([true, true]);
+    }
+  },
+);
+
+test('a distance of the cap that is taken back leaves no trace in the job', () => {
+  const { job } = edited(() => {}, drawn());
+  const entered = produce(job, (draft) => setCapClearance(draft, 's1', 'n4', 'opening', 0.5));
+  const back = produce(entered, (draft) => setCapClearance(draft, 's1', 'n4', 'opening', null));
+  expect(entered).not.toEqual(job);
+  expect(back).toEqual(job);
 });
