@@ -128,6 +128,7 @@ describe('random gestures', () => {
         const text = JSON.stringify(first);
         const driver = drive(first);
         for (const act of gestures) act(driver);
+        driver.controller.cancel();
         driver.board.set({ tool: 'select' });
         const last = driver.board.getState().job;
         let steps = 0;
@@ -145,6 +146,7 @@ describe('random gestures', () => {
       fc.property(fc.array(gesture, { minLength: 1, maxLength: 25 }), (gestures) => {
         const driver = drive(furnishedJob());
         for (const act of gestures) act(driver);
+        driver.controller.cancel();
         driver.board.set({ tool: 'select' });
         const { job, live } = driver.board.getState();
         expect(live).toBe(job);

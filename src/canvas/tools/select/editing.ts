@@ -3,6 +3,7 @@ import { schemeOf } from '../../../graph/infer.ts';
 import { placesOf } from '../../../graph/places.ts';
 import { project, type SheetId, type SheetPoint } from '../../../graph/sheet.ts';
 import { formatLength, parseRelativeLength } from '../../../units/index.ts';
+import type { BoardState } from '../../board.ts';
 import { boundsOn } from '../../box-faces.ts';
 import { dimensionShape } from '../../dimension-lines.ts';
 import type { Item } from '../../selection.ts';
@@ -46,7 +47,7 @@ function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetP
     at: at ?? label ?? { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 },
     label: `Length of ${placesOf(solution.route).leg(id)}`,
     value: formatLength(leg.length, units, { precision: 16 }),
-    commit(text) {
+    commit: whileThere(context, { kind: 'segment', id }, (text) => {
       const typed = parseRelativeLength(text, units, leg.length);
       if (!typed.ok) return typed.message;
       if (typed.value < SHORTEST) return 'A leg must be longer than nothing.';
@@ -54,7 +55,7 @@ function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetP
       board.dispatch('set length', (job) => void setLength(job, schemeId, id, typed.value));
       context.announce(`Length ${formatLength(typed.value, units)}.`);
       return null;
-    },
+    }),
   });
   return true;
 }
@@ -92,11 +93,11 @@ function editNote(context: ToolContext, id: string): boolean {
     label: 'Words of the note',
     value: note.text,
     lines: true,
-    commit(text) {
+    commit: whileThere(context, { kind: 'note', id }, (text) => {
       if (text.trim() === '') return 'A note needs words; Delete takes the note away.';
       board.dispatch('change note', (job) => void changeNote(job, id, { text: text.trim() }));
       return null;
-    },
+    }),
   });
   return true;
 }
@@ -112,13 +113,28 @@ function editName(context: ToolContext, item: Item, sheet: SheetId): boolean {
     at: { u: (minU + maxU) / 2, v: (minV + maxV) / 2 },
     label: item.kind === 'block' ? 'Name of the block' : 'Name of the exit face',
     value: box.name,
-    commit(text) {
+    commit: whileThere(context, item, (text) => {
       const rename = item.kind === 'block' ? renameBlock : renameExit;
       board.dispatch(item.kind === 'block' ? 'rename block' : 'rename exit', (draft) =>
         rename(draft, item.id, text),
       );
       return null;
-    },
+    }),
   });
   return true;
+}
+
+/** A field may stay open while an undo takes away what it is about: then it says so. */
+function whileThere(
+  { board }: ToolContext,
+  item: Item,
+  commit: (text: string) => string | null,
+): (text: string) => string | null {
+  return (text) => (isThere(board.getState(), item) ? commit(text) : 'This is no longer on the drawing.');
+}
+
+function isThere({ job, solution }: BoardState, item: Item): boolean {
+  if (item.kind === 'segment') return solution.route.segments.has(item.id);
+  if (item.kind === 'note') return job.sheetNotes?.some(({ id }) => id === item.id) ?? false;
+  return boxOf(item, job) !== undefined;
 }
