@@ -138,11 +138,81 @@ const openings: readonly Place[] = [
   },
 ];
 
+/** By the command box, as somebody would who knows what the thing is called. */
+const asked = async (board: BoardPage, name: string) => {
+  await press(board, 'Control+k');
+  await expect(board.page.getByRole('menuitem').first()).toBeVisible();
+  await board.page.keyboard.type(name);
+  const first = board.page.getByRole('menuitem').first();
+  await expect(first).toContainText(name);
+  await expect(first).toHaveAttribute('data-focused', 'true');
+  await press(board, 'Enter');
+};
+
+const command = (name: string, shows: string): Place => ({ name, go: (board) => asked(board, name), shows });
+
+/** What weighs and compares; each is opened by its name. */
+const advice: readonly Place[] = [
+  {
+    name: 'Compare schemes',
+    go: async (board) => {
+      await asked(board, 'Compare schemes');
+      await expect(board.page.getByText('would win with')).toBeVisible({ timeout: 45_000 });
+    },
+    shows: '[role="dialog"][aria-label="Compare schemes"] table',
+  },
+  command('Parts and prices', '[role="dialog"] tfoot'),
+  command('Rules and limits', '[role="dialog"] .rule-list input'),
+  command('Check codes and practice', '.finding.code'),
+  command('Find a fault', '.fault-panel .field-grid'),
+  {
+    name: 'a fault that was looked for',
+    go: async (board) => {
+      await asked(board, 'Find a fault');
+      const panel = board.page.getByRole('complementary', { name: 'Find a fault' });
+      await panel.getByLabel('Air at the hood', { exact: true }).fill('390 cfm');
+      await press(board, 'Enter');
+      await panel.getByRole('button', { name: 'Find the cause' }).click();
+      await expect(panel.getByRole('list', { name: 'Causes by rank' })).toBeVisible({ timeout: 45_000 });
+    },
+    shows: '.suspects .suspect',
+  },
+  command('Find a route', '.route-search button'),
+  {
+    name: 'routes that were found',
+    go: async (board) => {
+      await asked(board, 'Find a route');
+      await board.page.getByRole('button', { name: 'Search', exact: true }).click();
+      await expect(board.page.getByRole('list', { name: 'Routes found' })).toBeVisible({ timeout: 45_000 });
+    },
+    shows: '[aria-label="Routes found"] li',
+  },
+  command('Charts', '.charts-dock svg'),
+  {
+    name: 'the tables behind the charts',
+    go: async (board) => {
+      await asked(board, 'Charts');
+      await board.page.getByRole('radio', { name: 'Tables' }).click();
+    },
+    shows: '.charts-dock table',
+  },
+  ...['One turn', 'All kinds', 'Two 45s', 'A run of bends', 'Lessons'].map(
+    (name): Place => ({
+      name: `the bend lab: ${name}`,
+      go: async (board) => {
+        await asked(board, 'Bend lab');
+        await board.page.getByRole('tab', { name }).click();
+      },
+      shows: `[role="dialog"] [role="tab"][aria-selected="true"]:text("${name}")`,
+    }),
+  ),
+];
+
 /** Goes to place after place without loading the page again. */
 const walks: readonly { readonly name: string; readonly places: readonly Place[] }[] = [
   { name: 'every panel', places: tabs },
   { name: 'whatever can be selected on a route', places: selections },
-  ...openings.map((place) => ({ name: place.name, places: [place] })),
+  ...[...openings, ...advice].map((place) => ({ name: place.name, places: [place] })),
 ];
 
 /** Choices of views on the desk. */
@@ -213,6 +283,47 @@ for (const [name, role] of [
     await expect(board.page.getByRole(role).first()).toBeVisible();
     await press(board, 'Escape');
     await expect(opener).toBeFocused();
+  });
+
+for (const [name, role, close] of [
+  ['Compare schemes', 'dialog', null],
+  ['Parts and prices', 'dialog', null],
+  ['Rules and limits', 'dialog', null],
+  ['Bend lab', 'dialog', null],
+  ['Find a fault', 'complementary', 'Close'],
+  ['Find a route', 'complementary', 'Close'],
+  ['Charts', 'region', 'Close the charts'],
+] as const)
+  test(`${name} takes the focus by keys alone, and gives it back to the sheet`, async ({ board }) => {
+    await board.open('?example');
+    await focusSheet(board);
+    await asked(board, name);
+    const box = board.page.getByRole(role, { name });
+    await expect(box).toBeVisible();
+    const inside = () => box.evaluate((element) => element.contains(document.activeElement));
+    await expect.poll(inside).toBe(true);
+    if (close === null) await press(board, 'Escape');
+    else {
+      const button = box.getByRole('button', { name: close, exact: true });
+      for (let i = 0; i < 12 && !(await button.evaluate((one) => one === document.activeElement)); i += 1)
+        await press(board, 'Tab');
+      await expect(button).toBeFocused();
+      await press(board, 'Enter');
+    }
+    await expect(box).toBeHidden();
+    await expect(board.page.locator('[data-sheet="floor"]')).toBeFocused();
+  });
+
+for (const name of ['Find a fault', 'Find a route'])
+  test(`closing ${name} gives the focus back to the button that its menu hangs on`, async ({ board }) => {
+    await board.open('?example');
+    await board.page.getByRole('button', { name: 'Scheme actions' }).focus();
+    await press(board, 'Enter');
+    await board.page.getByRole('menuitem', { name }).click();
+    const panel = board.page.getByRole('complementary', { name });
+    await expect(panel).toBeFocused();
+    await panel.getByRole('button', { name: 'Close', exact: true }).press('Enter');
+    await expect(board.page.getByRole('button', { name: 'Scheme actions' })).toBeFocused();
   });
 
 test('the first stop of the Tab key leads past the bar to the sheets', async ({ board }) => {

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Heading, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
+import { useFocusBack } from '../focus-back.ts';
 import { FanChart } from '../panel/FanChart.tsx';
 import { PressureProfile } from '../panel/PressureProfile.tsx';
 import { BudgetChart } from './BudgetChart.tsx';
@@ -13,6 +14,7 @@ const size = { width: 440, height: 206 };
 /** Fan and run, pressure along the run, and what uses it up: under the sheets, so that each points at the other. */
 export default function ChartsDock() {
   const { ui } = useApp();
+  const box = useFocusBack();
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
   const hood = useBoard((state) =>
     state.live.hoods.find(({ id }) => id === state.solution.speeds[state.speed]?.hood),
@@ -21,7 +23,7 @@ export default function ChartsDock() {
   const tables = shown === 'tables';
   const outcome = speed?.outcome.solved ? speed.outcome : null;
   return (
-    <section className="charts-dock" aria-label="Charts">
+    <section ref={box} tabIndex={-1} className="charts-dock" aria-label="Charts">
       <header className="table-bar">
         <Heading level={2}>Charts{speed ? ` at ${speed.name}` : ''}</Heading>
         <ToggleButtonGroup

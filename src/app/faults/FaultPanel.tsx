@@ -6,6 +6,7 @@ import type { Job } from '../../graph/document.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { IconButton } from '../controls.tsx';
+import { useFocusBack } from '../focus-back.ts';
 import { MeasuredFields } from './MeasuredFields.tsx';
 import { Results } from './Results.tsx';
 import { type Done, useDiagnosis } from './use-diagnosis.ts';
@@ -13,9 +14,10 @@ import { type Done, useDiagnosis } from './use-diagnosis.ts';
 /** What is wrong with a hood that is weak or loud today, by what was measured at it; in the place of the side panel. */
 export default function FaultPanel() {
   const { ui } = useApp();
+  const box = useFocusBack();
   const solved = useBoard((state) => state.solution.speeds.some(({ outcome }) => outcome.solved));
   return (
-    <aside className="side-panel fault-panel" aria-label="Find a fault">
+    <aside ref={box} tabIndex={-1} className="side-panel fault-panel" aria-label="Find a fault">
       <header className="fault-head">
         <Heading level={2}>Find a fault</Heading>
         <IconButton icon="close" label="Close" onPress={() => ui.setState({ faults: false })} />

@@ -7,6 +7,7 @@ import { schemeOf } from '../../graph/infer.ts';
 import { commandById } from '../commands.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
+import { useFocusBack } from '../focus-back.ts';
 import { Choice } from '../kitchen/fields.tsx';
 import type { SearchFields } from './fields.ts';
 import { SearchForm } from './SearchForm.tsx';
@@ -16,8 +17,9 @@ import { type Run, useSearch } from './use-search.ts';
 /** Looks for the routes of least loss from the hood to the exits, in the place of the side panel. */
 export default function RouteSearchPanel() {
   const { ui } = useApp();
+  const box = useFocusBack();
   return (
-    <aside className="side-panel route-search" aria-label="Find a route">
+    <aside ref={box} tabIndex={-1} className="side-panel route-search" aria-label="Find a route">
       <header className="panel-head">
         <Heading level={2}>Find a route</Heading>
         <IconButton icon="close" label="Close" onPress={() => ui.setState({ routeSearch: false })} />
