@@ -1,4 +1,4 @@
-import supports from '../../shared/supports.json' with { type: 'json' };
+import supports from '#shared/supports.json' with { type: 'json' };
 import type { Job, Segment } from '../graph/document.ts';
 import { inferRoute, schemeOf } from '../graph/infer.ts';
 import { memoise } from '../graph/memo.ts';

@@ -1,4 +1,4 @@
-import ruleFile from '../../shared/rules.json' with { type: 'json' };
+import ruleFile from '#shared/rules.json' with { type: 'json' };
 import { findLimit, type Sourced } from '../hydraulics/catalogue.ts';
 import type { Job } from './document.ts';
 

@@ -1,13 +1,13 @@
-import bendFile from '../../shared/bends.json' with { type: 'json' };
-import capFile from '../../shared/caps.json' with { type: 'json' };
-import codeFile from '../../shared/codes.json' with { type: 'json' };
-import ductFile from '../../shared/ducts.json' with { type: 'json' };
-import entryFile from '../../shared/entries.json' with { type: 'json' };
-import inlineFile from '../../shared/inline.json' with { type: 'json' };
-import junctionFile from '../../shared/junctions.json' with { type: 'json' };
-import limitFile from '../../shared/limits.json' with { type: 'json' };
-import materialFile from '../../shared/materials.json' with { type: 'json' };
-import transitionFile from '../../shared/transitions.json' with { type: 'json' };
+import bendFile from '#shared/bends.json' with { type: 'json' };
+import capFile from '#shared/caps.json' with { type: 'json' };
+import codeFile from '#shared/codes.json' with { type: 'json' };
+import ductFile from '#shared/ducts.json' with { type: 'json' };
+import entryFile from '#shared/entries.json' with { type: 'json' };
+import inlineFile from '#shared/inline.json' with { type: 'json' };
+import junctionFile from '#shared/junctions.json' with { type: 'json' };
+import limitFile from '#shared/limits.json' with { type: 'json' };
+import materialFile from '#shared/materials.json' with { type: 'json' };
+import transitionFile from '#shared/transitions.json' with { type: 'json' };
 import type { Table } from './losses/table.ts';
 import type { Section, SourceKind } from './types.ts';
 

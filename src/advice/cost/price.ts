@@ -1,4 +1,4 @@
-import file from '../../../shared/prices.json' with { type: 'json' };
+import file from '#shared/prices.json' with { type: 'json' };
 import type { Job } from '../../graph/document.ts';
 import { perimeter } from '../../hydraulics/section.ts';
 import { type Part, partsOf } from '../parts.ts';

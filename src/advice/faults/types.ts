@@ -1,4 +1,4 @@
-import faultFile from '../../../shared/faults.json' with { type: 'json' };
+import faultFile from '#shared/faults.json' with { type: 'json' };
 import type { Sourced } from '../../hydraulics/catalogue.ts';
 
 export type CauseId =
