@@ -49,7 +49,7 @@ for (const colorScheme of themes) {
         const panels = board.page.getByRole('tablist', { name: 'Details' }).getByRole('tab');
         for (const panel of await panels.all()) {
           await panel.click();
-          await look(await panel.innerText());
+          await look((await panel.getAttribute('data-key')) ?? '');
         }
         const [first, second] = segments;
         const corner =

@@ -28,7 +28,6 @@ describe('for the bad way out of the example', () => {
       'fewer turns',
       'gentler bend',
       'larger diameter',
-      'make-up air',
       'no reducer',
       'other cap',
       'smooth duct',
