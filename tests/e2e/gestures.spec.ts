@@ -98,9 +98,9 @@ test('two fingers pan and zoom, and what one finger had begun is dropped', async
   await board.frame();
   await touch('touchStart', { x: at.x + 30, y: at.y }, { x: at.x + 130, y: at.y });
   await touch('touchMove', { x: at.x, y: at.y }, { x: at.x + 200, y: at.y });
-  await touch('touchEnd');
   await board.frame();
-  expect(await metre()).toBeCloseTo(scale * 2, 1);
+  await touch('touchEnd');
+  await expect.poll(metre).toBeCloseTo(scale * 2, 1);
   const after = await board.seen();
   expect(after.job).toEqual(job);
   expect(after.undoLabel).toBeNull();
