@@ -63,9 +63,9 @@ const kinds: readonly Kind[] = [
   fewerTurns,
   twoBends,
   movedTurns,
-  insulated,
-  makeUpAir,
 ];
+/** For something else than air. */
+const remedyKinds: readonly Kind[] = [insulated, makeUpAir];
 
 /** Gains below this part of the air delivered are not worth a visit to the shop. */
 const leastGain = 0.005;
@@ -97,6 +97,24 @@ export function* proposing(
   job: Job,
   schemeId: string,
   options: ProposalOptions = {},
+): Generator<undefined, readonly Proposal[], undefined> {
+  return yield* trying(job, schemeId, [...kinds, ...remedyKinds], options);
+}
+
+/** Only what a scheme calls for beside air, such as make-up air; likewise in small pieces. */
+export function* remedying(
+  job: Job,
+  schemeId: string,
+  options: ProposalOptions = {},
+): Generator<undefined, readonly Proposal[], undefined> {
+  return yield* trying(job, schemeId, remedyKinds, options);
+}
+
+function* trying(
+  job: Job,
+  schemeId: string,
+  kinds: readonly Kind[],
+  options: ProposalOptions,
 ): Generator<undefined, readonly Proposal[], undefined> {
   const solution = solveScheme(job, schemeId);
   const judged = judgedSpeed(solution, options.speed);

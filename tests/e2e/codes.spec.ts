@@ -48,6 +48,23 @@ test('distances typed for the cap close what could not be told, as edits that ar
   await expect(open.getByRole('button', { name: /^Cap to windows and doors/ })).toBeVisible();
 });
 
+test('a distance of the cap that is blanked is not known again', async ({ board }) => {
+  await board.open('?example');
+  const panel = await openCodes(board);
+  const before = await board.seen();
+  const open = panel.getByRole('region', { name: 'Cannot be told yet' });
+  const field = panel.getByLabel('To a window or door');
+  await field.fill("2'");
+  await field.press('Enter');
+  await expect(open.getByRole('button', { name: /^Cap to windows and doors/ })).toBeHidden();
+  await field.fill('');
+  await field.press('Enter');
+  await expect(open.getByRole('button', { name: /^Cap to windows and doors/ })).toBeVisible();
+  const after = await board.seen();
+  expect(after.job).toEqual(before.job);
+  expect(after.undoLabel).toBe('take out a distance of the cap');
+});
+
 test('a limit of the job is shown as such, and the finding on the sheet goes by it', async ({ board }) => {
   await board.open('?example');
   expect((await board.seen()).findings).toContain('make-up-air');

@@ -73,6 +73,23 @@ test('a reading that is not clear is refused with a sentence, and one that was e
   await expect(list).toBeHidden();
 });
 
+test('what was measured stays with its scheme, and is gone with its job', async ({ board }) => {
+  await board.open('?example');
+  const panel = await openPanel(board);
+  const list = panel.getByRole('list', { name: 'Measurements' });
+  await type(panel, 'Air at the hood', '400');
+  await expect(list).toBeVisible();
+  await board.page.getByText('Up through the roof').first().click();
+  await expect(list).toBeHidden();
+  await board.page.getByText('Out the north wall').first().click();
+  await expect(list.getByRole('listitem')).toHaveCount(1);
+  await board.page.getByRole('button', { name: 'File' }).click();
+  await board.page.getByRole('menuitem', { name: /example/i }).click();
+  await expect(panel).toBeHidden();
+  await openPanel(board);
+  await expect(list).toBeHidden();
+});
+
 test('with nothing drawn the panel says what comes first', async ({ board }) => {
   await board.open('?new');
   const panel = await openPanel(board);

@@ -7,7 +7,7 @@ import { byGoal, type Goal, type Measure, ranked } from '../goals.ts';
 import { judgedSpeed, type Recipe } from '../proposals/candidate.ts';
 import { type Effects, effectsOf, outcomeAt } from '../proposals/effects.ts';
 import type { Proposal, ProposalOptions } from '../proposals.ts';
-import { proposing } from '../proposals.ts';
+import { proposing, remedying } from '../proposals.ts';
 import { requiredAirflow } from '../required.ts';
 import { compatible } from './compatible.ts';
 
@@ -21,6 +21,8 @@ export interface Combination extends Effects {
   readonly recipe: Recipe;
   readonly label: string;
   readonly solution: SchemeSolution;
+  /** What the scheme then calls for beside air, such as make-up air for what it then moves; not part of it. */
+  readonly calls: readonly Proposal[];
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
 }
@@ -118,7 +120,12 @@ export function* combining(
     beam = kept.slice(0, width);
     all.push(...kept);
   }
-  return given(best(all), most).map((state) => combinationOf(state, job, measure, judged, singles));
+  const found: Combination[] = [];
+  for (const state of given(best(all), most)) {
+    const calls = yield* remedying(state.job, schemeId, { speed: judged });
+    found.push({ ...combinationOf(state, job, measure, judged, singles), calls });
+  }
+  return found;
 }
 
 function idOf({ members }: Pick<State, 'members'>): string {
@@ -168,7 +175,7 @@ function combinationOf(
   { flow }: Measure,
   judged: number,
   singles: readonly Proposal[],
-): Combination {
+): Omit<Combination, 'calls'> {
   const { members, effects, solution } = state;
   const { units } = job;
   const speed = solution.speeds[judged]?.name ?? '';

@@ -25,13 +25,15 @@ interface ChangeCardProps {
   readonly kind: string;
   /** The changes that it is made of, where there are several. */
   readonly members?: readonly { readonly id: string; readonly title: string }[];
+  /** What the scheme calls for once it is made, that is not part of it. */
+  readonly calls?: readonly { readonly id: string; readonly title: string }[];
   /** Air that fills its bar, m3/s. */
   readonly most: number;
   readonly remedy?: boolean;
 }
 
 /** Shows a change as a ghost on the sheets while it is pointed at, and makes it in one step when pressed. */
-export function ChangeCard({ change, kind, members, most, remedy = false }: ChangeCardProps) {
+export function ChangeCard({ change, kind, members, calls = [], most, remedy = false }: ChangeCardProps) {
   const { board } = useApp();
   const units = useBoard((state) => state.units);
   const { computing } = useAdvice();
@@ -100,6 +102,11 @@ export function ChangeCard({ change, kind, members, most, remedy = false }: Chan
         {[...houseWords(change), ...bringsWords(change)].map((words) => (
           <span key={words} className="proposal-warning">
             <Icon name="caution" size={13} /> {words}
+          </span>
+        ))}
+        {calls.map(({ id, title }) => (
+          <span key={id} className="proposal-warning">
+            <Icon name="caution" size={13} /> then also: {title}
           </span>
         ))}
       </Button>

@@ -42,6 +42,7 @@ function Cards({ combinations, title }: { combinations: readonly Combination[]; 
           kind="combination"
           change={combination}
           members={combination.members}
+          calls={combination.calls}
           most={most}
         />
       ))}

@@ -45,6 +45,21 @@ describe('for the bad way out of the example', () => {
     }
   });
 
+  it('says what the scheme calls for once they are made: make-up air for what it then moves', () => {
+    const tight = produce(job, (draft) => {
+      if (draft.house) draft.house.combustion = ['natural-draught water heater'];
+    });
+    const found = combinations(tight, 'roof');
+    expect(found.length).toBeGreaterThan(0);
+    for (const { recipe, calls } of found) {
+      const then = proposals(produce(tight, recipe), 'roof').filter(({ remedy }) => remedy);
+      expect(calls.map(({ id, title, gain }) => [id, title, gain])).toEqual(
+        then.map(({ id, title, gain }) => [id, title, gain]),
+      );
+      expect(calls.map(({ kind }) => kind)).toContain('make-up air');
+    }
+  });
+
   it('gains more together than any of the changes alone', () => {
     const alone = new Map(singles.map(({ id, gain }) => [id, gain]));
     for (const { members, gain } of best)
