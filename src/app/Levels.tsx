@@ -1,8 +1,8 @@
 import { type KeyboardEvent, type PointerEvent, useSyncExternalStore } from 'react';
 import { createStore } from 'zustand/vanilla';
-import { RULER } from '../canvas/grid.ts';
 import { snapStep } from '../canvas/tools/snap-step.ts';
-import { type Size, toScreen, toSheet, type Viewport } from '../canvas/viewport.ts';
+import { RULER } from '../drawing/grid.ts';
+import { type Size, toScreen, toSheet, type Viewport } from '../drawing/viewport.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { formatLength } from '../units/index.ts';
 import { useApp, useBoard } from './context.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { FieldAsk } from '../canvas/tools/ask.ts';
-import { toScreen } from '../canvas/viewport.ts';
+import { toScreen } from '../drawing/viewport.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { useApp } from './context.ts';
 

@@ -4,7 +4,7 @@ import type { BoardState } from '../canvas/board.ts';
 import { IsometricView } from '../canvas/IsometricView.tsx';
 import { SheetView } from '../canvas/SheetView.tsx';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
-import { sheetTitles } from '../canvas/view.ts';
+import { sheetTitles } from '../drawing/view.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { formatLength, type Parsed, parseLength, type System } from '../units/index.ts';
 import { useApp, useBoard } from './context.ts';

@@ -1,13 +1,16 @@
 import { Button } from 'react-aria-components';
+import { words } from '../words/index.ts';
 import { useApp } from './context.ts';
+
+const { skip } = words.shell;
 
 /** The first stops of the Tab key: past the bar and the tools to where the work is. */
 export function SkipLinks() {
   const { ui } = useApp();
   return (
-    <nav className="skip-links" aria-label="Skip to">
+    <nav className="skip-links" aria-label={skip.heading}>
       <Button className="button" onPress={() => focusOn('[data-sheet]')}>
-        Skip to the sheets
+        {skip.sheets}
       </Button>
       <Button
         className="button"
@@ -16,10 +19,10 @@ export function SkipLinks() {
           focusOn('.route-table [data-at]');
         }}
       >
-        Route table
+        {skip.table}
       </Button>
       <Button className="button" onPress={() => focusOn('.strip button')}>
-        Skip to the results
+        {skip.results}
       </Button>
     </nav>
   );

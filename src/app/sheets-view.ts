@@ -1,6 +1,6 @@
 import type { Board, Selection } from '../canvas/board.ts';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
-import { boundsOf, panBy, toScreen, toSheet, type Viewport } from '../canvas/viewport.ts';
+import { boundsOf, panBy, toScreen, toSheet, type Viewport } from '../drawing/viewport.ts';
 import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 
 /** The mounted sheets, addressed together. */

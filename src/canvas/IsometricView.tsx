@@ -1,13 +1,13 @@
 import type Konva from 'konva/lib/Core.js';
 import { type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
+import { FONT, MIN_TEXT } from '../drawing/palette.ts';
+import { isometric, type Turn, turnText } from '../drawing/turned.ts';
+import { fit as fitted, type Viewport } from '../drawing/viewport.ts';
 import type { Board, BoardState } from './board.ts';
 import { type Look, listen, turnByKey } from './isometric-input.ts';
 import { paintScene, paintSceneMarks, sceneBounds } from './isometric-painter.ts';
-import { FONT, MIN_TEXT } from './palette.ts';
 import { createMeasure } from './text-width.ts';
-import { isometric, type Turn, turnText } from './turned.ts';
-import { fit as fitted, type Viewport } from './viewport.ts';
 import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
 

@@ -1,10 +1,10 @@
 import { useSyncExternalStore } from 'react';
 import { type Selection as Keys, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { type ColourBy, type ColourScale, legendStops } from '../drawing/colour.ts';
 import type { UnitSystem } from '../graph/document.ts';
 import { findLimit, need } from '../hydraulics/catalogue.ts';
 import { quantity } from '../units/index.ts';
-import type { Board, ColourBy } from './board.ts';
-import { type ColourScale, legendStops } from './colour.ts';
+import type { Board } from './board.ts';
 import { colourScaleOf } from './colouring.ts';
 import './canvas.css';
 

@@ -1,14 +1,9 @@
 import type Konva from 'konva/lib/Core.js';
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore.js';
-import type { SheetId, SheetPoint } from '../graph/sheet.ts';
-import type { Board, BoardState } from './board.ts';
-import { RULER } from './grid.ts';
-import { createPainter, type LayerName, layerNames, touched } from './painter.ts';
-import { FONT, MIN_TEXT } from './palette.ts';
-import { pictures } from './pictures.ts';
-import type { SheetHandle } from './sheet-handle.ts';
-import { sheetTitles } from './view.ts';
+import { RULER } from '../drawing/grid.ts';
+import { FONT, MIN_TEXT } from '../drawing/palette.ts';
+import { sheetTitles } from '../drawing/view.ts';
 import {
   type Bounds,
   boundsOf,
@@ -17,7 +12,12 @@ import {
   type Size,
   toSheet,
   type Viewport,
-} from './viewport.ts';
+} from '../drawing/viewport.ts';
+import type { SheetId, SheetPoint } from '../graph/sheet.ts';
+import type { Board, BoardState } from './board.ts';
+import { createPainter, type LayerName, layerNames, touched } from './painter.ts';
+import { pictures } from './pictures.ts';
+import type { SheetHandle } from './sheet-handle.ts';
 import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
 

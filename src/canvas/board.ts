@@ -1,8 +1,9 @@
 import type { Draft } from 'immer';
+import type { ColourBy } from '../drawing/colour.ts';
+import type { Theme } from '../drawing/palette.ts';
 import type { Job, UnitSystem } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
-import type { Theme } from './palette.ts';
 
 /** What the sheets and tools need from the program around them; the app's store implements it. */
 export interface Board {
@@ -49,8 +50,6 @@ export interface Selection {
 }
 
 export const nothing: Selection = { nodes: [], segments: [] };
-
-export type ColourBy = 'velocity' | 'loss';
 
 /** A scheme that is not the document's: the job that it was made from, and what is inferred from it. */
 export interface Ghost {

@@ -1,8 +1,8 @@
+import { type ColourBy, type ColourScale, colourAt, colourScale, valuesOf } from '../drawing/colour.ts';
 import type { UnitSystem } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
 import type { SpeedResult } from '../graph/solution.ts';
-import type { BoardState, ColourBy } from './board.ts';
-import { type ColourScale, colourAt, colourScale, valuesOf } from './colour.ts';
+import type { BoardState } from './board.ts';
 
 interface Coloured {
   /** SI, by segment id. */

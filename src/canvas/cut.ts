@@ -1,10 +1,10 @@
+import type { Drawable } from '../drawing/stroke.ts';
+import { views } from '../drawing/view.ts';
 import type { Vec3 } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
 import type { Route, RouteSegment } from '../graph/route.ts';
 import { depthOf, type SheetId } from '../graph/sheet.ts';
 import type { BoardState } from './board.ts';
-import type { Drawable } from './stroke.ts';
-import { views } from './view.ts';
 
 /** How a thing stands to the plane that a section is cut at: in it, behind it, or between it and the viewer. */
 export type Standing = 'cut' | 'beyond' | 'before';

@@ -1,10 +1,10 @@
+import { RULER } from '../drawing/grid.ts';
+import { MIN_TEXT, type Palette } from '../drawing/palette.ts';
+import { type Size, toScreen, type Viewport } from '../drawing/viewport.ts';
 import type { ScreenPoint, SheetPoint } from '../graph/sheet.ts';
 import type { Section } from '../hydraulics/types.ts';
-import { RULER } from './grid.ts';
-import { MIN_TEXT, type Palette } from './palette.ts';
 import { type Pen, segmentPath, setText } from './pen.ts';
 import type { ActiveShape } from './sheet-handle.ts';
-import { type Size, toScreen, type Viewport } from './viewport.ts';
 
 /** Draws what a gesture shows, in the order that it gives, within the rulers. */
 export function drawActive(

@@ -1,16 +1,16 @@
+import { boundsOn, gripsOf } from '../drawing/box-faces.ts';
+import { dimensionShape } from '../drawing/dimension-lines.ts';
+import type { Box } from '../drawing/label-place.ts';
+import { NOTE_LINE, NOTE_PADDING, noteSize } from '../drawing/note-box.ts';
+import { MIN_TEXT, type Palette } from '../drawing/palette.ts';
+import { toScreen, type Viewport } from '../drawing/viewport.ts';
 import { schemeOf } from '../graph/infer.ts';
 import { project, type ScreenPoint, type SheetId } from '../graph/sheet.ts';
 import { formatLength } from '../units/index.ts';
 import { bendGrip } from './bend-grip.ts';
 import { type BoardState, nothing } from './board.ts';
-import { boundsOn, gripsOf } from './box-faces.ts';
-import { dimensionShape } from './dimension-lines.ts';
-import type { Box } from './label-place.ts';
-import { NOTE_LINE, NOTE_PADDING, noteSize } from './note-box.ts';
-import { MIN_TEXT, type Palette } from './palette.ts';
 import { crisp, type Pen, setText } from './pen.ts';
 import { type ItemKind, idsOf, single } from './selection.ts';
-import { toScreen, type Viewport } from './viewport.ts';
 
 /** What people have pinned to a sheet: dimensions and notes; over them what is selected of the room, with its grips. */
 export function drawAnnotations(

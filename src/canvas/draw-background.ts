@@ -1,11 +1,11 @@
+import { gridStep, multiples } from '../drawing/grid.ts';
+import { counterHeight, usualDepth } from '../drawing/outline-hood.ts';
+import type { Palette } from '../drawing/palette.ts';
+import { type Size, toScreen, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import type { Block, Job } from '../graph/document.ts';
 import { depthOf, project, type SheetId } from '../graph/sheet.ts';
 import { standing } from './cut.ts';
-import { gridStep, multiples } from './grid.ts';
-import { counterHeight, usualDepth } from './outline-hood.ts';
-import type { Palette } from './palette.ts';
 import { crisp, type Pen, setText } from './pen.ts';
-import { type Size, toScreen, type Viewport, visibleBounds } from './viewport.ts';
 
 interface Rect {
   readonly x: number;

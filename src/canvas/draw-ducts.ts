@@ -1,13 +1,13 @@
+import { textOn } from '../drawing/colour.ts';
+import { type Box, boxAt } from '../drawing/label-place.ts';
+import type { Outline, SheetLeg } from '../drawing/outline.ts';
+import type { Palette } from '../drawing/palette.ts';
+import type { Drawable, Stroke } from '../drawing/stroke.ts';
+import { overlaps, type Size, toScreen, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import type { ScreenPoint } from '../graph/sheet.ts';
-import { textOn } from './colour.ts';
 import { detailOf, leastLine } from './detail.ts';
 import { inkOnFill } from './draw-labels.ts';
-import { type Box, boxAt } from './label-place.ts';
-import type { Outline, SheetLeg } from './outline.ts';
-import type { Palette } from './palette.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
-import type { Drawable, Stroke } from './stroke.ts';
-import { overlaps, type Size, toScreen, type Viewport, visibleBounds } from './viewport.ts';
 
 export interface DuctPaint {
   readonly palette: Palette;

@@ -1,11 +1,11 @@
+import type { Palette } from '../drawing/palette.ts';
+import type { Drawable } from '../drawing/stroke.ts';
+import type { Viewport } from '../drawing/viewport.ts';
 import type { Block } from '../graph/document.ts';
 import type { Finding } from '../graph/route.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { drawHatch, rectOf } from './draw-background.ts';
-import type { Palette } from './palette.ts';
 import { type Pen, trace } from './pen.ts';
-import type { Drawable } from './stroke.ts';
-import type { Viewport } from './viewport.ts';
 
 /** Duct nearer to a block than wanted is marked as far as this around the block, m. */
 const nearMiss = 0.03;

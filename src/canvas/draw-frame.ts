@@ -1,9 +1,9 @@
+import { gridStep, multiples, RULER, rulerText, scaleBar } from '../drawing/grid.ts';
+import type { Box } from '../drawing/label-place.ts';
+import type { Palette } from '../drawing/palette.ts';
+import { type Size, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import type { UnitSystem } from '../graph/document.ts';
-import { gridStep, multiples, RULER, rulerText, scaleBar } from './grid.ts';
-import type { Box } from './label-place.ts';
-import type { Palette } from './palette.ts';
 import { crisp, type Pen, setText } from './pen.ts';
-import { type Size, type Viewport, visibleBounds } from './viewport.ts';
 
 /** Rulers and scale bar: drawn last, over all else. */
 export function drawFrame(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {

@@ -1,6 +1,6 @@
-import { textOn } from './colour.ts';
-import type { Box, DimensionLines, Placed } from './label-place.ts';
-import { MIN_TEXT, type Palette } from './palette.ts';
+import { textOn } from '../drawing/colour.ts';
+import type { Box, DimensionLines, Placed } from '../drawing/label-place.ts';
+import { MIN_TEXT, type Palette } from '../drawing/palette.ts';
 import { type Pen, setText } from './pen.ts';
 
 /** Ink on the fills of the colour scale, whatever the theme: the better of the two reads at 4.5 to 1 on any colour. */

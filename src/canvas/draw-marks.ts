@@ -1,12 +1,12 @@
+import { type Box, boxAt } from '../drawing/label-place.ts';
+import type { Palette } from '../drawing/palette.ts';
+import type { Drawable } from '../drawing/stroke.ts';
+import { type Size, toScreen, type Viewport } from '../drawing/viewport.ts';
 import type { Finding, Route, Severity } from '../graph/route.ts';
 import { project, type ScreenPoint, type SheetId } from '../graph/sheet.ts';
 import type { Selection } from './board.ts';
 import { roomForHandle } from './detail.ts';
-import { type Box, boxAt } from './label-place.ts';
-import type { Palette } from './palette.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
-import type { Drawable } from './stroke.ts';
-import { type Size, toScreen, type Viewport } from './viewport.ts';
 
 /** Outlines what is selected or pointed at in the accent: duct by its walls, nodes by their handles. */
 export function drawSelection(

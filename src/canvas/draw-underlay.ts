@@ -1,10 +1,17 @@
+import type { Palette, Theme } from '../drawing/palette.ts';
+import {
+  type Bounds,
+  overlaps,
+  type Size,
+  toScreen,
+  type Viewport,
+  visibleBounds,
+} from '../drawing/viewport.ts';
 import type { Underlay } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import type { Bitmap } from './bitmaps.ts';
-import type { Palette, Theme } from './palette.ts';
 import { type Pen, setText } from './pen.ts';
 import { type LoadedPicture, levelFor, type Pictures } from './pictures.ts';
-import { type Bounds, overlaps, type Size, toScreen, type Viewport, visibleBounds } from './viewport.ts';
 
 export interface UnderlayLook {
   readonly pictures: Pictures;

@@ -1,7 +1,7 @@
+import { draggedBy, isometric, type Turn, turnedBy } from '../drawing/turned.ts';
+import { panBy, type Size, type Viewport, zoomAt } from '../drawing/viewport.ts';
 import { type Board, type BoardState, nothing } from './board.ts';
 import { pickInScene, sceneOf } from './isometric-painter.ts';
-import { draggedBy, isometric, type Turn, turnedBy } from './turned.ts';
-import { panBy, type Size, type Viewport, zoomAt } from './viewport.ts';
 
 /** Pixels that a press may wander before it turns the picture. */
 const SLOP = 4;

@@ -1,3 +1,15 @@
+import { inCrossingOrder } from '../drawing/crossing-order.ts';
+import { gridStep, multiples } from '../drawing/grid.ts';
+import { type Box, boxAt, placeLabels, type Wanted } from '../drawing/label-place.ts';
+import { type Measure, valueLabel } from '../drawing/labels.ts';
+import { type Outline, outlineIn } from '../drawing/outline.ts';
+import { MIN_TEXT, type Palette, palettes } from '../drawing/palette.ts';
+import { box, mean, shown } from '../drawing/solid.ts';
+import type { Drawable, Stroke } from '../drawing/stroke.ts';
+import { seen } from '../drawing/tube.ts';
+import { type Turn, turnedView } from '../drawing/turned.ts';
+import type { View } from '../drawing/view.ts';
+import { type Bounds, boundsOf, type Size, toScreen, toSheet, type Viewport } from '../drawing/viewport.ts';
 import type { Job, Vec3 } from '../graph/document.ts';
 import { memoise } from '../graph/memo.ts';
 import type { Route } from '../graph/route.ts';
@@ -6,24 +18,12 @@ import { nearestOnSheet } from '../graph/spatial.ts';
 import { dot, lerp } from '../graph/vector.ts';
 import type { BoardState, Selection } from './board.ts';
 import { coloursOf } from './colouring.ts';
-import { inCrossingOrder } from './crossing-order.ts';
 import { detailOf, labelledLegs, roomForHandle } from './detail.ts';
 import { type DuctPaint, drawDucts, drawOne, inView } from './draw-ducts.ts';
 import { misfits } from './draw-fit.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawHandles, drawSelection } from './draw-marks.ts';
-import { gridStep, multiples } from './grid.ts';
-import { type Box, boxAt, placeLabels, type Wanted } from './label-place.ts';
-import { type Measure, valueLabel } from './labels.ts';
-import { type Outline, outlineIn } from './outline.ts';
-import { MIN_TEXT, type Palette, palettes } from './palette.ts';
 import { fillAll, type Pen, setText, strokeAll } from './pen.ts';
-import { box, mean, shown } from './solid.ts';
-import type { Drawable, Stroke } from './stroke.ts';
-import { seen } from './tube.ts';
-import { type Turn, turnedView } from './turned.ts';
-import type { View } from './view.ts';
-import { type Bounds, boundsOf, type Size, toScreen, toSheet, type Viewport } from './viewport.ts';
 
 /** A route in space as one turned view shows it. */
 export interface Scene {

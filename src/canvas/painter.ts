@@ -1,3 +1,9 @@
+import type { LabelKind, Placed } from '../drawing/label-place.ts';
+import { type Outline, outlineOf } from '../drawing/outline.ts';
+import { createOutliner } from '../drawing/outline-cache.ts';
+import { FONT, palettes } from '../drawing/palette.ts';
+import { views } from '../drawing/view.ts';
+import { type Bounds, boundsOf, type Size, type Viewport } from '../drawing/viewport.ts';
 import { memoise } from '../graph/memo.ts';
 import { project, type ScreenPoint, type SheetId, type SheetPoint } from '../graph/sheet.ts';
 import type { BoardState } from './board.ts';
@@ -12,17 +18,11 @@ import { drawFrame } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handlesOf } from './draw-marks.ts';
 import { drawUnderlays } from './draw-underlay.ts';
-import type { LabelKind, Placed } from './label-place.ts';
-import { type Outline, outlineOf } from './outline.ts';
-import { createOutliner } from './outline-cache.ts';
-import { FONT, palettes } from './palette.ts';
 import type { Pen } from './pen.ts';
 import { pictures } from './pictures.ts';
 import { createPlacement, screenBox } from './placement.ts';
 import type { ActiveShape } from './sheet-handle.ts';
 import { createMeasure } from './text-width.ts';
-import { views } from './view.ts';
-import { type Bounds, boundsOf, type Size, type Viewport } from './viewport.ts';
 
 export const layerNames = ['background', 'ducts', 'overlay', 'active'] as const;
 export type LayerName = (typeof layerNames)[number];

@@ -1,7 +1,7 @@
+import { FONT } from '../drawing/palette.ts';
+import type { Stroke } from '../drawing/stroke.ts';
+import { toScreen, type Viewport } from '../drawing/viewport.ts';
 import type { SheetPoint } from '../graph/sheet.ts';
-import { FONT } from './palette.ts';
-import type { Stroke } from './stroke.ts';
-import { toScreen, type Viewport } from './viewport.ts';
 
 /** The part of a canvas context that drawing here uses; a test can stand in for it. */
 export type Pen = Pick<

@@ -1,3 +1,25 @@
+import { RULER } from '../drawing/grid.ts';
+import {
+  type Box,
+  type Busy,
+  boxAround,
+  grown,
+  movedBy,
+  type Placed,
+  placeLabels,
+} from '../drawing/label-place.ts';
+import { labelsOf, type Measure, type Name } from '../drawing/labels.ts';
+import type { Outline, SheetLeg } from '../drawing/outline.ts';
+import type { Drawable } from '../drawing/stroke.ts';
+import {
+  type Bounds,
+  boundsOf,
+  overlaps,
+  type Size,
+  toScreen,
+  type Viewport,
+  visibleBounds,
+} from '../drawing/viewport.ts';
 import type { Vec3 } from '../graph/document.ts';
 import { project, type SheetId } from '../graph/sheet.ts';
 import { type BoardState, nothing } from './board.ts';
@@ -7,20 +29,6 @@ import { detailOf, labelledLegs } from './detail.ts';
 import { arrowOf, inView } from './draw-ducts.ts';
 import { frameBoxes } from './draw-frame.ts';
 import { handleBoxes, handlesOf } from './draw-marks.ts';
-import { RULER } from './grid.ts';
-import { type Box, type Busy, boxAround, grown, movedBy, type Placed, placeLabels } from './label-place.ts';
-import { labelsOf, type Measure, type Name } from './labels.ts';
-import type { Outline, SheetLeg } from './outline.ts';
-import type { Drawable } from './stroke.ts';
-import {
-  type Bounds,
-  boundsOf,
-  overlaps,
-  type Size,
-  toScreen,
-  type Viewport,
-  visibleBounds,
-} from './viewport.ts';
 
 /** Legs in view from which on labels are placed beyond the edges too, and go along while the sheet is panned. */
 const crowded = 60;

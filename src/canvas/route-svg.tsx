@@ -1,10 +1,10 @@
+import { outlineOf } from '../drawing/outline.ts';
+import { inMillimetres } from '../drawing/svg-pen.ts';
+import { type Bounds, boundsOf } from '../drawing/viewport.ts';
 import type { Job } from '../graph/document.ts';
 import type { Route } from '../graph/route.ts';
 import { project, type SheetId } from '../graph/sheet.ts';
-import { outlineOf } from './outline.ts';
 import { SheetSvg, viewBoxOf } from './sheet-svg.tsx';
-import { inMillimetres } from './svg-pen.ts';
-import { type Bounds, boundsOf } from './viewport.ts';
 
 interface RouteDrawingProps {
   readonly job: Job;

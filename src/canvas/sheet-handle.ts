@@ -1,7 +1,7 @@
+import type { LabelKind } from '../drawing/label-place.ts';
+import type { Size, Viewport } from '../drawing/viewport.ts';
 import type { ScreenPoint, SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Section } from '../hydraulics/types.ts';
-import type { LabelKind } from './label-place.ts';
-import type { Size, Viewport } from './viewport.ts';
 
 /** What a gesture shows while it runs, as plain data in sheet metres. Sizes of marks are in screen pixels. */
 export type ActiveShape =

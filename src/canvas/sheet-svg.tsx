@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import type { Drawable, Stroke } from './stroke.ts';
-import { inMillimetres, svgLines, svgOutlines, svgScale } from './svg-pen.ts';
-import type { Bounds } from './viewport.ts';
+import type { Drawable, Stroke } from '../drawing/stroke.ts';
+import { inMillimetres, svgLines, svgOutlines, svgScale } from '../drawing/svg-pen.ts';
+import type { Bounds } from '../drawing/viewport.ts';
 
 /** Path data of strokes, in mm with y down, arcs as true arcs; `closed` joins them to one closed path. */
 export function svgPath(strokes: readonly Stroke[], closed = false): string {

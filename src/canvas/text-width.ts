@@ -1,5 +1,5 @@
-import type { Measure } from './labels.ts';
-import { MIN_TEXT } from './palette.ts';
+import type { Measure } from '../drawing/labels.ts';
+import { MIN_TEXT } from '../drawing/palette.ts';
 import { type Pen, setText } from './pen.ts';
 
 /** Widths of the labels' texts, each measured once. */

@@ -1,5 +1,5 @@
 import { type RefObject, useEffect, useState } from 'react';
-import type { Size } from './viewport.ts';
+import type { Size } from '../drawing/viewport.ts';
 
 export interface Placement extends Size {
   /** From the frame's corner to the next whole pixel. */

@@ -1,9 +1,9 @@
 import { bench, describe } from 'vitest';
-import { placeLabels } from '../../src/canvas/label-place.ts';
-import { labelsOf } from '../../src/canvas/labels.ts';
-import { outlineOf } from '../../src/canvas/outline.ts';
+import { placeLabels } from '../../src/drawing/label-place.ts';
+import { labelsOf } from '../../src/drawing/labels.ts';
+import { outlineOf } from '../../src/drawing/outline.ts';
 import type { Vec3 } from '../../src/graph/document.ts';
-import { run } from '../unit/canvas/drawing.ts';
+import { run } from '../unit/drawing/drawing.ts';
 
 describe.each([
   ['a kitchen’s route', 6],

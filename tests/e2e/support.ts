@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { test as base, expect, type Page } from 'playwright/test';
 import type { BoardState } from '../../src/canvas/board.ts';
-import type { Viewport } from '../../src/canvas/viewport.ts';
+import type { Viewport } from '../../src/drawing/viewport.ts';
 import type { Job, Node, Vec3 } from '../../src/graph/document.ts';
 import type { RouteBend, RouteSegment } from '../../src/graph/route.ts';
 import { project, type SheetId, type SheetPoint } from '../../src/graph/sheet.ts';

@@ -5,7 +5,18 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 /** A room may import from rooms before it in this list and from no other. */
-const rooms = ['units', 'hydraulics', 'graph', 'advice', 'files', 'command', 'canvas', 'app'];
+const rooms = [
+  'words',
+  'units',
+  'hydraulics',
+  'graph',
+  'advice',
+  'drawing',
+  'files',
+  'command',
+  'canvas',
+  'app',
+];
 const biome = join(process.cwd(), 'node_modules/@biomejs/biome/bin/biome');
 
 interface Planted {

@@ -3,7 +3,7 @@ import type { Comparison } from '../../advice/compare/compare.ts';
 import type { SchemeGoal } from '../../advice/compare/standing.ts';
 import { pricesAreInvented } from '../../advice/cost/price.ts';
 import { RouteDrawing } from '../../canvas/route-svg.tsx';
-import { sheetTitles } from '../../canvas/view.ts';
+import { sheetTitles } from '../../drawing/view.ts';
 import { formatFlow } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';

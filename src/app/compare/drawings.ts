@@ -1,5 +1,5 @@
 import { drawnBounds } from '../../canvas/route-svg.tsx';
-import type { Bounds } from '../../canvas/viewport.ts';
+import type { Bounds } from '../../drawing/viewport.ts';
 import type { Job } from '../../graph/document.ts';
 import type { Route } from '../../graph/route.ts';
 import type { SheetId } from '../../graph/sheet.ts';

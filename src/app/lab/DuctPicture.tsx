@@ -1,7 +1,7 @@
 import type { ReactNode, RefObject } from 'react';
 import { SheetSvg, viewBoxOf } from '../../canvas/sheet-svg.tsx';
-import type { Drawable } from '../../canvas/stroke.ts';
-import type { Bounds } from '../../canvas/viewport.ts';
+import type { Drawable } from '../../drawing/stroke.ts';
+import type { Bounds } from '../../drawing/viewport.ts';
 
 interface DuctPictureProps {
   readonly drawables: readonly Drawable[];

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { Button } from 'react-aria-components';
 import { tryEveryKind } from '../../advice/lab/trial.ts';
-import { bendSketch } from '../../canvas/bend-sketch.ts';
+import { bendSketch } from '../../drawing/bend-sketch.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import { formatFlow } from '../../units/index.ts';
 import { DuctPicture } from './DuctPicture.tsx';

@@ -7,8 +7,8 @@ import {
   type LessonStep,
   lessonStates,
 } from '../../advice/lessons/lesson.ts';
-import { outlineOf } from '../../canvas/outline.ts';
 import { drawnBounds } from '../../canvas/route-svg.tsx';
+import { outlineOf } from '../../drawing/outline.ts';
 import type { UnitSystem } from '../../graph/document.ts';
 import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts';
 import { gained } from '../wording.ts';

@@ -1,6 +1,6 @@
 import { type PointerEvent, useRef } from 'react';
-import { bendSketch } from '../../canvas/bend-sketch.ts';
-import { svgScale } from '../../canvas/svg-pen.ts';
+import { bendSketch } from '../../drawing/bend-sketch.ts';
+import { svgScale } from '../../drawing/svg-pen.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import type { Section } from '../../hydraulics/types.ts';
 import { DuctPicture } from './DuctPicture.tsx';

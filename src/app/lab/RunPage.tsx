@@ -1,8 +1,8 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { RUN_LENGTH } from '../../advice/lab/bench.ts';
 import { MOST_BENDS, tryRuns } from '../../advice/lab/trial.ts';
-import { outlineOf } from '../../canvas/outline.ts';
 import { drawnBounds } from '../../canvas/route-svg.tsx';
+import { outlineOf } from '../../drawing/outline.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import { formatFlow, formatRun } from '../../units/index.ts';
 import { counted, gained } from '../wording.ts';

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import { type Trial, tryTwoBends } from '../../advice/lab/trial.ts';
-import { outlineIn } from '../../canvas/outline.ts';
-import type { View } from '../../canvas/view.ts';
-import { type Bounds, boundsOf } from '../../canvas/viewport.ts';
+import { outlineIn } from '../../drawing/outline.ts';
+import type { View } from '../../drawing/view.ts';
+import { type Bounds, boundsOf } from '../../drawing/viewport.ts';
 import { cross, dot, normalize } from '../../graph/vector.ts';
 import { formatAngle, formatFlow, formatLength, formatPressure } from '../../units/index.ts';
 import { gained } from '../wording.ts';

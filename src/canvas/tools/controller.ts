@@ -1,8 +1,8 @@
+import { boundsOn } from '../../drawing/box-faces.ts';
+import { panBy, toScreen, toSheet, zoomAt } from '../../drawing/viewport.ts';
 import { project, type ScreenPoint, type SheetId, type SheetPoint } from '../../graph/sheet.ts';
 import { type Board, type BoardState, nothing } from '../board.ts';
-import { boundsOn } from '../box-faces.ts';
 import { has, type Item, itemsOf, only } from '../selection.ts';
-import { panBy, toScreen, toSheet, zoomAt } from '../viewport.ts';
 import type { FieldAsk, MenuAsk } from './ask.ts';
 import { createContext } from './context.ts';
 import { actionOf } from './keys.ts';

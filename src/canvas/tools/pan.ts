@@ -1,4 +1,4 @@
-import { panBy } from '../viewport.ts';
+import { panBy } from '../../drawing/viewport.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from './tool.ts';
 
 /** The pan tool at rest: a press takes hold of the sheet. */

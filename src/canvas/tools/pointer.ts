@@ -1,6 +1,6 @@
+import { toSheet } from '../../drawing/viewport.ts';
 import type { ScreenPoint } from '../../graph/sheet.ts';
 import type { SheetHandle } from '../sheet-handle.ts';
-import { toSheet } from '../viewport.ts';
 import type { ToolController } from './controller.ts';
 import { coalesce, type FrameCounts } from './frame.ts';
 import { followFingers } from './pinch.ts';

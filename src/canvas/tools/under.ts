@@ -1,11 +1,11 @@
+import { type Box3, boundsOn, isFaceOn } from '../../drawing/box-faces.ts';
+import { dimensionShape } from '../../drawing/dimension-lines.ts';
+import { noteSize } from '../../drawing/note-box.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { project, type SheetId, type SheetPoint, unproject } from '../../graph/sheet.ts';
 import { hitTest, nearestOnSheet, spatialIndex } from '../../graph/spatial.ts';
 import { distance, lerp } from '../../graph/vector.ts';
 import type { BoardState } from '../board.ts';
-import { type Box3, boundsOn, isFaceOn } from '../box-faces.ts';
-import { dimensionShape } from '../dimension-lines.ts';
-import { noteSize } from '../note-box.ts';
 import { type ItemKind, partId } from '../selection.ts';
 import { placeOf, type Under } from './pick.ts';
 

@@ -4,7 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { type AppStore, createBoard } from '../../../src/app/store.ts';
 import { SheetView } from '../../../src/canvas/SheetView.tsx';
 import type { SheetHandle } from '../../../src/canvas/sheet-handle.ts';
-import { panBy, type Viewport } from '../../../src/canvas/viewport.ts';
+import { panBy, type Viewport } from '../../../src/drawing/viewport.ts';
 import type { Job, Vec3 } from '../../../src/graph/document.ts';
 import { moveNodes } from '../../../src/graph/edits/index.ts';
 import { emptyJob } from '../../../src/graph/templates.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { standing, standingsOf } from '../../../src/canvas/cut.ts';
 import { misfits } from '../../../src/canvas/draw-fit.ts';
 import { fitFindings } from '../../../src/graph/fit.ts';
-import { run, upAndOut } from './drawing.ts';
+import { run, upAndOut } from '../drawing/drawing.ts';
 
 describe('a box of space', () => {
   it('is cut where the plane passes through it or along its side', () => {

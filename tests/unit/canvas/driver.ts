@@ -10,7 +10,7 @@ import {
   type PointerKind,
   type Surface,
 } from '../../../src/canvas/tools/tool.ts';
-import { toScreen, type Viewport } from '../../../src/canvas/viewport.ts';
+import { toScreen, type Viewport } from '../../../src/drawing/viewport.ts';
 import type { Job, Node, Scheme } from '../../../src/graph/document.ts';
 import type { SheetId } from '../../../src/graph/sheet.ts';
 import { emptyJob } from '../../../src/graph/templates.ts';

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { inCrossingOrder } from '../../../src/canvas/crossing-order.ts';
 import { type Look, turnByKey } from '../../../src/canvas/isometric-input.ts';
-import { outlineIn } from '../../../src/canvas/outline.ts';
-import { between, box, shown } from '../../../src/canvas/solid.ts';
-import { seen } from '../../../src/canvas/tube.ts';
-import { draggedBy, isometric, turnedBy, turnedView, turnText } from '../../../src/canvas/turned.ts';
-import { views } from '../../../src/canvas/view.ts';
+import { inCrossingOrder } from '../../../src/drawing/crossing-order.ts';
+import { outlineIn } from '../../../src/drawing/outline.ts';
+import { between, box, shown } from '../../../src/drawing/solid.ts';
+import { seen } from '../../../src/drawing/tube.ts';
+import { draggedBy, isometric, turnedBy, turnedView, turnText } from '../../../src/drawing/turned.ts';
+import { views } from '../../../src/drawing/view.ts';
 import type { Vec3 } from '../../../src/graph/document.ts';
 import { cross, dot, norm } from '../../../src/graph/vector.ts';
-import { run } from './drawing.ts';
+import { run } from '../drawing/drawing.ts';
 
 const size = ({ u, v }: { u: number; v: number }) => Math.hypot(u, v);
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type BoardState, nothing } from '../../../src/canvas/board.ts';
 import { createPainter, layerNames, touched } from '../../../src/canvas/painter.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
-import { run, upAndOut } from './drawing.ts';
+import { run, upAndOut } from '../drawing/drawing.ts';
 
 const { job, route } = run(upAndOut);
 

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Bitmap, BitmapMaker } from '../../../src/canvas/bitmaps.ts';
 import { drawUnderlays } from '../../../src/canvas/draw-underlay.ts';
 import { touched } from '../../../src/canvas/painter.ts';
-import { palettes, type Theme } from '../../../src/canvas/palette.ts';
 import type { Pen } from '../../../src/canvas/pen.ts';
 import { createPictures, levelFor } from '../../../src/canvas/pictures.ts';
+import { palettes, type Theme } from '../../../src/drawing/palette.ts';
 import type { Underlay } from '../../../src/graph/document.ts';
 import { drive } from './driver.ts';
 

@@ -1,10 +1,10 @@
 import type { Draft } from 'immer';
+import { boundsOn } from '../../../drawing/box-faces.ts';
 import type { Job, Vec3 } from '../../../graph/document.ts';
 import { addBlock } from '../../../graph/edits/index.ts';
 import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { add, scale } from '../../../graph/vector.ts';
 import { formatLength, INCH } from '../../../units/index.ts';
-import { boundsOn } from '../../box-faces.ts';
 import { joined, selectionOf } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import { selectIdle } from '../select/idle.ts';

@@ -1,8 +1,8 @@
+import { type Box3, boundsOn } from '../../../drawing/box-faces.ts';
 import type { DimensionEnd, Job } from '../../../graph/document.ts';
 import { partOfBox } from '../../../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../../../graph/sheet.ts';
 import type { Snap } from '../../../graph/snap.ts';
-import { type Box3, boundsOn } from '../../box-faces.ts';
 import type { PointerInput, ToolContext } from '../tool.ts';
 
 /** A snap this near to the edge of a box, m, is on it. */

@@ -1,8 +1,8 @@
+import { placeOfEnd, pulledTo } from '../../../drawing/dimension-lines.ts';
 import type { Dimension, DimensionEnd } from '../../../graph/document.ts';
 import { addDimension } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { project } from '../../../graph/sheet.ts';
-import { placeOfEnd, pulledTo } from '../../dimension-lines.ts';
 import { actionOf } from '../keys.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { dimensionReady } from './ready.ts';

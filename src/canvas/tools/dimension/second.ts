@@ -1,9 +1,9 @@
+import { dimensionShape, placeOfEnd } from '../../../drawing/dimension-lines.ts';
 import type { Dimension, DimensionEnd } from '../../../graph/document.ts';
 import { addDimension } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { project } from '../../../graph/sheet.ts';
 import { formatLength } from '../../../units/index.ts';
-import { dimensionShape, placeOfEnd } from '../../dimension-lines.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';

@@ -1,11 +1,11 @@
+import { boundsOn } from '../../../drawing/box-faces.ts';
+import { dimensionShape } from '../../../drawing/dimension-lines.ts';
+import { type Bounds, boundsOf, overlaps } from '../../../drawing/viewport.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import type { SheetId, SheetPoint } from '../../../graph/sheet.ts';
 import { boxSelect, spatialIndex } from '../../../graph/spatial.ts';
 import { type BoardState, nothing, type Selection } from '../../board.ts';
-import { boundsOn } from '../../box-faces.ts';
-import { dimensionShape } from '../../dimension-lines.ts';
 import { isEmpty, joined, selectionOf } from '../../selection.ts';
-import { type Bounds, boundsOf, overlaps } from '../../viewport.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { countedSelection } from './choice.ts';
 import { selectIdle } from './idle.ts';

@@ -1,11 +1,11 @@
+import { boundsOn } from '../../../drawing/box-faces.ts';
+import { dimensionShape } from '../../../drawing/dimension-lines.ts';
 import { changeNote, renameBlock, renameExit, setLength } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { placesOf } from '../../../graph/places.ts';
 import { project, type SheetId, type SheetPoint } from '../../../graph/sheet.ts';
 import { formatLength, parseRelativeLength } from '../../../units/index.ts';
 import type { BoardState } from '../../board.ts';
-import { boundsOn } from '../../box-faces.ts';
-import { dimensionShape } from '../../dimension-lines.ts';
 import type { Item } from '../../selection.ts';
 import type { ToolContext } from '../tool.ts';
 import { boxOf } from './resizing.ts';

@@ -1,7 +1,7 @@
+import { gripsOf } from '../../../drawing/box-faces.ts';
 import { insertNode } from '../../../graph/edits/index.ts';
 import { bendGrip } from '../../bend-grip.ts';
 import { nothing } from '../../board.ts';
-import { gripsOf } from '../../box-faces.ts';
 import { only, single } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import type { Under } from '../pick.ts';

@@ -1,3 +1,4 @@
+import { boundsOn, gripsOf } from '../../../drawing/box-faces.ts';
 import type { Vec3 } from '../../../graph/document.ts';
 import { mergeNodes } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
@@ -6,7 +7,6 @@ import type { Snap } from '../../../graph/snap.ts';
 import { add, distance, norm, subtract } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
 import { nothing, type Recipe, type Selection } from '../../board.ts';
-import { boundsOn, gripsOf } from '../../box-faces.ts';
 import { legOf } from '../draw/leg.ts';
 import { fields, isTyped } from '../draw/show.ts';
 import { erase, nextField, type Typing, typeKey, untyped } from '../draw/typing.ts';

@@ -1,7 +1,7 @@
+import { dimensionShape, offsetTo } from '../../../drawing/dimension-lines.ts';
 import { moveDimension } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import type { Selection } from '../../board.ts';
-import { dimensionShape, offsetTo } from '../../dimension-lines.ts';
 import type { Under } from '../pick.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { selectIdle } from './idle.ts';

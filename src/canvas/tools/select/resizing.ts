@@ -1,9 +1,9 @@
 import type { Draft } from 'immer';
+import { type Box3, boundsOn, type Grip } from '../../../drawing/box-faces.ts';
 import type { Job, Vec3 } from '../../../graph/document.ts';
 import { resizeBlock, resizeExit } from '../../../graph/edits/index.ts';
 import { depthOf, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { formatLength } from '../../../units/index.ts';
-import { type Box3, boundsOn, type Grip } from '../../box-faces.ts';
 import type { Item } from '../../selection.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';

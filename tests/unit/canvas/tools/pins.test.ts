@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dimensionShape } from '../../../../src/canvas/dimension-lines.ts';
 import { only } from '../../../../src/canvas/selection.ts';
+import { dimensionShape } from '../../../../src/drawing/dimension-lines.ts';
 import { moveBlock, removeBlock, resizeBlock } from '../../../../src/graph/edits/index.ts';
 import { bentJob, type Driver, drive, furnishedJob } from '../driver.ts';
 

@@ -5,7 +5,7 @@ import type { SheetHandle } from '../../../../src/canvas/sheet-handle.ts';
 import type { MenuAsk } from '../../../../src/canvas/tools/ask.ts';
 import { createToolController } from '../../../../src/canvas/tools/controller.ts';
 import { createWiring, hearsKeys } from '../../../../src/canvas/tools/pointer.ts';
-import type { Viewport } from '../../../../src/canvas/viewport.ts';
+import type { Viewport } from '../../../../src/drawing/viewport.ts';
 import { bentJob } from '../driver.ts';
 
 /** An element of 800 x 600 at (10, 20) in the page, with as much of the DOM as the wiring uses. */

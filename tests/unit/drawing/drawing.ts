@@ -1,4 +1,4 @@
-import { type Outline, outlineOf } from '../../../src/canvas/outline.ts';
+import { type Outline, outlineOf } from '../../../src/drawing/outline.ts';
 import type { BendChoice, Job, Segment, Vec3 } from '../../../src/graph/document.ts';
 import { inferRoute } from '../../../src/graph/infer.ts';
 import type { Route } from '../../../src/graph/route.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawDucts, inView } from '../../../src/canvas/draw-ducts.ts';
-import type { Outline } from '../../../src/canvas/outline.ts';
-import { palettes } from '../../../src/canvas/palette.ts';
 import type { Pen } from '../../../src/canvas/pen.ts';
-import { type Drawable, pointsOf, type Stroke } from '../../../src/canvas/stroke.ts';
+import type { Outline } from '../../../src/drawing/outline.ts';
+import { palettes } from '../../../src/drawing/palette.ts';
+import { type Drawable, pointsOf, type Stroke } from '../../../src/drawing/stroke.ts';
 import type { Vec3 } from '../../../src/graph/document.ts';
 import type { SheetPoint } from '../../../src/graph/sheet.ts';
 import { levelTurn, run, upAndOut } from './drawing.ts';

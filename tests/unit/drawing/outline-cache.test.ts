@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { outlineIn } from '../../../src/canvas/outline.ts';
-import { createOutliner } from '../../../src/canvas/outline-cache.ts';
-import { views } from '../../../src/canvas/view.ts';
+import { outlineIn } from '../../../src/drawing/outline.ts';
+import { createOutliner } from '../../../src/drawing/outline-cache.ts';
+import { views } from '../../../src/drawing/view.ts';
 import type { Job, Vec3 } from '../../../src/graph/document.ts';
 import { inferRoute } from '../../../src/graph/infer.ts';
 import { run } from './drawing.ts';

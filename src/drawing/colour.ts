@@ -3,7 +3,9 @@ import { interpolateCividis } from 'd3-scale-chromatic';
 import type { UnitSystem } from '../graph/document.ts';
 import type { Solved, SpeedResult } from '../graph/solution.ts';
 import { quantity, unitOf } from '../units/index.ts';
-import type { ColourBy } from './board.ts';
+
+/** What the fill of a duct tells: its velocity, or its loss per metre. */
+export type ColourBy = 'velocity' | 'loss';
 
 /** A colour scale from 0 to a round number of the user's unit. */
 export interface ColourScale {

@@ -4,8 +4,7 @@ import type { ScreenPoint, SheetId } from '../graph/sheet.ts';
 import { dot } from '../graph/vector.ts';
 import type { Section } from '../hydraulics/types.ts';
 import { formatAngle, formatDiameter, formatLength, quantity } from '../units/index.ts';
-import type { ColourBy, Selection } from './board.ts';
-import { kindOf } from './colour.ts';
+import { type ColourBy, kindOf } from './colour.ts';
 import { type Box, boxAt, type Candidate, type Wanted } from './label-place.ts';
 import type { SheetLeg } from './outline.ts';
 import { MIN_TEXT } from './palette.ts';
@@ -32,7 +31,8 @@ export interface LabelInput {
   readonly values: ReadonlyMap<string, number>;
   readonly by: ColourBy;
   readonly units: UnitSystem;
-  readonly selection: Selection;
+  /** Ids of what is selected, labelled first. */
+  readonly selection: { readonly nodes: readonly string[]; readonly segments: readonly string[] };
   readonly names: readonly Name[];
   readonly view: Viewport;
   readonly measure: Measure;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gridStep, multiples, rulerText, scaleBar } from '../../../src/canvas/grid.ts';
-import { MAX_SCALE } from '../../../src/canvas/viewport.ts';
+import { gridStep, multiples, rulerText, scaleBar } from '../../../src/drawing/grid.ts';
+import { MAX_SCALE } from '../../../src/drawing/viewport.ts';
 import { FOOT, INCH } from '../../../src/units/index.ts';
 
 const units = fc.constantFrom('imperial', 'metric');

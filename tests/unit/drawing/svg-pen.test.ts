@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { circle, line, polygon } from '../../../src/canvas/stroke.ts';
-import { inMillimetres, svgLines, svgOutlines, svgStroke } from '../../../src/canvas/svg-pen.ts';
+import { circle, line, polygon } from '../../../src/drawing/stroke.ts';
+import { inMillimetres, svgLines, svgOutlines, svgStroke } from '../../../src/drawing/svg-pen.ts';
 
 describe('a path', () => {
   it('is in millimetres with up on the sheet up in the picture', () => {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nothing, type Selection } from '../../../src/canvas/board.ts';
-import { type Box, boxAt, type Placed, placeLabels, type Wanted } from '../../../src/canvas/label-place.ts';
-import { labelsOf, sectionText } from '../../../src/canvas/labels.ts';
-import { MIN_TEXT } from '../../../src/canvas/palette.ts';
-import { boundsOf, fit as fitted } from '../../../src/canvas/viewport.ts';
+import { type Box, boxAt, type Placed, placeLabels, type Wanted } from '../../../src/drawing/label-place.ts';
+import { labelsOf, sectionText } from '../../../src/drawing/labels.ts';
+import { MIN_TEXT } from '../../../src/drawing/palette.ts';
+import { boundsOf, fit as fitted } from '../../../src/drawing/viewport.ts';
 import type { Vec3 } from '../../../src/graph/document.ts';
 import { project, type SheetId } from '../../../src/graph/sheet.ts';
 import { type Drawn, levelTurn, run, upAndOut } from './drawing.ts';

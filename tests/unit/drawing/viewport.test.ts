@@ -10,7 +10,7 @@ import {
   toSheet,
   visibleBounds,
   zoomAt,
-} from '../../../src/canvas/viewport.ts';
+} from '../../../src/drawing/viewport.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const views = fc.record({

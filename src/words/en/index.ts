@@ -1,0 +1,1 @@
+export * as shell from './shell.ts';
