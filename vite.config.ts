@@ -21,5 +21,6 @@ const inEnglish: Plugin = {
 export default defineConfig({
   base: './',
   plugins: [react(), inEnglish],
+  worker: { format: 'es' },
   build: { outDir: 'dist/app', chunkSizeWarningLimit: 900 },
 });

@@ -1,12 +1,16 @@
-import { diagnose } from '../advice/faults/diagnose.ts';
 import type { Measurement } from '../advice/faults/types.ts';
 import type { Job } from '../graph/document.ts';
+import { speak } from '../words/index.ts';
+
+/** The diagnosis speaks the language that its worker is named after. */
+const diagnosis = speak(self.name).then(() => import('../advice/faults/diagnose.ts'));
 
 /** Looks for a fault away from the page, which stays free to draw. */
-self.onmessage = ({
+self.onmessage = async ({
   data,
 }: MessageEvent<{ job: Job; schemeId: string; measured: readonly Measurement[] }>) => {
   try {
+    const { diagnose } = await diagnosis;
     self.postMessage({ kind: 'done', diagnosis: diagnose(data.job, data.schemeId, data.measured) });
   } catch (error) {
     self.postMessage({ kind: 'failed', message: String((error as Error).message) });

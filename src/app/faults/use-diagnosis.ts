@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Diagnosis } from '../../advice/faults/diagnose.ts';
 import type { Measurement } from '../../advice/faults/types.ts';
 import type { Job } from '../../graph/document.ts';
+import { language } from '../../words/index.ts';
 import { useApp } from '../context.ts';
 
 export type Run =
@@ -31,7 +32,10 @@ export function useDiagnosis() {
   const start = (measured: readonly Measurement[]) => {
     worker.current?.terminate();
     const { job, schemeId } = board.getState();
-    const own = new Worker(new URL('../faults.worker.ts', import.meta.url), { type: 'module' });
+    const own = new Worker(new URL('../faults.worker.ts', import.meta.url), {
+      type: 'module',
+      name: language,
+    });
     worker.current = own;
     setRun({ state: 'running' });
     const end = (next: Run, words: string) => {

@@ -1,6 +1,7 @@
 import type { RouteSearch, SearchWatch } from '../../advice/route-search/find.ts';
 import type { RouteQuestion } from '../../advice/route-search/question.ts';
 import type { Job } from '../../graph/document.ts';
+import { language } from '../../words/index.ts';
 
 /** What the worker says. */
 export type SearchMessage =
@@ -14,7 +15,10 @@ export function searchInWorker(
   question: RouteQuestion,
   { signal, onProgress }: SearchWatch,
 ): Promise<RouteSearch> {
-  const worker = new Worker(new URL('../route-search.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('../route-search.worker.ts', import.meta.url), {
+    type: 'module',
+    name: language,
+  });
   return new Promise<RouteSearch>((resolve, reject) => {
     signal?.addEventListener('abort', () => reject(signal.reason));
     worker.onmessage = ({ data }: MessageEvent<SearchMessage>) => {
