@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findFault } from '../../src/files/json.ts';
 import { readJob } from '../../src/files/read.ts';
+import { readShared, shareFragment } from '../../src/files/share.ts';
 import { writeJob } from '../../src/files/write.ts';
 import type { Job, Node, Segment } from '../../src/graph/document.ts';
 import { bends, caps, materials } from '../../src/hydraulics/catalogue.ts';
@@ -66,6 +67,27 @@ test('saving is stable: what was loaded is written to the same text', () => {
       const once = writeJob(job);
       const read = readJob(once);
       expect(read.ok && writeJob(read.job)).toBe(once);
+    }),
+  );
+});
+
+test('a job that goes into a link and comes out of it is the same job', () => {
+  fc.assert(
+    fc.property(jobs, (job) => {
+      const read = readShared(shareFragment(job, { underlays: true }));
+      expect(read).toEqual({ ok: true, job, repairs: [] });
+    }),
+  );
+});
+
+test('a link takes any letters at all: a job, or a reason', () => {
+  const letters = fc.string({ unit: fc.constantFrom(...'abAB01-_.#=%'), maxLength: 80 });
+  fc.assert(
+    fc.property(fc.oneof(letters, fc.string()), (text) => {
+      for (const address of [text, `#job=${text}`, `#job=1.${text}`]) {
+        const read = readShared(address);
+        expect(read.ok ? [] : read.problems.map(({ message }) => message.length > 0)).toEqual([true]);
+      }
     }),
   );
 });
