@@ -1,11 +1,12 @@
+import { isFaceOn } from '../drawing/box-faces.ts';
 import { gridStep, multiples } from '../drawing/grid.ts';
-import { counterHeight, usualDepth } from '../drawing/outline-hood.ts';
 import type { Palette } from '../drawing/palette.ts';
+import { cooktopsOn, exitHatch, hatchSpacing } from '../drawing/room.ts';
 import { type Size, toScreen, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import type { Block, Job } from '../graph/document.ts';
-import { depthOf, project, type SheetId } from '../graph/sheet.ts';
+import { project, type SheetId } from '../graph/sheet.ts';
 import { standing } from './cut.ts';
-import { crisp, type Pen, setText } from './pen.ts';
+import { crisp, type Pen, setText, strokeAll } from './pen.ts';
 
 interface Rect {
   readonly x: number;
@@ -38,24 +39,14 @@ export function drawBackground(
     const stands = plane === null ? null : standing(box.min, box.max, sheet, plane);
     if (stands !== 'before') drawBox(pen, box, sheet, look, stands === 'beyond', palette, view);
   };
-  for (const face of job.exits) draw(face, { fill: palette.exit, edge: palette.ok, hatch: 7 });
+  for (const face of job.exits) draw(face, { fill: palette.exit, edge: palette.ok, hatch: exitHatch });
   for (const block of job.blocks) {
     const edge = block.kind === 'joist' ? palette.hatch : palette.muted;
-    draw(block, { fill: palette.block, edge, hatch: spacing[block.kind] });
+    draw(block, { fill: palette.block, edge, hatch: hatchSpacing[block.kind] });
   }
   if (sheet !== 'floor') drawLevels(pen, job, palette, view, size);
   drawCooktops(pen, job, schemeId, sheet, palette, view);
 }
-
-/** Hatch spacing by what a block is, px; null for what is hollow. */
-const spacing: Readonly<Record<Block['kind'], number | null>> = {
-  chase: null,
-  cabinet: null,
-  obstacle: 8,
-  joist: 5,
-  beam: 5,
-  wall: 6,
-};
 
 function drawGrid(pen: Pen, job: Job, palette: Palette, view: Viewport, size: Size): void {
   const step = gridStep(view.scale, job.units);
@@ -94,14 +85,6 @@ export function rectOf(box: Pick<Block, 'min' | 'max'>, sheet: SheetId, view: Vi
     width: Math.max(2, Math.round(Math.abs(a.x - b.x))),
     height: Math.max(2, Math.round(Math.abs(a.y - b.y))),
   };
-}
-
-/** True where a sheet looks at a box along its shortest side: at the face of a wall, down on a roof. */
-function isFaceOn(box: Pick<Block, 'min' | 'max'>, sheet: SheetId): boolean {
-  const across = project(box.max, sheet);
-  const from = project(box.min, sheet);
-  const depth = Math.abs(depthOf(box.max, sheet) - depthOf(box.min, sheet));
-  return depth < Math.min(Math.abs(across.u - from.u), Math.abs(across.v - from.v));
 }
 
 interface Look {
@@ -182,59 +165,16 @@ function drawCooktops(
   palette: Palette,
   view: Viewport,
 ): void {
-  const { cooktop } = job.kitchen;
-  if (!cooktop) return;
-  const scheme = job.schemes.find((s) => s.id === schemeId);
-  pen.strokeStyle = palette.muted;
   pen.lineWidth = 1;
-  for (const node of scheme?.nodes ?? []) {
-    if (node.role !== 'hood') continue;
-    const across = sheet === 'section-y' ? usualDepth : cooktop.width;
-    const at = project(node.at, sheet);
-    if (sheet === 'floor') plan(pen, at.u, at.v, across, palette, view);
-    else elevation(pen, at.u, across, view);
+  for (const { solid, dashed, burners } of cooktopsOn(job, schemeId, sheet)) {
+    pen.strokeStyle = palette.muted;
+    strokeAll(pen, solid, view);
+    pen.setLineDash([5, 3]);
+    strokeAll(pen, dashed, view);
+    pen.setLineDash([]);
+    pen.strokeStyle = palette.hairline;
+    strokeAll(pen, burners, view);
   }
-}
-
-function plan(pen: Pen, u: number, v: number, width: number, palette: Palette, view: Viewport): void {
-  const depth = usualDepth - 0.03;
-  const corner = toScreen({ u: u - width / 2, v: v + depth / 2 }, view);
-  pen.setLineDash([5, 3]);
-  pen.strokeRect(
-    crisp(corner.x),
-    crisp(corner.y),
-    Math.round(width * view.scale),
-    Math.round(depth * view.scale),
-  );
-  pen.setLineDash([]);
-  pen.strokeStyle = palette.hairline;
-  for (const [a, b] of [
-    [-0.3, -0.24],
-    [0.3, -0.24],
-    [-0.3, 0.24],
-    [0.3, 0.24],
-  ] as const) {
-    const at = toScreen({ u: u + a * width, v: v + b * depth }, view);
-    for (const radius of [0.09, 0.05]) {
-      pen.beginPath();
-      pen.arc(at.x, at.y, radius * view.scale, 0, 2 * Math.PI);
-      pen.stroke();
-    }
-  }
-  pen.strokeStyle = palette.muted;
-}
-
-/** The range below its hood: a body on the floor and the slab of the cooktop at counter height. */
-function elevation(pen: Pen, u: number, width: number, view: Viewport): void {
-  const top = toScreen({ u: u - width / 2, v: counterHeight }, view);
-  const w = Math.round(width * view.scale);
-  const h = Math.round(counterHeight * view.scale);
-  const slab = Math.max(3, Math.round(0.04 * view.scale));
-  const [x, y] = [crisp(top.x), crisp(top.y)];
-  pen.strokeRect(x, y, w, slab);
-  pen.setLineDash([5, 3]);
-  pen.strokeRect(x, y + slab, w, Math.max(0, h - slab));
-  pen.setLineDash([]);
 }
 
 function line(pen: Pen, x1: number, y1: number, x2: number, y2: number): void {

@@ -1,11 +1,10 @@
 import { textOn } from '../drawing/colour.ts';
-import { type Box, boxAt } from '../drawing/label-place.ts';
+import { detailOf, leastLine } from '../drawing/detail.ts';
+import { arrowOf } from '../drawing/flow-arrow.ts';
 import type { Outline, SheetLeg } from '../drawing/outline.ts';
 import type { Palette } from '../drawing/palette.ts';
 import type { Drawable, Stroke } from '../drawing/stroke.ts';
-import { overlaps, type Size, toScreen, type Viewport, visibleBounds } from '../drawing/viewport.ts';
-import type { ScreenPoint } from '../graph/sheet.ts';
-import { detailOf, leastLine } from './detail.ts';
+import { overlaps, type Size, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import { inkOnFill } from './draw-labels.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
 
@@ -177,40 +176,14 @@ function drawCentre(pen: Pen, centre: readonly Stroke[], view: Viewport): void {
   pen.setLineDash([]);
 }
 
-interface Arrow {
-  readonly tip: ScreenPoint;
-  readonly along: ScreenPoint;
-  /** Half its length, px. */
-  readonly head: number;
-  readonly box: Box;
-}
-
-/** The arrowhead of a leg, near the start of its straight duct; null where it would crowd the leg. */
-export function arrowOf(leg: SheetLeg, view: Viewport): Arrow | null {
-  if (leg.endOn) return null;
-  const from = toScreen(leg.straightFrom, view);
-  const to = toScreen(leg.straightTo, view);
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const width = leg.half * 2 * view.scale;
-  if (length < 36 || width < 6) return null;
-  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
-  const head = Math.min(9, Math.max(4, width * 0.28));
-  const at = { x: from.x + along.x * length * 0.22, y: from.y + along.y * length * 0.22 };
-  const tip = { x: at.x + along.x * head, y: at.y + along.y * head };
-  return { tip, along, head, box: boxAt(at, head * 2 + 4, head * 2 + 4) };
-}
-
 function drawFlow(pen: Pen, leg: SheetLeg, palette: Palette, view: Viewport): void {
   const arrow = arrowOf(leg, view);
   if (!arrow) return;
-  const { tip, along, head } = arrow;
-  const point = (back: number, side: number) => ({
-    x: tip.x - along.x * back * head - along.y * side * head,
-    y: tip.y - along.y * back * head + along.x * side * head,
-  });
   pen.beginPath();
-  pen.moveTo(tip.x, tip.y);
-  for (const { x, y } of [point(2, 0.62), point(1.5, 0), point(2, -0.62)]) pen.lineTo(x, y);
+  arrow.corners.forEach(({ x, y }, i) => {
+    if (i === 0) pen.moveTo(x, y);
+    else pen.lineTo(x, y);
+  });
   pen.closePath();
   pen.fillStyle = palette.sheet;
   pen.strokeStyle = palette.wall;

@@ -1,3 +1,4 @@
+import { roomForHandle } from '../drawing/detail.ts';
 import { type Box, boxAt } from '../drawing/label-place.ts';
 import type { Palette } from '../drawing/palette.ts';
 import type { Drawable } from '../drawing/stroke.ts';
@@ -5,7 +6,6 @@ import { type Size, toScreen, type Viewport } from '../drawing/viewport.ts';
 import type { Finding, Route, Severity } from '../graph/route.ts';
 import { project, type ScreenPoint, type SheetId } from '../graph/sheet.ts';
 import type { Selection } from './board.ts';
-import { roomForHandle } from './detail.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
 
 /** Outlines what is selected or pointed at in the accent: duct by its walls, nodes by their handles. */

@@ -1,4 +1,5 @@
 import { inCrossingOrder } from '../drawing/crossing-order.ts';
+import { detailOf, labelledLegs, roomForHandle } from '../drawing/detail.ts';
 import { gridStep, multiples } from '../drawing/grid.ts';
 import { type Box, boxAt, placeLabels, type Wanted } from '../drawing/label-place.ts';
 import { type Measure, valueLabel } from '../drawing/labels.ts';
@@ -18,7 +19,6 @@ import { nearestOnSheet } from '../graph/spatial.ts';
 import { dot, lerp } from '../graph/vector.ts';
 import type { BoardState, Selection } from './board.ts';
 import { coloursOf } from './colouring.ts';
-import { detailOf, labelledLegs, roomForHandle } from './detail.ts';
 import { type DuctPaint, drawDucts, drawOne, inView } from './draw-ducts.ts';
 import { misfits } from './draw-fit.ts';
 import { drawLabels } from './draw-labels.ts';

@@ -1,4 +1,5 @@
 import type { LabelKind, Placed } from '../drawing/label-place.ts';
+import { screenBox } from '../drawing/names.ts';
 import { type Outline, outlineOf } from '../drawing/outline.ts';
 import { createOutliner } from '../drawing/outline-cache.ts';
 import { FONT, palettes } from '../drawing/palette.ts';
@@ -20,7 +21,7 @@ import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handlesOf } 
 import { drawUnderlays } from './draw-underlay.ts';
 import type { Pen } from './pen.ts';
 import { pictures } from './pictures.ts';
-import { createPlacement, screenBox } from './placement.ts';
+import { createPlacement } from './placement.ts';
 import type { ActiveShape } from './sheet-handle.ts';
 import { createMeasure } from './text-width.ts';
 

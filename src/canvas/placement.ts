@@ -1,18 +1,11 @@
+import { detailOf, labelledLegs } from '../drawing/detail.ts';
+import { arrowOf } from '../drawing/flow-arrow.ts';
 import { RULER } from '../drawing/grid.ts';
-import {
-  type Box,
-  type Busy,
-  boxAround,
-  grown,
-  movedBy,
-  type Placed,
-  placeLabels,
-} from '../drawing/label-place.ts';
-import { labelsOf, type Measure, type Name } from '../drawing/labels.ts';
+import { type Box, grown, movedBy, type Placed, placeLabels } from '../drawing/label-place.ts';
+import { labelsOf, type Measure } from '../drawing/labels.ts';
+import { busyPlaces, namesOn } from '../drawing/names.ts';
 import type { Outline, SheetLeg } from '../drawing/outline.ts';
-import type { Drawable } from '../drawing/stroke.ts';
 import {
-  type Bounds,
   boundsOf,
   overlaps,
   type Size,
@@ -20,13 +13,11 @@ import {
   type Viewport,
   visibleBounds,
 } from '../drawing/viewport.ts';
-import type { Vec3 } from '../graph/document.ts';
-import { project, type SheetId } from '../graph/sheet.ts';
+import type { SheetId } from '../graph/sheet.ts';
 import { type BoardState, nothing } from './board.ts';
 import { coloursOf } from './colouring.ts';
 import { planeOf, standingsOf } from './cut.ts';
-import { detailOf, labelledLegs } from './detail.ts';
-import { arrowOf, inView } from './draw-ducts.ts';
+import { inView } from './draw-ducts.ts';
 import { frameBoxes } from './draw-frame.ts';
 import { handleBoxes, handlesOf } from './draw-marks.ts';
 
@@ -99,7 +90,7 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
       by: state.colourBy,
       units: state.units,
       selection: state.selection,
-      names: namesOf(state, sheet, drawables),
+      names: namesOn(state.live, state.schemeId, sheet, drawables),
       view,
       measure,
     });
@@ -115,13 +106,7 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
     ];
     const wide = { width: size.width + 2 * beyond, height: size.height + 2 * beyond };
     const shifted = { ...view, panX: view.panX + beyond, panY: view.panY + beyond };
-    const busy: Busy[] = [
-      ...inView(drawables, shifted, wide).flatMap(({ kind, bounds }) => {
-        const box = screenBox(bounds, view);
-        return kind === 'hood' ? edgesOf(box) : [box];
-      }),
-      ...[...state.live.exits, ...state.live.blocks].flatMap((box) => edgesOf(blockBox(box, sheet, view))),
-    ];
+    const busy = busyPlaces(state.live, inView(drawables, shifted, wide), sheet, view);
     return placeLabels(wanted, grown(inner, beyond), kept, busy);
   }
 }
@@ -133,45 +118,8 @@ function heightBox({ workingHeight }: BoardState, sheet: SheetId, view: Viewport
   return [{ minX: RULER, minY: y - 10, maxX: RULER + 76, maxY: y + 10 }];
 }
 
-/** Hoods by their plan, exits and blocks by their boxes. */
-function namesOf({ live, schemeId }: BoardState, sheet: SheetId, drawables: readonly Drawable[]): Name[] {
-  const scheme = live.schemes.find((s) => s.id === schemeId);
-  const hoods = drawables.flatMap(({ kind, id, bounds: box }) => {
-    const node = kind === 'hood' && scheme?.nodes.find((n) => n.id === id);
-    const hood = node && live.hoods.find((h) => h.id === node.hood);
-    return hood ? [{ id, text: hood.name, box, inside: false }] : [];
-  });
-  const boxes = [...live.exits, ...live.blocks].flatMap(({ id, name, min, max }) => {
-    const box = boundsOf([project(min, sheet), project(max, sheet)]);
-    return box ? [{ id, text: name, box, inside: true }] : [];
-  });
-  return [...hoods, ...boxes];
-}
-
-/** Bounds on the sheet as a box of the screen. */
-export function screenBox(bounds: Bounds, view: Viewport): Box {
-  const a = toScreen({ u: bounds.minU, v: bounds.maxV }, view);
-  const b = toScreen({ u: bounds.maxU, v: bounds.minV }, view);
-  return { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
-}
-
 /** A leg that a label in view could belong to. */
 function isNear(leg: SheetLeg, view: Viewport, size: Size, beyond: number): boolean {
   const bounds = boundsOf([leg.from, leg.to], leg.half);
   return bounds !== null && overlaps(bounds, visibleBounds(view, size, 80 + beyond));
-}
-
-function blockBox({ min, max }: { min: Vec3; max: Vec3 }, sheet: SheetId, view: Viewport): Box {
-  return boxAround(toScreen(project(min, sheet), view), toScreen(project(max, sheet), view));
-}
-
-/** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */
-function edgesOf({ minX, minY, maxX, maxY }: Box): Busy[] {
-  const sides = [
-    { minX, minY, maxX, maxY: minY + 3 },
-    { minX, minY: maxY - 3, maxX, maxY },
-    { minX, minY, maxX: minX + 3, maxY },
-    { minX: maxX - 3, minY, maxX, maxY },
-  ];
-  return sides.map((side) => ({ ...side, edge: true }));
 }

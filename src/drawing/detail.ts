@@ -1,5 +1,5 @@
-import type { SheetLeg } from '../drawing/outline.ts';
-import type { Viewport } from '../drawing/viewport.ts';
+import type { SheetLeg } from './outline.ts';
+import type { Viewport } from './viewport.ts';
 
 /**
  * The level-of-detail plan. What a duct shows follows its width on the screen, the widest of the drawing
