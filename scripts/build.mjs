@@ -13,7 +13,7 @@ const appSources = [
   'package-lock.json',
   'vite.config.ts',
 ];
-const commandSources = ['src', 'shared', 'package-lock.json'];
+const commandSources = ['src', 'shared', 'package.json', 'package-lock.json'];
 
 /**
  * The folder of the built program, made from these very sources. Vite's own lines go to standard error.

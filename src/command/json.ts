@@ -8,8 +8,9 @@ import type {
   SoundAt,
   SpeedResult,
 } from '../graph/solution.ts';
+import { words } from '../words/index.ts';
 import { explained } from './explain.ts';
-import { cautions, type SolvedJob } from './solve.ts';
+import type { SolvedJob } from './solve.ts';
 
 /**
  * The results as plain data for `--json`: SI, one entry a scheme, in it one a hood and speed.
@@ -29,7 +30,7 @@ export function solutionJson({ job, schemes }: SolvedJob, explain: boolean) {
       temperature: '°C',
       sound: 'dBA',
     },
-    cautions,
+    cautions: words.command.cautions,
     required: { flow: governing.flow, governing: governing.id, rules },
     schemes: schemes.map(({ name, solution }) => schemeJson(job, name, solution, explain)),
   };

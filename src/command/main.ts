@@ -1,111 +1,86 @@
-import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { resolve } from 'node:path';
-import { parseArgs } from 'node:util';
-import { lineOf } from '../files/problem.ts';
-import { type ReadResult, readJob } from '../files/read.ts';
-import { solutionJson } from './json.ts';
-import { solveJob } from './solve.ts';
-import { solutionText } from './text.ts';
+import about from '../../package.json' with { type: 'json' };
+import { lineOf, type Problem } from '../files/problem.ts';
+import { words } from '../words/index.ts';
+import { understand } from './arguments.ts';
+import { type Done, Interrupted } from './command.ts';
+import { commands } from './commands.ts';
+import { commandHelp, programHelp } from './help.ts';
+import { readText, type Surroundings, whyNot } from './reading.ts';
+import { type Desk, deskOf, NotWritten } from './work.ts';
 
-/** What the command line has around it; a Node process fits. */
-export interface Surroundings {
-  readonly stdout: { write(text: string): unknown };
-  readonly stderr: { write(text: string): unknown };
-  /** `INIT_CWD`: the folder that npm was started in, before it went to the project's own. */
-  readonly env: { readonly INIT_CWD?: string | undefined };
-}
+export type { Surroundings } from './reading.ts';
 
-const usage = `Usage: solve FILE.gentlebend.json [--json] [--losses] [--explain]
-
-  Solves every scheme of a job at every fan speed.
-
-  --json     one JSON object in SI units instead of a table
-  --losses   adds to the table what every segment and fitting costs, and the temperatures
-  --explain  adds for every figure its formula, inputs, sources and notes; with --json as "derivations"
-  --help     this text
-`;
-
-/** Bad input: nothing was solved. */
-const badInput = 2;
+/** What a process ends with; `words.command.codes` says them to people. */
+const exitCode = { fine: 0, found: 1, badInput: 2, failed: 3, calledOff: 130 } as const;
 
 /**
- * The command line over the rooms before it: `solve FILE [--json] [--losses] [--explain]`. Resolves to the exit
- * code. On bad input it says what is wrong on standard error, writes nothing else and gives 2.
+ * The command line over the rooms before it: `COMMAND FILE... [options]`; see `programHelp`. Resolves to the exit
+ * code, and never ends the process.
+ *
+ * @param signal calls the work off: nothing more is written, and the code is 130
  */
-export async function main(args: readonly string[], { stdout, stderr, env }: Surroundings): Promise<number> {
-  const refuse = (message: string): number => {
-    stderr.write(`${message}\n`);
-    return badInput;
-  };
-
-  const asked = understand(args);
-  if (typeof asked === 'string') return refuse(`${asked}\n\n${usage.trimEnd()}`);
-  if (asked.help) {
-    stdout.write(usage);
-    return 0;
+export async function main(
+  args: readonly string[],
+  around: Surroundings,
+  signal?: AbortSignal,
+): Promise<number> {
+  const { stdout, stderr } = around;
+  const asked = understand(args, commands);
+  if (asked.kind === 'version') {
+    stdout.write(`${about.version}\n`);
+    return exitCode.fine;
   }
-
-  let text: string;
+  if (asked.kind === 'help') {
+    stdout.write(asked.command ? commandHelp(asked.command) : programHelp(commands));
+    return exitCode.fine;
+  }
+  if (asked.kind === 'refused') {
+    stderr.write(`${asked.message}\n${words.command.failures.seeHelp(asked.command?.name)}\n`);
+    return exitCode.badInput;
+  }
+  const desk = deskOf(around, asked.values.quiet, signal);
   try {
-    text = await readFrom(asked.file, env.INIT_CWD);
+    return await overFiles(asked, around, desk);
   } catch (error) {
-    return refuse(`${asked.file}: ${whyUnreadable(error)}`);
-  }
-  const read: ReadResult = readJob(text, { repair: false });
-  if (!read.ok) return refuse(read.problems.map((problem) => `${asked.file}: ${lineOf(problem)}`).join('\n'));
-  for (const repair of read.repairs) stderr.write(`${asked.file}: ${lineOf(repair)}\n`);
-
-  const solved = solveJob(read.job);
-  stdout.write(
-    asked.json
-      ? `${JSON.stringify(solutionJson(solved, asked.explain), null, 2)}\n`
-      : solutionText(solved, asked),
-  );
-  return 0;
-}
-
-interface Asked {
-  readonly help: boolean;
-  readonly file: string;
-  readonly json: boolean;
-  readonly losses: boolean;
-  readonly explain: boolean;
-}
-
-function understand(args: readonly string[]): Asked | string {
-  try {
-    const { values, positionals } = parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: {
-        json: { type: 'boolean', default: false },
-        losses: { type: 'boolean', default: false },
-        explain: { type: 'boolean', default: false },
-        help: { type: 'boolean', default: false },
-      },
-    });
-    const [command, file, ...more] = positionals;
-    if (values.help) return { ...values, file: '' };
-    if (command !== 'solve') return command === undefined ? 'Nothing to do.' : `No command "${command}".`;
-    if (file === undefined) return 'Which file?';
-    if (more.length > 0) return `One file at a time, not also ${more.join(', ')}.`;
-    return { ...values, file };
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    desk.clear();
+    if (error instanceof Interrupted) {
+      stderr.write(`${words.command.failures.calledOff}\n`);
+      return exitCode.calledOff;
+    }
+    if (!(error instanceof NotWritten)) throw error;
+    stderr.write(`${words.command.failures.cannotWrite(error.file, whyNot(error.cause))}\n`);
+    return exitCode.failed;
   }
 }
 
-/** Reads a file that is named from the working folder or, failing that, from the folder `elsewhere`. */
-async function readFrom(file: string, elsewhere: string | undefined): Promise<string> {
-  const path = elsewhere === undefined || existsSync(file) ? file : resolve(elsewhere, file);
-  return await readFile(path, 'utf8');
-}
+type Run = Extract<ReturnType<typeof understand>, { kind: 'run' }>;
 
-function whyUnreadable(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? error.code : null;
-  if (code === 'ENOENT') return 'there is no such file';
-  if (code === 'EISDIR') return 'this is a folder, not a file';
-  if (code === 'EACCES') return 'this file may not be read';
-  return error instanceof Error ? error.message : String(error);
+/** One file after the other; text as it comes, JSON in one piece at the end. The gravest exit code stands. */
+async function overFiles({ command, files, values }: Run, around: Surroundings, desk: Desk): Promise<number> {
+  const { stdout, stderr } = around;
+  const many = files.length > 1;
+  const found: object[] = [];
+  let code: number = exitCode.fine;
+  for (const [i, file] of files.entries()) {
+    if (many) desk.at(words.command.doing.file(i + 1, files.length, file));
+    const name = file === '-' ? words.command.standardInput : file;
+    const read = await readText(file, around);
+    const done: Done = read.ok
+      ? await command.run({ file, text: read.text }, values, desk)
+      : { ok: false, problems: [{ path: '', message: read.why }] };
+    desk.clear();
+    if (!done.ok) {
+      code = exitCode.badInput;
+      for (const problem of done.problems) stderr.write(`${name}: ${lineOf(problem)}\n`);
+      if (many) found.push({ file, problems: done.problems satisfies readonly Problem[] });
+      continue;
+    }
+    if (done.failed) code = Math.max(code, exitCode.found);
+    if (!values.quiet) for (const note of done.notes ?? []) stderr.write(`${name}: ${note}\n`);
+    if (values.json) found.push({ file, ...done.json });
+    else
+      stdout.write(many ? `${i > 0 ? '\n' : ''}${words.command.fileHeading(name)}\n${done.text}` : done.text);
+  }
+  if (values.json && found.length > 0) stdout.write(`${JSON.stringify(many ? found : found[0], null, 2)}\n`);
+  return code;
 }

@@ -1,21 +1,38 @@
 import type { Job } from '../graph/document.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
+import { words } from '../words/index.ts';
+import { type JobInput, jobCommand, type Options } from './command.ts';
+import { solutionJson } from './json.ts';
+import { solutionText } from './text.ts';
 
-/** A job with every scheme solved. */
+/** A job with schemes of it solved. */
 export interface SolvedJob {
   readonly job: Job;
   readonly schemes: readonly { readonly name: string; readonly solution: SchemeSolution }[];
 }
 
-/** Solves every scheme of a job, in the job's order. */
-export function solveJob(job: Job): SolvedJob {
-  return { job, schemes: job.schemes.map(({ id, name }) => ({ name, solution: solveScheme(job, id) })) };
+/** Solves the schemes asked for, in the job's order. */
+export async function solved({
+  job,
+  schemes,
+  work,
+}: Pick<JobInput<Options>, 'job' | 'schemes' | 'work'>): Promise<SolvedJob> {
+  const found: { name: string; solution: SchemeSolution }[] = [];
+  for (const { id, name } of schemes) {
+    await work.step(words.command.doing.solving(name));
+    found.push({ name, solution: solveScheme(job, id) });
+  }
+  return { job, schemes: found };
 }
 
-/** What the numbers are not; printed with them wherever they go. */
-export const cautions: readonly string[] = [
-  'An estimate for planning. Local codes, the appliance and fan instructions and a licensed practitioner decide.',
-  'Exhausted air must come back in: check make-up air and the draught of every appliance with a flue (carbon monoxide).',
-  'Kitchen exhaust carries grease: use duct that the code allows for it. Commercial cooking is outside this program.',
-];
+export const solve = jobCommand(
+  'solve',
+  words.command.solve,
+  { losses: { type: 'boolean' }, explain: { type: 'boolean' } },
+  async (input) => {
+    const all = await solved(input);
+    const { explain, losses } = input.values;
+    return { ok: true, text: solutionText(all, { explain, losses }), json: solutionJson(all, explain) };
+  },
+);

@@ -11,8 +11,9 @@ import {
   formatVelocity,
   type System,
 } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import { derivationText, explained } from './explain.ts';
-import { cautions, type SolvedJob } from './solve.ts';
+import type { SolvedJob } from './solve.ts';
 import { type Column, table } from './table.ts';
 
 /** The results for people, in the job's units: a table of speeds for each scheme, findings, cautions. */
@@ -23,7 +24,7 @@ export function solutionText({ job, schemes }: SolvedJob, show: Shown): string {
     ...schemes.map(({ name, solution }) => schemeText(job, name, solution, show)),
     ...(show.explain ? [derivationText(requiredDerivation(job.kitchen), job.units)] : []),
   ];
-  return `${[...parts, cautions.join('\n')].join('\n\n')}\n`;
+  return `${[...parts, words.command.cautions.join('\n')].join('\n\n')}\n`;
 }
 
 /** What goes beyond the table of speeds. */

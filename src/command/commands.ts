@@ -1,0 +1,6 @@
+import type { Command } from './command.ts';
+import { solve } from './solve.ts';
+import { validate } from './validate.ts';
+
+/** Every command of the command line, in the order of its help. */
+export const commands: readonly Command[] = [solve, validate];

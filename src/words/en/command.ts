@@ -1,0 +1,147 @@
+/** The command line: its help, what it refuses, what it says while it works. */
+
+export const program = 'gentlebend';
+
+const solves = 'Solves every scheme of each job at every fan speed.';
+
+export const usage = {
+  lead: 'Kitchen exhaust duct routes: solved, checked and listed without a screen.',
+  heading: 'Usage',
+  line: 'gentlebend COMMAND FILE... [options]',
+  ofCommand: (name: string) => `gentlebend ${name} FILE... [options]`,
+  commands: 'Commands',
+  options: 'Options',
+  forEvery: 'Options of every command',
+  examples: 'Examples',
+  json: 'With --json, for each file',
+  codes: 'Exit codes',
+  more: '"gentlebend help COMMAND" tells the options, examples and JSON of a command.',
+  files:
+    'FILE is a job file (*.gentlebend.json), or - for standard input. Files are done one after the other; one that cannot be read is told on standard error, and the others are done all the same.',
+  oneOrMany:
+    'With --json one file gives one object, several files an array of objects in the order of the files, each with its "file" first. A file that could not be read stands in the array as { "file", "problems": [{ "path", "message" }] }; alone, it leaves standard output empty. Numbers are SI.',
+  clone: 'From a clone of the project: npm run --silent gentlebend -- COMMAND FILE...',
+};
+
+export const codes: readonly (readonly [string, string])[] = [
+  ['0', 'done, and nothing found that a script should stop for'],
+  ['1', 'done, and something was found: see the command'],
+  ['2', 'bad input: a wrong command line, or a file that could not be read as a job'],
+  ['3', 'the program failed, or could not write what it was asked to write'],
+  ['130', 'called off (Ctrl+C)'],
+];
+
+/** How the help calls what an option takes. */
+export const names = { scheme: 'SCHEME', speed: 'SPEED', file: 'FILE' };
+
+export const everyOption: Readonly<Record<string, string>> = {
+  json: 'JSON in SI units in place of text',
+  quiet: 'nothing on standard error but what went wrong',
+  help: 'this text',
+  version: "the program's version",
+};
+
+export const jobOptions: Readonly<Record<string, string>> = {
+  scheme: 'only this scheme, by its id or its name',
+  units: "in place of the job's own units",
+};
+
+export const helpCommand = 'tells about a command';
+
+export const solve = {
+  does: 'the air at every fan speed, and where the pressure goes',
+  about: [
+    `${solves} A scheme that cannot be solved says why; that is no failure.`,
+    'Exit code 0 unless the input is bad.',
+  ],
+  options: {
+    losses: 'adds what every segment and fitting costs, and the temperatures',
+    explain: 'adds for every figure its formula, inputs, sources and notes; with --json as "derivations"',
+  },
+  examples: [
+    ['solve kitchen.gentlebend.json', 'a table of every scheme and speed'],
+    ['solve kitchen.gentlebend.json --losses', 'and what every segment and fitting costs'],
+    ['solve *.gentlebend.json --json > air.json', 'many jobs, one array'],
+  ],
+  json: [
+    ['title, units', 'of the job; the units of the figures'],
+    ['cautions', 'what the figures are not'],
+    ['required', 'flow that the cooktop asks for, the rule that governs, all rules'],
+    ['schemes[]', 'id, name, air, findings[], speeds[]'],
+    [
+      'schemes[].speeds[]',
+      'hood, hoodName, name, ratedFlow, flow (null with a reason), totalPressure, staticPressure, fastest, house, sound, segments[], fittings[], residual, iterations',
+    ],
+    ['….segments[]', 'id, flow, velocity, frictionLoss, lossPerMetre, temperatures, condensation, source'],
+    ['….fittings[]', 'at, segment, kind, label, c, flow, velocity, loss, equivalentLength, source'],
+  ],
+} as const;
+
+export const validate = {
+  does: 'whether files are sound job files, and what is wrong where',
+  about: [
+    'Reads each file as the program would and tells every problem with its place, what the format does not know, and what opening it in the program would repair.',
+    'Exit code 1 when a file is not a sound job; 2 when it could not be read at all.',
+  ],
+  options: {},
+  examples: [
+    ['validate *.gentlebend.json', 'a line for each file'],
+    ['validate - --json < kitchen.gentlebend.json', 'standard input, the answer as JSON'],
+  ],
+  json: [
+    ['valid', 'true where it loads as it stands'],
+    ['loads', 'true where it loads, repaired if need be'],
+    ['title, schemes[]', 'of the job, where it loads; id, name, nodes, segments'],
+    ['problems[]', 'path and message of what is wrong'],
+    ['repairs[]', 'path and message of what was or would be mended'],
+  ],
+} as const;
+
+export const validated = {
+  sound: (schemes: number, title: string) =>
+    `sound: "${title}", ${schemes === 1 ? '1 scheme' : `${schemes} schemes`}`,
+  mended: 'not sound: the program opens it after repairs',
+  refused: 'not a job file that can be opened',
+  wrong: 'wrong',
+  repair: 'repaired',
+};
+
+export const doing = {
+  file: (index: number, count: number, file: string) => `${index} of ${count}, ${file}`,
+  solving: (scheme: string) => `solving ${scheme}`,
+  proposing: (scheme: string) => `trying changes of ${scheme}`,
+  combining: (scheme: string) => `trying changes together, ${scheme}`,
+};
+
+export const failures = {
+  nothing: 'Nothing to do.',
+  noCommand: (name: string, near: string | undefined) =>
+    `No command "${name}".${near === undefined ? '' : ` Did you mean "${near}"?`}`,
+  noOption: (name: string, near: string | undefined) =>
+    `No option "--${name}".${near === undefined ? '' : ` Did you mean "--${near}"?`}`,
+  notOfThis: (name: string, command: string) => `"${command}" has no option "--${name}".`,
+  needsValue: (name: string, what: string) => `--${name} needs ${what} after it.`,
+  noValue: (name: string) => `--${name} takes nothing.`,
+  notAmong: (name: string, given: string, choices: readonly string[]) =>
+    `--${name} is one of ${choices.join(', ')}, not "${given}".`,
+  whichFile: 'Which file?',
+  inputTwice: 'Standard input (-) can be read only once.',
+  seeHelp: (command: string | undefined) =>
+    `See "gentlebend help${command === undefined ? '' : ` ${command}`}".`,
+  missing: 'there is no such file',
+  folder: 'this is a folder, not a file',
+  forbidden: 'this file may not be read',
+  cannotWrite: (file: string, why: string) => `${file}: could not be written: ${why}`,
+  calledOff: 'Called off.',
+};
+
+export const standardInput = 'standard input';
+export const noScheme = (wanted: string) => `no scheme "${wanted}"`;
+export const fileHeading = (file: string) => `==> ${file} <==`;
+
+/** What the numbers are not; printed with them wherever they go. */
+export const cautions: readonly string[] = [
+  'An estimate for planning. Local codes, the appliance and fan instructions and a licensed practitioner decide.',
+  'Exhausted air must come back in: check make-up air and the draught of every appliance with a flue (carbon monoxide).',
+  'Kitchen exhaust carries grease: use duct that the code allows for it. Commercial cooking is outside this program.',
+];
