@@ -1,11 +1,7 @@
 import type { UnitSystem } from '../graph/document.ts';
 import { formatFlow } from '../units/index.ts';
 
-/** `0.784` as "78 %"; small shares keep a digit. */
-export function percent(share: number): string {
-  const value = 100 * share;
-  return `${Math.abs(value) < 9.95 && Math.abs(value) >= 0.05 ? value.toFixed(1) : Math.round(value)} %`;
-}
+export { formatPercent as percent } from '../units/index.ts';
 
 export function capitalized(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

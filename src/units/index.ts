@@ -58,3 +58,9 @@ export const formatArea = formatter('area');
 
 /** m of duct, real or equivalent, in feet with one decimal or m with two: `18.4 ft`, `5.61 m`. */
 export const formatRun = formatter('run');
+
+/** A share of 1 as percent: `0.784` as "78 %"; small shares keep a digit. */
+export function formatPercent(share: number): string {
+  const value = 100 * share;
+  return `${Math.abs(value) < 9.95 && Math.abs(value) >= 0.05 ? value.toFixed(1) : Math.round(value)} %`;
+}

@@ -1,12 +1,12 @@
 import './codes.css';
 import { Button, Checkbox, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { limitWords } from '../../advice/codes/check.ts';
+import { sourceWords } from '../../graph/derive/text.ts';
 import { resetRules, setRule } from '../../graph/edits/index.ts';
 import { type RuleLimit, type RuleRow, ruleLimit, ruleOn, rules } from '../../graph/rules.ts';
 import { type Parsed, parseFlow, parseLength, parseVelocity, type System } from '../../units/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
-import { sourceWords } from '../explain/words.ts';
 import { readPlain } from '../kitchen/reading.ts';
 
 /** Which rules this job is held to, and with which limits. Each change is an edit like any other. */

@@ -3,13 +3,20 @@ import { Button, Dialog, Heading, Popover } from 'react-aria-components';
 import { requiredDerivation } from '../../advice/required.ts';
 import type { Derivation, DerivationInput, FigureRef } from '../../graph/derive/derivation.ts';
 import { derive } from '../../graph/derive/derive.ts';
+import {
+  asSentence,
+  catalogueRow,
+  derivationText,
+  notesOf,
+  shownValue,
+  sourceWords,
+} from '../../graph/derive/text.ts';
 import type { Provenance } from '../../hydraulics/types.ts';
 import { useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
 import { ExplainContext } from './explainer.ts';
 import { Formula } from './Formula.tsx';
-import { asSentence, catalogueRow, derivationText, notesOf, shownValue, sourceWords } from './words.ts';
 
 /** Between a figure, or its panel, and the sheet that explains it, px. */
 const GAP = 10;

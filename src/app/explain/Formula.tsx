@@ -1,4 +1,4 @@
-import { formulaRuns } from './words.ts';
+import { formulaRuns } from '../../graph/derive/formula.ts';
 
 /** A formula in plain type: symbols slanted, indices lowered, powers raised. */
 export function Formula({ text, symbols = [] }: { text: string; symbols?: readonly string[] }) {

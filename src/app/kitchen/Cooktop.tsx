@@ -1,10 +1,10 @@
+import { sourceWords } from '../../graph/derive/text.ts';
 import type { Job } from '../../graph/document.ts';
 import { replaceFields } from '../../graph/edits/index.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatLength, parseLength, parseQuantity, quantity } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
-import { sourceWords } from '../explain/words.ts';
 import { Choice } from './fields.tsx';
 import { within } from './reading.ts';
 

@@ -1,10 +1,10 @@
 import type { FigureRef } from '../../graph/derive/derivation.ts';
+import { sourceWords } from '../../graph/derive/text.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatFlow, quantity } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
-import { sourceWords } from '../explain/words.ts';
 import { beyondLimit } from './house.ts';
 import { housePascals } from './reading.ts';
 

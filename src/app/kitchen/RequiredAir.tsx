@@ -1,10 +1,10 @@
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { type AirflowRule, requiredAirflow } from '../../advice/required.ts';
+import { sourceWords } from '../../graph/derive/text.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatFlow } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
-import { sourceWords } from '../explain/words.ts';
 import { Icon } from '../icons.tsx';
 
 /** How much air the cooktop asks for, by every rule that applies, and what the chosen speed gives. */

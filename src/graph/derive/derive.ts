@@ -63,6 +63,11 @@ export function figuresOf(solution: SchemeSolution, speed: number): FigureRef[] 
   ];
 }
 
+/** The derivation of every figure of one speed; none for a speed without numbers. */
+export function explained(job: Job, solution: SchemeSolution, speed: number): Derivation[] {
+  return figuresOf(solution, speed).flatMap((ref) => derive(job, solution, ref) ?? []);
+}
+
 function share(scene: Scene, at: string | undefined): Derivation | undefined {
   if (at === undefined) return undefined;
   const leg = scene.leg(at);
