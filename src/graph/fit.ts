@@ -43,7 +43,7 @@ const found = memoise(
       clearance: clearance ?? usualClearance,
       wantedByJob: clearance !== undefined,
       places,
-      length: (metres) => formatLength(metres, units, { precision: 16 }),
+      length: (metres) => formatLength(metres, units, { atLeast: 16 }),
       near: blockIndex(blocks),
     };
     const findings: Finding[] = [];

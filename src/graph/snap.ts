@@ -222,7 +222,7 @@ function grid(request: SnapRequest): Candidate[] {
 }
 
 function gridWord({ gridStep = 0, units }: SnapRequest): string {
-  return `grid ${formatLength(gridStep, units, { precision: 16 })}`;
+  return `grid ${formatLength(gridStep, units, { atLeast: 16 })}`;
 }
 
 function guide(line: SnapLine, point: SheetPoint): readonly [SheetPoint, SheetPoint] {

@@ -2,15 +2,34 @@ import type { Parsed, System } from './parsed.ts';
 import { parseQuantity, type QuantityKind, quantity } from './quantity.ts';
 
 export * from './constants.ts';
+export { formatDay, formatMoment } from './date.ts';
 export {
   formatDiameter,
   formatLength,
   parseDiameter,
   parseLength,
 } from './length.ts';
+export { locales } from './locales.ts';
+export { formatLarge, formatNumber, formatTrimmed, parseNumber } from './number.ts';
 export type { Parsed, System } from './parsed.ts';
 export { parseQuantity, type QuantityKind, quantity, unitOf } from './quantity.ts';
 export { isStep, parseDirection, parseRelativeLength } from './relative.ts';
+export {
+  currentStyle,
+  type InchStyle,
+  inchStyles,
+  inStyle,
+  isLocale,
+  type MetricLength,
+  metricLengths,
+  onStyle,
+  plainChoice,
+  plainStyle,
+  type Style,
+  type StyleChoice,
+  setStyle,
+  styleOf,
+} from './style.ts';
 
 const parser =
   (kind: QuantityKind) =>

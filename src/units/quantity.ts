@@ -1,3 +1,4 @@
+import { words } from '../words/index.ts';
 import {
   BTU_PER_HOUR,
   CFM,
@@ -9,7 +10,8 @@ import {
   MILLIMETRE_OF_WATER,
 } from './constants.ts';
 import { type Parsed, parsed, refused, type System } from './parsed.ts';
-import { plain, quoted, readNumber, readSign } from './text.ts';
+import { currentStyle, type Style } from './style.ts';
+import { localised, plain, quoted, readNumber, readSign, unclearWords } from './text.ts';
 
 /** A figure ready for a table: what it says, and the number and unit that it says. */
 export interface Quantity {
@@ -54,15 +56,13 @@ interface Display {
 interface Unit {
   readonly factor: number;
   readonly offset?: number;
-  readonly imperial?: boolean;
 }
 
 interface Kind {
-  readonly name: string;
   readonly signed: boolean;
-  /** Imperial values run to thousands, so that a comma before three figures groups them. */
-  readonly thousands?: boolean;
-  readonly sample: Readonly<Record<System, string>>;
+  /** Values run to thousands in these systems' units, so that the locale's sign before three figures groups them. */
+  readonly thousands?: readonly System[];
+  readonly sample: Readonly<Record<System, readonly string[]>>;
   readonly show: Readonly<Record<System, Display>>;
   /** Spellings without spaces, dots and carets, in lower case. */
   readonly units: Readonly<Record<string, Unit>>;
@@ -73,7 +73,6 @@ const always = (decimals: number) => () => decimals;
 const below = (limit: number, under: number, over: number) => (value: number) =>
   Math.abs(value) < limit - 0.5 * 10 ** -over ? under : over;
 const fahrenheit = { factor: 5 / 9, offset: 32 } as const;
-const imperial = (factor: number): Unit => ({ factor, imperial: true });
 
 function spelled(unit: Unit, ...names: string[]): Record<string, Unit> {
   return Object.fromEntries(names.map((name) => [name, unit]));
@@ -83,25 +82,23 @@ const degreesShown: Display = { unit: '°', tight: true, factor: 1, decimals: al
 
 const kinds: Readonly<Record<QuantityKind, Kind>> = {
   flow: {
-    name: 'an airflow',
     signed: false,
-    thousands: true,
-    sample: { imperial: '300 cfm', metric: '510 m³/h or 0.14 m³/s' },
+    thousands: ['imperial', 'metric'],
+    sample: { imperial: ['300 cfm'], metric: ['510 m³/h', '0.14 m³/s'] },
     show: {
       imperial: { unit: 'cfm', factor: CFM, decimals: always(0) },
       metric: { unit: 'm³/h', factor: 1 / 3600, decimals: always(0) },
     },
     units: {
-      ...spelled(imperial(CFM), 'cfm', 'ft3/min', 'cuft/min', 'scfm', 'cubicfeetperminute'),
+      ...spelled({ factor: CFM }, 'cfm', 'ft3/min', 'cuft/min', 'scfm', 'cubicfeetperminute'),
       ...spelled({ factor: 1 / 3600 }, 'm3/h', 'm3/hr', 'm3h', 'cmh'),
       ...spelled({ factor: 1 }, 'm3/s', 'cms'),
       ...spelled({ factor: 0.001 }, 'l/s', 'lps'),
     },
   },
   pressure: {
-    name: 'a pressure',
     signed: true,
-    sample: { imperial: '0.25 in w.g.', metric: '62 Pa' },
+    sample: { imperial: ['0.25 in w.g.'], metric: ['62 Pa'] },
     show: {
       imperial: {
         unit: 'in w.g.',
@@ -111,9 +108,9 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'Pa', factor: 1, decimals: below(10, 1, 0) },
     },
     units: {
-      ...spelled(imperial(INCH_OF_WATER), 'inwg', 'inwc', 'inh2o', 'iwg', 'iwc', 'inchwg', 'incheswg'),
+      ...spelled({ factor: INCH_OF_WATER }, 'inwg', 'inwc', 'inh2o', 'iwg', 'iwc', 'inchwg', 'incheswg'),
       ...spelled(
-        imperial(INCH_OF_WATER),
+        { factor: INCH_OF_WATER },
         'inchwc',
         'incheswc',
         'inchesofwater',
@@ -130,23 +127,21 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
     },
   },
   velocity: {
-    name: 'a velocity',
     signed: false,
-    thousands: true,
-    sample: { imperial: '1200 fpm', metric: '6.1 m/s' },
+    thousands: ['imperial'],
+    sample: { imperial: ['1200 fpm'], metric: ['6.1 m/s'] },
     show: {
       imperial: { unit: 'fpm', factor: FPM, decimals: always(-1) },
       metric: { unit: 'm/s', factor: 1, decimals: always(1) },
     },
     units: {
-      ...spelled(imperial(FPM), 'fpm', 'ft/min', 'feetperminute'),
+      ...spelled({ factor: FPM }, 'fpm', 'ft/min', 'feetperminute'),
       ...spelled({ factor: 1 }, 'm/s', 'mps'),
     },
   },
   lossRate: {
-    name: 'a pressure loss over a length',
     signed: false,
-    sample: { imperial: '0.1 in w.g./100 ft', metric: '0.8 Pa/m' },
+    sample: { imperial: ['0.1 in w.g./100 ft'], metric: ['0.8 Pa/m'] },
     show: {
       imperial: {
         unit: 'in w.g./100 ft',
@@ -156,14 +151,19 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
       metric: { unit: 'Pa/m', factor: 1, decimals: below(10, 2, 1) },
     },
     units: {
-      ...spelled(imperial(INCH_OF_WATER_PER_100_FT), 'inwg/100ft', 'inwc/100ft', 'inh2o/100ft', '"wg/100ft'),
+      ...spelled(
+        { factor: INCH_OF_WATER_PER_100_FT },
+        'inwg/100ft',
+        'inwc/100ft',
+        'inh2o/100ft',
+        '"wg/100ft',
+      ),
       ...spelled({ factor: 1 }, 'pa/m'),
     },
   },
   temperature: {
-    name: 'a temperature',
     signed: true,
-    sample: { imperial: '70 °F', metric: '21 °C' },
+    sample: { imperial: ['70 °F'], metric: ['21 °C'] },
     show: {
       imperial: { unit: '°F', ...fahrenheit, decimals: always(0) },
       metric: { unit: '°C', factor: 1, decimals: always(1), trim: true },
@@ -175,9 +175,8 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
     },
   },
   angle: {
-    name: 'an angle',
     signed: true,
-    sample: { imperial: '45°', metric: '45°' },
+    sample: { imperial: ['45°'], metric: ['45°'] },
     show: { imperial: degreesShown, metric: degreesShown },
     units: {
       ...spelled({ factor: 1 }, '°', 'deg', 'degs', 'degree', 'degrees'),
@@ -185,101 +184,94 @@ const kinds: Readonly<Record<QuantityKind, Kind>> = {
     },
   },
   area: {
-    name: 'an area',
     signed: false,
-    sample: { imperial: '50 sq in', metric: '320 cm²' },
+    sample: { imperial: ['50 sq in'], metric: ['320 cm²'] },
     show: {
       imperial: { unit: 'sq in', factor: INCH ** 2, decimals: always(1) },
       metric: { unit: 'cm²', factor: 1e-4, decimals: always(0) },
     },
     units: {
-      ...spelled(imperial(INCH ** 2), 'in2', 'sqin', 'squareinches', '"2'),
-      ...spelled(imperial(FOOT ** 2), 'ft2', 'sqft', 'squarefeet'),
+      ...spelled({ factor: INCH ** 2 }, 'in2', 'sqin', 'squareinches', '"2'),
+      ...spelled({ factor: FOOT ** 2 }, 'ft2', 'sqft', 'squarefeet'),
       ...spelled({ factor: 1e-6 }, 'mm2'),
       ...spelled({ factor: 1e-4 }, 'cm2', 'sqcm'),
       ...spelled({ factor: 1 }, 'm2', 'sqm'),
     },
   },
   floorArea: {
-    name: 'a floor area',
     signed: false,
-    thousands: true,
-    sample: { imperial: '1800 sq ft', metric: '165 m²' },
+    thousands: ['imperial', 'metric'],
+    sample: { imperial: ['1800 sq ft'], metric: ['165 m²'] },
     show: {
       imperial: { unit: 'sq ft', factor: FOOT ** 2, decimals: always(0) },
       metric: { unit: 'm²', factor: 1, decimals: always(0) },
     },
     units: {
-      ...spelled(imperial(FOOT ** 2), 'ft2', 'sqft', 'squarefeet'),
+      ...spelled({ factor: FOOT ** 2 }, 'ft2', 'sqft', 'squarefeet'),
       ...spelled({ factor: 1 }, 'm2', 'sqm', 'squaremetres', 'squaremeters'),
     },
   },
   run: {
-    name: 'a length of duct',
     signed: false,
-    sample: { imperial: '18.5 ft', metric: '5.6 m' },
+    sample: { imperial: ['18.5 ft'], metric: ['5.6 m'] },
     show: {
       imperial: { unit: 'ft', factor: FOOT, decimals: always(1) },
       metric: { unit: 'm', factor: 1, decimals: always(2) },
     },
     units: {
-      ...spelled(imperial(FOOT), 'ft', "'", 'feet', 'foot'),
+      ...spelled({ factor: FOOT }, 'ft', "'", 'feet', 'foot'),
       ...spelled({ factor: 1 }, 'm', 'metres', 'meters'),
     },
   },
   elevation: {
-    name: 'a height above the sea',
     signed: true,
-    thousands: true,
-    sample: { imperial: '1200 ft', metric: '365 m' },
+    thousands: ['imperial'],
+    sample: { imperial: ['1200 ft'], metric: ['365 m'] },
     show: {
       imperial: { unit: 'ft', factor: FOOT, decimals: always(0) },
       metric: { unit: 'm', factor: 1, decimals: always(0) },
     },
     units: {
-      ...spelled(imperial(FOOT), 'ft', "'", 'feet', 'foot'),
+      ...spelled({ factor: FOOT }, 'ft', "'", 'feet', 'foot'),
       ...spelled({ factor: 1 }, 'm', 'metres', 'meters'),
     },
   },
   volume: {
-    name: 'a volume',
     signed: false,
-    thousands: true,
-    sample: { imperial: '14000 cu ft', metric: '400 m³' },
+    thousands: ['imperial', 'metric'],
+    sample: { imperial: ['14000 cu ft'], metric: ['400 m³'] },
     show: {
       imperial: { unit: 'cu ft', factor: FOOT ** 3, decimals: always(0) },
       metric: { unit: 'm³', factor: 1, decimals: always(0) },
     },
     units: {
-      ...spelled(imperial(FOOT ** 3), 'ft3', 'cuft', 'cubicfeet'),
+      ...spelled({ factor: FOOT ** 3 }, 'ft3', 'cuft', 'cubicfeet'),
       ...spelled({ factor: 1 }, 'm3', 'cum', 'cubicmetres', 'cubicmeters'),
     },
   },
   heat: {
-    name: 'a heat input',
     signed: false,
-    thousands: true,
-    sample: { imperial: '60000 Btu/h', metric: '17.6 kW' },
+    thousands: ['imperial'],
+    sample: { imperial: ['60000 Btu/h'], metric: ['17.6 kW'] },
     show: {
       imperial: { unit: 'Btu/h', factor: BTU_PER_HOUR, decimals: always(-2) },
       metric: { unit: 'kW', factor: 1000, decimals: always(1) },
     },
     units: {
-      ...spelled(imperial(BTU_PER_HOUR), 'btu/h', 'btu/hr', 'btuh', 'btu'),
+      ...spelled({ factor: BTU_PER_HOUR }, 'btu/h', 'btu/hr', 'btuh', 'btu'),
       ...spelled({ factor: 1 }, 'w'),
       ...spelled({ factor: 1000 }, 'kw'),
     },
   },
   density: {
-    name: 'a density',
     signed: false,
-    sample: { imperial: '0.075 lb/ft³', metric: '1.2 kg/m³' },
+    sample: { imperial: ['0.075 lb/ft³'], metric: ['1.2 kg/m³'] },
     show: {
       imperial: { unit: 'lb/ft³', factor: 0.45359237 / FOOT ** 3, decimals: always(4) },
       metric: { unit: 'kg/m³', factor: 1, decimals: always(3) },
     },
     units: {
-      ...spelled(imperial(0.45359237 / FOOT ** 3), 'lb/ft3', 'lb/cuft', 'lbm/ft3'),
+      ...spelled({ factor: 0.45359237 / FOOT ** 3 }, 'lb/ft3', 'lb/cuft', 'lbm/ft3'),
       ...spelled({ factor: 1 }, 'kg/m3'),
     },
   },
@@ -291,25 +283,38 @@ export function unitOf(kind: QuantityKind, system: System): string {
 }
 
 /** An SI value as it is shown, rounded as the trade rounds it; a dash where it is not a finite number. */
-export function quantity(kind: QuantityKind, si: number, system: System): Quantity {
+export function quantity(
+  kind: QuantityKind,
+  si: number,
+  system: System,
+  style: Style = currentStyle(),
+): Quantity {
   const { unit, tight, factor, offset = 0, decimals, trim } = kinds[kind].show[system];
   const value = si / factor + offset;
   if (!Number.isFinite(value)) return { text: '–', figure: '–', value, unit };
   const places = decimals(value);
   const scale = 10 ** places;
-  const rounded = Math.round(value * scale) / scale + 0;
-  const figure = trim ? String(rounded) : rounded.toFixed(Math.max(0, places));
+  const rounded = Math.round(value * scale) / scale;
+  const shown = Math.max(0, places);
+  const figure = style.figure(rounded, shown, {
+    least: trim ? 0 : shown,
+    grouped: kinds[kind].thousands?.includes(system) === true,
+  });
   return { text: `${figure}${tight ? '' : ' '}${unit}`, figure, value, unit };
 }
+
+const sampleOf = ([one = '', other]: readonly string[]): string =>
+  other === undefined ? one : words.units.either(one, other);
 
 export interface ParseQuantityOptions {
   /** Lets the value be below 0 where the kind would refuse it. */
   readonly negative?: boolean;
+  readonly style?: Style;
 }
 
 /**
  * An SI value from what people type, with a unit or in the unit that `system` shows. Refuses a unit
- * of another kind, an unclear comma, and a value below 0 where it makes no sense.
+ * of another kind, an unclear comma or point, and a value below 0 where it makes no sense.
  */
 export function parseQuantity(
   kind: QuantityKind,
@@ -317,26 +322,25 @@ export function parseQuantity(
   system: System,
   options: ParseQuantityOptions = {},
 ): Parsed {
-  const { name, signed, thousands, sample, show, units } = kinds[kind];
-  const sentence = sample[system].replace(/\.?$/, '.');
+  const { signed, thousands, sample, show, units } = kinds[kind];
+  const { name, bare, first } = words.units.kinds[kind];
+  const say = words.units.quantity;
+  const style = options.style ?? currentStyle();
+  const sentence = localised(sampleOf(sample[system]), style).replace(/\.?$/, '.');
   const [sign, unsigned] = readSign(plain(text));
-  if (unsigned === '') return refused(`Type ${name}, such as ${sentence}`);
-  const number = readNumber(unsigned);
-  if (!number) return refused(`${quoted(text)} is not ${name}: write ${sentence}`);
+  if (unsigned === '') return refused(say.missing(name, sentence));
+  const number = readNumber(unsigned, style, Object.hasOwn(units, "'"));
+  if (!number) return refused(say.unread(quoted(text), name, sentence));
   const spelling = number.rest.replace(/[\s.^]/g, '');
-  const unit = spelling === '' ? { ...show[system], imperial: system === 'imperial' } : units[spelling];
-  if (!unit || !(spelling === '' || Object.hasOwn(units, spelling)))
-    return refused(
-      `${quoted(text)} does not end in a unit of ${name.replace(/^an? /, '')}: write ${sentence}`,
-    );
-  if (number.ambiguousComma && !(thousands && unit.imperial)) {
-    const grouped = Math.round(number.value * 1000);
-    return refused(`${quoted(text)} can be read as ${grouped} or as ${number.value}: leave the comma out.`);
-  }
-  const magnitude = number.ambiguousComma ? Math.round(number.value * 1000) : number.value;
-  const si = (sign * magnitude - (unit.offset ?? 0)) * unit.factor;
-  if (!Number.isFinite(si)) return refused(`${quoted(text)} is too large to be ${name}.`);
+  const unit = spelling === '' || Object.hasOwn(units, spelling) ? units[spelling] : undefined;
+  if (spelling !== '' && !unit) return refused(say.otherUnit(quoted(text), bare, sentence));
+  const { factor, offset = 0 } = unit ?? show[system];
+  const groups = thousands?.some((each) => show[each].factor === factor) && number.unclear === style.group;
+  if (number.unclear && !groups) return refused(unclearWords(text, number, style));
+  const magnitude = number.unclear ? Math.round(number.value * 1000) : number.value;
+  const si = (sign * magnitude - offset) * factor;
+  if (!Number.isFinite(si)) return refused(say.tooLarge(quoted(text), name));
   if (sign < 0 && magnitude > 0 && !signed && !options.negative)
-    return refused(`${name[0]?.toUpperCase()}${name.slice(1)} cannot be below 0: write ${sentence}`);
+    return refused(say.negative(first, sentence));
   return parsed(si === 0 ? 0 : si);
 }

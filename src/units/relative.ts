@@ -1,7 +1,10 @@
+import { words } from '../words/index.ts';
 import { type ParseLengthOptions, parseLength } from './length.ts';
 import { type Parsed, parsed, refused, type System } from './parsed.ts';
 import { parseQuantity } from './quantity.ts';
 import { plain, quoted } from './text.ts';
+
+const say = words.units.length;
 
 /**
  * A length or a place in metres, typed outright or as a step from where it is now: `+6"` and `@6"` are
@@ -19,11 +22,11 @@ export function parseRelativeLength(
   const outright = typed.startsWith('=');
   const step = !outright && /^[@+-]/.test(typed);
   const rest = typed.replace(/^[=@]\s*/, '');
-  if (rest === '') return refused(`${quoted(text)} has no length after its sign.`);
+  if (rest === '') return refused(say.noStep(quoted(text)));
   const length = parseLength(rest, system, { ...options, negative: step || options.negative === true });
   if (!length.ok || !step) return length;
   const value = from + length.value;
-  if (value < 0 && !options.negative) return refused(`${quoted(text)} would leave less than nothing.`);
+  if (value < 0 && !options.negative) return refused(say.lessThanNothing(quoted(text)));
   return parsed(value);
 }
 

@@ -2,14 +2,24 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   FOOT,
+  formatDiameter,
   formatLength,
+  formatNumber,
   INCH,
+  type InchStyle,
+  inchStyles,
+  locales,
+  metricLengths,
   type Parsed,
+  parseDiameter,
   parseLength,
+  parseNumber,
   parseQuantity,
   type QuantityKind,
   quantity,
+  type Style,
   type System,
+  styleOf,
 } from '../../src/units/index.ts';
 
 const value = (read: Parsed) => {
@@ -17,32 +27,65 @@ const value = (read: Parsed) => {
   return read.value;
 };
 const systems: readonly System[] = ['imperial', 'metric'];
-const negative = { negative: true };
+const styles = fc
+  .record({
+    locale: fc.constantFrom(null, ...locales),
+    inches: fc.constantFrom<InchStyle>(1, ...inchStyles),
+    metric: fc.constantFrom(...metricLengths),
+  })
+  .map(styleOf);
+
+function halfOfLength(metres: number, system: System, { inches, metric }: Style): number {
+  if (system === 'metric') return metric === 'mm' && Math.abs(metres) >= 9.9995 ? 0.005 : 0.0005;
+  if (inches === 'decimal inches') return INCH / 200;
+  return inches === 'decimal feet' ? FOOT / 200 : INCH / inches / 2;
+}
 
 describe('what is written is read back as what it was, to what is shown', () => {
-  test('lengths in feet and inches, to half of the fraction', () => {
+  test('lengths, to half of the fraction or the last figure that the style writes', () => {
     fc.assert(
       fc.property(
         fc.double({ min: -50, max: 50, noNaN: true }),
-        fc.constantFrom(1, 2, 4, 8, 16, 32, 64),
+        fc.constantFrom(...systems),
+        styles,
         fc.boolean(),
-        (metres, precision, inchesOnly) => {
-          const text = formatLength(metres, 'imperial', { precision: precision as 8, inchesOnly });
-          const error = Math.abs(value(parseLength(text, 'imperial', negative)) - metres);
-          expect(error).toBeLessThanOrEqual(INCH / precision / 2 + 1e-12);
+        (metres, system, style, inchesOnly) => {
+          const text = formatLength(metres, system, { style, inchesOnly });
+          const error = Math.abs(value(parseLength(text, system, { negative: true, style })) - metres);
+          expect(error).toBeLessThanOrEqual(halfOfLength(metres, system, style) + 1e-9);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('the sizes of ducts, to a sixteenth of an inch or half a mm', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.02, max: 1, noNaN: true }),
+        fc.constantFrom(...systems),
+        styles,
+        (metres, system, style) => {
+          const text = formatDiameter(metres, system, style);
+          const error = Math.abs(value(parseDiameter(text, system, style)) - metres);
+          expect(error).toBeLessThanOrEqual((system === 'imperial' ? INCH / 16 : 0.0005) + 1e-12);
         },
       ),
     );
   });
 
-  test('lengths in mm and m', () => {
+  test('numbers without a unit', () => {
     fc.assert(
-      fc.property(fc.double({ min: -500, max: 500, noNaN: true }), (metres) => {
-        const error = Math.abs(
-          value(parseLength(formatLength(metres, 'metric'), 'metric', negative)) - metres,
-        );
-        expect(error).toBeLessThanOrEqual((Math.abs(metres) < 9.9995 ? 0.0005 : 0.005) + 1e-9);
-      }),
+      fc.property(
+        fc.oneof(fc.double({ min: -1e7, max: 1e7, noNaN: true }), fc.integer({ min: -1e7, max: 1e7 })),
+        fc.integer({ min: 0, max: 4 }),
+        styles,
+        (number, decimals, style) => {
+          const read = parseNumber(formatNumber(number, decimals, style), style);
+          expect(Math.abs(value(read) - number)).toBeLessThanOrEqual(0.5 * 10 ** -decimals * 1.001);
+        },
+      ),
+      { numRuns: 1000 },
     );
   });
 
@@ -65,11 +108,16 @@ describe('what is written is read back as what it was, to what is shown', () => 
 
   test.each(Object.entries(kinds))('%s', (kind, { max, half }) => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max, noNaN: true }), fc.constantFrom(...systems), (si, system) => {
-        const { text } = quantity(kind as QuantityKind, si, system);
-        const back = value(parseQuantity(kind as QuantityKind, text, system));
-        expect(Math.abs(back - si)).toBeLessThanOrEqual(half[system] * 1.001 + 1e-12);
-      }),
+      fc.property(
+        fc.double({ min: 0, max, noNaN: true }),
+        fc.constantFrom(...systems),
+        styles,
+        (si, system, style) => {
+          const { text } = quantity(kind as QuantityKind, si, system, style);
+          const back = value(parseQuantity(kind as QuantityKind, text, system, { style }));
+          expect(Math.abs(back - si)).toBeLessThanOrEqual(half[system] * 1.001 + 1e-12);
+        },
+      ),
     );
   });
 });
@@ -97,5 +145,22 @@ test('any text is a finite length or a sentence', () => {
       if (read.ok) expect(Number.isFinite(read.value)).toBe(true);
     }),
     { numRuns: 1000 },
+  );
+});
+
+test('no number is read as a thousand times another, whatever the locale', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 999 }),
+      fc.integer({ min: 0, max: 999 }),
+      fc.constantFrom(',', '.'),
+      styles,
+      (whole, thousandths, sign, style) => {
+        const text = `${whole}${sign}${String(thousandths).padStart(3, '0')}`;
+        const read = parseNumber(text, style);
+        if (sign === style.decimal) expect(value(read)).toBeCloseTo(whole + thousandths / 1000, 9);
+        else expect(read.ok).toBe(false);
+      },
+    ),
   );
 });

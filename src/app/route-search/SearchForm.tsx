@@ -27,7 +27,7 @@ export function SearchForm({ fields, onChange }: SearchFormProps) {
   const exits = useBoard((state) => state.job.exits);
   const sizes = roundSizes(units, fields.duct);
   const steps = stepChoices(units);
-  const show = (metres: number) => formatLength(metres, units, { precision: 16 });
+  const show = (metres: number) => formatLength(metres, units, { atLeast: 16 });
   return (
     <div className="search-form">
       <CheckboxGroup

@@ -122,7 +122,7 @@ function legWords({ points }: FoundRoute, units: UnitSystem): string {
       Math.abs(to[each] - from[each]) > Math.abs(to[most] - from[most]) ? each : most,
     );
     const way = ways[axis][to[axis] > from[axis] ? 1 : 0];
-    return `${way}\u00a0${formatLength(distance(from, to), units, { precision: 1 })}`;
+    return `${way}\u00a0${formatLength(distance(from, to), units, { atMost: 1 })}`;
   });
   return legs.join(', ');
 }

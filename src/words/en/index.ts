@@ -1,4 +1,13 @@
 export * as command from './command.ts';
+export * as commands from './commands.ts';
+export * as counts from './counts.ts';
 export * as derivation from './derivation.ts';
+export * as drawings from './drawings.ts';
+export * as edits from './edits.ts';
+export * as notices from './notices.ts';
+export * as offline from './offline.ts';
 export * as share from './share.ts';
+export * as sheets from './sheets.ts';
 export * as shell from './shell.ts';
+export * as tools from './tools.ts';
+export * as units from './units.ts';

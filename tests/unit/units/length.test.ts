@@ -167,8 +167,8 @@ describe('a length is written as the trade writes it', () => {
   });
 
   test('to the fraction that is asked for', () => {
-    expect(formatLength(0.0015875, 'imperial', { precision: 16 })).toBe('1/16"');
-    expect(formatLength(1.0287, 'imperial', { precision: 1 })).toBe('3\'-5"');
+    expect(formatLength(0.0015875, 'imperial', { atLeast: 16 })).toBe('1/16"');
+    expect(formatLength(1.0287, 'imperial', { atMost: 1 })).toBe('3\'-5"');
   });
 
   test('in inches alone where asked', () => {

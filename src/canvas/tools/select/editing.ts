@@ -46,7 +46,7 @@ function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetP
     sheet,
     at: at ?? label ?? { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 },
     label: `Length of ${placesOf(solution.route).leg(id)}`,
-    value: formatLength(leg.length, units, { precision: 16 }),
+    value: formatLength(leg.length, units, { atLeast: 16 }),
     commit: whileThere(context, { kind: 'segment', id }, (text) => {
       const typed = parseRelativeLength(text, units, leg.length);
       if (!typed.ok) return typed.message;
