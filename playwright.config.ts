@@ -27,6 +27,8 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     viewport: { width: 1440, height: 900 },
     locale: 'en-US',
+    // Each test starts without a kept copy of the program; offline.spec.ts makes one.
+    serviceWorkers: 'block',
     trace: 'retain-on-failure',
     launchOptions: { args, ...(executablePath === null ? {} : { executablePath }) },
   },

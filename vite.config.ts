@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { offline } from './scripts/offline.mjs';
 
 const otherLanguage =
   /\/react-(?:aria|stately)[^/]*\/dist\/.*\/intl\/(?:.*\/)?(?!en-US)[a-z]{2}-[A-Z]{2}\.m?js$/;
@@ -20,7 +21,7 @@ const inEnglish: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), inEnglish],
+  plugins: [react(), inEnglish, offline()],
   worker: { format: 'es' },
   build: { outDir: 'dist/app', chunkSizeWarningLimit: 900 },
 });

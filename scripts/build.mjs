@@ -12,6 +12,7 @@ const appSources = [
   'fixtures',
   'package-lock.json',
   'vite.config.ts',
+  'scripts/offline.mjs',
 ];
 const commandSources = ['src', 'shared', 'package.json', 'package-lock.json'];
 

@@ -6,6 +6,7 @@ import { Explainer } from './explain/Explainer.tsx';
 import { listenForShortcuts } from './keyboard.ts';
 import { LiveRegion } from './LiveRegion.tsx';
 import { NoticeDialog } from './NoticeDialog.tsx';
+import { UpdateBar } from './offline/UpdateBar.tsx';
 import { SidePanel } from './panel/SidePanel.tsx';
 import { ResultsStrip } from './ResultsStrip.tsx';
 import { Sheets } from './Sheets.tsx';
@@ -32,6 +33,7 @@ export function Desk() {
       <div className="desk">
         <SkipLinks />
         <TopBar />
+        <UpdateBar />
         <ToolRail />
         <Sheets />
         {searching ? (

@@ -28,6 +28,7 @@ import { listenForPaste } from './clipboard.ts';
 import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
 import { createFileDesk } from './file-desk.ts';
+import { keepOffline } from './offline/offline.ts';
 import { createSheetsView } from './sheets-view.ts';
 import { firstJob } from './start.ts';
 import { createBoard } from './store.ts';
@@ -72,6 +73,13 @@ followTheme(board);
 followPrinting(board);
 followTellingSection(board);
 window.addEventListener('pagehide', () => app.files.leave());
+if (import.meta.env.PROD && 'serviceWorker' in navigator)
+  void keepOffline(ui, {
+    container: navigator.serviceWorker,
+    reload: () => window.location.reload(),
+  }).catch(() => {
+    // A browser that keeps nothing still runs the program.
+  });
 
 declare global {
   /** A read-only look at the board and at how the sheets lie, for browser tests and for the console. */

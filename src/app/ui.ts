@@ -62,6 +62,10 @@ export interface UiState {
   readonly reach: Reach | 'leg';
   /** What was copied here last, for a browser that does not lend its clipboard. */
   readonly clip: Clip | null;
+  /** A new version of the program: one that waits to be taken, or one that another tab has taken. */
+  readonly update: { readonly from: 'waiting' | 'elsewhere'; readonly take: () => void } | null;
+  /** Whether this browser holds the program, so that it opens without a network. */
+  readonly keptOffline: boolean;
   /** What the live region says; `turn` tells the same words said again. */
   readonly said: { readonly text: string; readonly turn: number };
 }
@@ -90,6 +94,8 @@ export function createUi(): Ui {
     notice: null,
     reach: 'leg',
     clip: null,
+    update: null,
+    keptOffline: false,
     said: { text: '', turn: 0 },
   }));
 }

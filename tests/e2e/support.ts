@@ -6,11 +6,16 @@ import type { Job, Node, Vec3 } from '../../src/graph/document.ts';
 import type { RouteBend, RouteSegment } from '../../src/graph/route.ts';
 import { project, type SheetId, type SheetPoint } from '../../src/graph/sheet.ts';
 
+/** What the runner writes to the console where it keeps service workers away. */
+const workerBlocked = 'Service Worker registration blocked by Playwright';
+
 /** A page that fails its test on any word in the console, any exception and any request to elsewhere. */
 export const test = base.extend<{ board: BoardPage }>({
   board: async ({ page, baseURL }, use) => {
     const complaints: string[] = [];
-    page.on('console', (message) => complaints.push(`${message.type()}: ${message.text()}`));
+    page.on('console', (message) => {
+      if (message.text() !== workerBlocked) complaints.push(`${message.type()}: ${message.text()}`);
+    });
     page.on('pageerror', (error) => complaints.push(`exception: ${error.message}`));
     page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
     page.on('request', (request) => {
