@@ -1,11 +1,10 @@
-import { textOn } from '../drawing/colour.ts';
+import { inkOnFill, textOn } from '../drawing/colour.ts';
 import { detailOf, leastLine } from '../drawing/detail.ts';
 import { arrowOf } from '../drawing/flow-arrow.ts';
 import type { Outline, SheetLeg } from '../drawing/outline.ts';
 import type { Palette } from '../drawing/palette.ts';
 import type { Drawable, Stroke } from '../drawing/stroke.ts';
 import { overlaps, type Size, type Viewport, visibleBounds } from '../drawing/viewport.ts';
-import { inkOnFill } from './draw-labels.ts';
 import { fillAll, type Pen, strokeAll } from './pen.ts';
 
 export interface DuctPaint {

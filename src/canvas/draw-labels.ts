@@ -1,10 +1,7 @@
-import { textOn } from '../drawing/colour.ts';
+import { inkOnFill, textOn } from '../drawing/colour.ts';
 import type { Box, DimensionLines, Placed } from '../drawing/label-place.ts';
 import { MIN_TEXT, type Palette } from '../drawing/palette.ts';
 import { type Pen, setText } from './pen.ts';
-
-/** Ink on the fills of the colour scale, whatever the theme: the better of the two reads at 4.5 to 1 on any colour. */
-export const inkOnFill = { dark: '#000000', light: '#ffffff' } as const;
 
 /** Draws placed labels: dimension lines first, then every text over them. */
 export function drawLabels(

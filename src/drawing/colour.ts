@@ -89,6 +89,9 @@ export function valuesOf(speed: SpeedResult | undefined, by: ColourBy): Readonly
   return values;
 }
 
+/** Ink on the fills of the colour scale, whatever the theme: the better of the two reads at 4.5 to 1 on any colour. */
+export const inkOnFill = { dark: '#000000', light: '#ffffff' } as const;
+
 /** `dark` or `light`: which text reads on a colour of the form `rgb(r, g, b)`. */
 export function textOn(colour: string): 'dark' | 'light' {
   const [r = 0, g = 0, b = 0] = (colour.match(/\d+/g) ?? []).map(Number);

@@ -157,6 +157,12 @@ export function valueLabel(leg: SheetLeg, input: ValueInput): Omit<Wanted, 'prio
   return { kind: 'value', id: leg.segment.id, candidates };
 }
 
+/** The length of a leg, beside it or in its duct. */
+export function lengthLabel(leg: SheetLeg, input: ValueInput): Omit<Wanted, 'priority'> {
+  const text = formatLength(leg.segment.length, input.units);
+  return { kind: 'size', id: leg.segment.id, candidates: alongLeg(leg, text, input, [0.3, 0.75, 0.5]) };
+}
+
 /** Places inside the duct where the text fits between its walls, else beside it. */
 function alongLeg(
   leg: SheetLeg,

@@ -19,16 +19,17 @@ const widths: readonly (readonly [RegExp, number])[] = [
 ];
 const usual = 6.6;
 
-function widthOf(line: string): number {
+/** About how wide a line of text is in the drawing's font at a size, both in px. */
+export function roughWidth(line: string, size: number): number {
   let width = 0;
   for (const letter of line) width += widths.find(([like]) => like.test(letter))?.[1] ?? usual;
-  return width;
+  return (width * size) / 12;
 }
 
 /** The lines of a note and the plate that they stand on. */
 export function noteSize(text: string): NoteSize {
   const lines = text.split('\n').flatMap(broken);
-  const width = Math.max(16, ...lines.map(widthOf)) + 2 * NOTE_PADDING;
+  const width = Math.max(16, ...lines.map((line) => roughWidth(line, 12))) + 2 * NOTE_PADDING;
   return { lines, width: Math.ceil(width), height: lines.length * NOTE_LINE + NOTE_PADDING };
 }
 

@@ -6,6 +6,7 @@ export * as drawings from './drawings.ts';
 export * as edits from './edits.ts';
 export * as notices from './notices.ts';
 export * as offline from './offline.ts';
+export * as phrases from './phrases.ts';
 export * as share from './share.ts';
 export * as sheets from './sheets.ts';
 export * as shell from './shell.ts';

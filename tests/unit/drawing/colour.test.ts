@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inkOnFill } from '../../../src/canvas/draw-labels.ts';
-import { colourAt, colourScale, legendStops, roundEnd, textOn } from '../../../src/drawing/colour.ts';
+import {
+  colourAt,
+  colourScale,
+  inkOnFill,
+  legendStops,
+  roundEnd,
+  textOn,
+} from '../../../src/drawing/colour.ts';
 import { FPM, INCH_OF_WATER_PER_100_FT } from '../../../src/units/index.ts';
 
 const luminance = (colour: string) => {
