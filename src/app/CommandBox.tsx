@@ -11,11 +11,14 @@ import {
   TextField,
 } from 'react-aria-components';
 import type { BoardState } from '../canvas/board.ts';
+import { words } from '../words/index.ts';
 import { type Command, commandById, commands } from './commands.ts';
 import { useApp, useUi } from './context.ts';
 import { onMac } from './controls.tsx';
 import { searchDistance } from './search-words.ts';
 import { printed } from './shortcut.ts';
+
+const says = words.shell.commandBox;
 
 /** Everything that the program can do, found by typing. */
 export function CommandBox() {
@@ -29,7 +32,7 @@ export function CommandBox() {
       onOpenChange={(next) => ui.setState({ commandBox: next })}
     >
       <Modal className="modal command-box">
-        <Dialog aria-label="Find a command">
+        <Dialog aria-label={says.label}>
           <Search />
         </Dialog>
       </Modal>
@@ -44,16 +47,16 @@ function Search() {
   const found = findCommands(typed, state);
   return (
     <Autocomplete inputValue={typed} onInputChange={setTyped}>
-      <TextField aria-label="Find a command" autoFocus>
-        <Input placeholder="What do you want to do?" />
+      <TextField aria-label={says.label} autoFocus>
+        <Input placeholder={says.placeholder} />
       </TextField>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-      <section className="found" aria-label="Commands found" tabIndex={0}>
+      <section className="found" aria-label={says.found} tabIndex={0}>
         <Menu
           className="menu"
-          aria-label="Commands"
+          aria-label={says.list}
           disabledKeys={found.filter((command) => !command.enabled(state)).map(({ id }) => id)}
-          renderEmptyState={() => <p className="empty">No command by that name.</p>}
+          renderEmptyState={() => <p className="empty">{says.nothing}</p>}
           onAction={(id) => {
             app.ui.setState({ commandBox: false });
             commandById(String(id)).run(app);

@@ -3,6 +3,7 @@ import { Header, Keyboard, Menu, MenuItem, MenuSection, Popover, Separator } fro
 import type { BoardState } from '../canvas/board.ts';
 import { isEmpty, itemsOf, single } from '../canvas/selection.ts';
 import { unproject } from '../graph/sheet.ts';
+import { words } from '../words/index.ts';
 import { pasteAny } from './clipboard.ts';
 import { commandById } from './commands.ts';
 import { useApp, useUi } from './context.ts';
@@ -10,7 +11,9 @@ import { onMac } from './controls.tsx';
 import { nodeName, segmentName } from './places.ts';
 import { printed } from './shortcut.ts';
 import type { MenuPlace } from './ui.ts';
-import { capitalized, counted } from './wording.ts';
+import { capitalized } from './wording.ts';
+
+const says = words.shell.contextMenu;
 
 /** What can be done with what is selected, in groups; those that cannot be done now are left out. */
 const groups = [
@@ -49,7 +52,7 @@ export function ContextMenu() {
         offset={2}
         isOpen={place !== null}
         onOpenChange={(open) => !open && ui.setState({ menu: null })}
-        aria-label="What to do here"
+        aria-label={says.label}
       >
         {place && <Items place={place} />}
       </Popover>
@@ -113,10 +116,10 @@ function nameOf({ selection, solution, job }: BoardState): string {
   const one = single(selection);
   if (!one) {
     const count = itemsOf(selection).length;
-    return count === 0 ? 'The sheet' : counted(count, 'thing');
+    return count === 0 ? says.sheet : words.counts.things(count);
   }
   if (one.kind === 'node') return capitalized(nodeName(solution.route, one.id));
-  if (one.kind === 'segment') return `Duct, ${segmentName(solution.route, one.id)}`;
+  if (one.kind === 'segment') return says.duct(segmentName(solution.route, one.id));
   const named = [...job.blocks, ...job.exits].find(({ id }) => id === one.id);
   return named?.name || capitalized(one.kind);
 }

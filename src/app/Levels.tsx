@@ -5,7 +5,10 @@ import { RULER } from '../drawing/grid.ts';
 import { type Size, toScreen, toSheet, type Viewport } from '../drawing/viewport.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { formatLength } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import { useApp, useBoard } from './context.ts';
+
+const says = words.sheets.levels;
 
 interface Look {
   readonly view: Viewport;
@@ -54,17 +57,17 @@ export function Levels(props: {
     props.sheet === 'floor'
       ? (
           [
-            { id: 'section-x', name: 'Cut looking north', across: 'v', at: depths['section-x'], looks: 'up' },
+            { id: 'section-x', name: says.cutNorth, across: 'v', at: depths['section-x'], looks: 'up' },
             {
               id: 'section-y',
-              name: 'Cut looking west',
+              name: says.cutWest,
               across: 'u',
               at: depths['section-y'],
               looks: 'left',
             },
           ] as const
         ).filter(({ id }) => props.both || id === section)
-      : [{ id: 'working-height', name: 'Working height', across: 'v', at: height, looks: null }];
+      : [{ id: 'working-height', name: says.workingHeight, across: 'v', at: height, looks: null }];
   return (
     <div className="levels">
       {levels.map((level) => (
@@ -119,7 +122,7 @@ function LevelLine({ level, look }: { level: Level; look: Look }) {
     const edge = toSheet({ x: parked, y: parked }, view)[level.across];
     put(gone ? null : rounded((level.at ?? edge) + (way ?? 0) * step));
   };
-  const text = level.at === null ? 'all' : formatLength(level.at, units);
+  const text = level.at === null ? words.sheets.frame.whole : formatLength(level.at, units);
   const spot = Math.round(place);
   return (
     <>
@@ -140,7 +143,7 @@ function LevelLine({ level, look }: { level: Level; look: Look }) {
         aria-orientation={upright ? 'horizontal' : 'vertical'}
         aria-valuenow={Number((level.at ?? 0).toFixed(3))}
         aria-valuetext={text}
-        title={level.at === null ? `${level.name}: drag in from the edge` : level.name}
+        title={level.at === null ? says.drag(level.name) : level.name}
         style={upright ? { left: spot } : { top: spot }}
         onPointerDown={(event) => {
           event.preventDefault();

@@ -1,5 +1,8 @@
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { words } from '../words/index.ts';
 import { useApp, useUi } from './context.ts';
+
+const says = words.shell.dialog;
 
 /** A sentence that stops the work until it is read: a refused file names the places in it. */
 export function NoticeDialog() {
@@ -39,7 +42,7 @@ export function NoticeDialog() {
               </Button>
             )}
             <Button className="button primary" autoFocus onPress={close}>
-              {notice?.confirm ? 'Cancel' : 'Close'}
+              {notice?.confirm ? says.cancel : says.close}
             </Button>
           </div>
         </Dialog>

@@ -1,8 +1,11 @@
 import type { SpeedResult } from '../graph/solution.ts';
+import { words } from '../words/index.ts';
 import { useBoard } from './context.ts';
 import { Cautions } from './strip/Cautions.tsx';
 import { Needed } from './strip/Needed.tsx';
 import { SpeedCard } from './strip/SpeedCard.tsx';
+
+const says = words.shell.results;
 
 /** What gets out at every speed of every hood: the numbers that the drawing is for. */
 export function ResultsStrip() {
@@ -10,7 +13,7 @@ export function ResultsStrip() {
   const hoods = new Set(speeds.map((speed) => speed.hood)).size;
   const reason = commonReason(speeds);
   return (
-    <section className="strip" aria-label="Results at each fan speed">
+    <section className="strip" aria-label={says.label}>
       {reason === null ? (
         <div className="speed-cards">
           {speeds.map((speed, index) => (
@@ -20,9 +23,7 @@ export function ResultsStrip() {
       ) : (
         <div className="strip-empty">
           <p>{reason}</p>
-          <p className="remedy">
-            Run the duct from a hood to a cap outdoors: pick the hood, duct and cap tools on the left in turn.
-          </p>
+          <p className="remedy">{says.start}</p>
         </div>
       )}
       <Estimate />
@@ -33,7 +34,7 @@ export function ResultsStrip() {
 /** Why no speed has a number, where the reason is the same for all; `null` where some have one. */
 function commonReason(speeds: readonly SpeedResult[]): string | null {
   const [first] = speeds;
-  if (!first) return 'There is no fan yet, so no air.';
+  if (!first) return says.noFan;
   if (first.outcome.solved) return null;
   const { reason } = first.outcome;
   return speeds.every(({ outcome }) => !outcome.solved && outcome.reason === reason) ? reason : null;
@@ -43,7 +44,7 @@ function Estimate() {
   return (
     <div className="estimate">
       <Needed />
-      <p>Planning estimate. Local code, the hood's instructions and a licensed installer decide.</p>
+      <p>{says.estimate}</p>
       <Cautions />
     </div>
   );

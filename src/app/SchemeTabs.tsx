@@ -11,10 +11,13 @@ import {
   ToggleButtonGroup,
 } from 'react-aria-components';
 import { formatFlow } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import { commandById } from './commands.ts';
 import { useApp, useBoard, useUi } from './context.ts';
 import { CommandButton } from './controls.tsx';
 import { Icon } from './icons.tsx';
+
+const says = words.shell.schemes;
 
 /** The schemes side by side, each with the air that it delivers at the speed being looked at. */
 export function SchemeTabs() {
@@ -23,9 +26,9 @@ export function SchemeTabs() {
   const schemeId = useBoard((state) => state.schemeId);
   const renaming = useUi((state) => state.renaming);
   return (
-    <nav className="scheme-tabs" aria-label="Schemes">
+    <nav className="scheme-tabs" aria-label={says.label}>
       <ToggleButtonGroup
-        aria-label="Scheme"
+        aria-label={says.scheme}
         selectionMode="single"
         disallowEmptySelection
         selectedKeys={[schemeId]}
@@ -78,13 +81,13 @@ function SchemeMenu() {
   const single = useBoard((state) => state.job.schemes.length === 1);
   return (
     <MenuTrigger>
-      <Button className="icon-button" aria-label="Scheme actions">
+      <Button className="icon-button" aria-label={says.actions}>
         <Icon name="more" />
       </Button>
       <Popover className="popover" placement="bottom end">
         <Menu
           className="menu"
-          aria-label="Scheme actions"
+          aria-label={says.actions}
           disabledKeys={single ? ['scheme.delete', 'scheme.compare'] : []}
           onAction={(id) => commandById(String(id)).run(app)}
         >
@@ -106,7 +109,7 @@ function NameField({ id, name }: { id: string; name: string }) {
     ui.setState({ renaming: null });
     const next = text.trim();
     if (!take || next === '' || next === name) return;
-    board.dispatch('rename scheme', (job) => {
+    board.dispatch(words.edits.scheme.rename, (job) => {
       const scheme = job.schemes.find((s) => s.id === id);
       if (scheme) scheme.name = next;
     });
@@ -114,7 +117,7 @@ function NameField({ id, name }: { id: string; name: string }) {
   return (
     <TextField
       className="scheme-rename"
-      aria-label="Scheme name"
+      aria-label={says.name}
       autoFocus
       value={text}
       onChange={setText}

@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { FieldAsk } from '../canvas/tools/ask.ts';
 import { toScreen } from '../drawing/viewport.ts';
 import type { SheetId } from '../graph/sheet.ts';
+import { words } from '../words/index.ts';
 import { useApp } from './context.ts';
 
 /** Room kept between a field and the edge of the window, px. */
@@ -82,7 +83,7 @@ export function SheetField({ field, onDone }: { readonly field: FieldAsk; readon
   return (
     <div className="sheet-field" ref={box}>
       {field.lines ? (
-        <textarea {...props} rows={3} placeholder="Type a note; Enter pins it" />
+        <textarea {...props} rows={3} placeholder={words.sheets.field.note} />
       ) : (
         <input {...props} />
       )}

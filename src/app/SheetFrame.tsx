@@ -7,9 +7,12 @@ import type { SheetHandle } from '../canvas/sheet-handle.ts';
 import { sheetTitles } from '../drawing/view.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import { formatLength, type Parsed, parseLength, type System } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import { useApp, useBoard } from './context.ts';
 import { QuantityField } from './controls.tsx';
 import { createLookout, Levels } from './Levels.tsx';
+
+const says = words.sheets.frame;
 
 export type Mount = (handle: SheetHandle) => () => void;
 
@@ -28,7 +31,7 @@ export function SheetFrame({
   const lookout = useMemo(createLookout, []);
   const { name, looking } = sheetTitles[id];
   return (
-    <section className="sheet-frame" aria-label={`${name} sheet, ${looking}`}>
+    <section className="sheet-frame" aria-label={says.label(name, looking)}>
       <header className="sheet-head">
         <h2>
           {name} <span className="roomy">{looking}</span>
@@ -49,10 +52,10 @@ export function IsometricFrame() {
   const { board } = useApp();
   const [turn, setTurn] = useState('');
   return (
-    <section className="sheet-frame" aria-label="Isometric view">
+    <section className="sheet-frame" aria-label={says.isometricView}>
       <header className="sheet-head">
         <h2>
-          Isometric <span className="roomy">{turn}</span>
+          {says.isometric} <span className="roomy">{turn}</span>
         </h2>
       </header>
       <div className="sheet-body">
@@ -71,15 +74,13 @@ function WorkingHeight() {
   const units = useBoard((state) => state.units);
   return (
     <QuantityField
-      label="Working height"
+      label={says.workingHeight}
       value={formatLength(height, units)}
       parse={(text) => signed(text, units)}
       onCommit={(workingHeight) => board.set({ workingHeight })}
     />
   );
 }
-
-const whole = 'all';
 
 /** Where a section is cut: what lies before the plane is faint there, what it cuts is strong. */
 function Cut({ section }: { section: BoardState['section'] }) {
@@ -88,10 +89,12 @@ function Cut({ section }: { section: BoardState['section'] }) {
   const units = useBoard((state) => state.units);
   return (
     <QuantityField
-      label={`Cut at ${section === 'section-x' ? 'y' : 'x'}`}
-      value={depth === null ? whole : formatLength(depth, units)}
+      label={says.cutAt(section === 'section-x' ? 'y' : 'x')}
+      value={depth === null ? says.whole : formatLength(depth, units)}
       parse={(text) =>
-        /^(all|none|)$/i.test(text.trim()) ? { ok: true, value: Number.NaN } : signed(text, units)
+        /^(all|none|)$/i.test(text.trim()) || text.trim() === says.whole
+          ? { ok: true, value: Number.NaN }
+          : signed(text, units)
       }
       onCommit={(value) => {
         const { sectionDepth } = board.getState();
@@ -107,7 +110,7 @@ function SectionSwitch() {
   return (
     <ToggleButtonGroup
       className="switch"
-      aria-label="Section"
+      aria-label={says.section}
       selectionMode="single"
       disallowEmptySelection
       selectedKeys={[section]}
@@ -115,11 +118,11 @@ function SectionSwitch() {
         if (key !== undefined) board.set({ section: key as BoardState['section'] });
       }}
     >
-      <ToggleButton id="section-x" aria-label="x-z, looking north">
-        x-z
+      <ToggleButton id="section-x" aria-label={says.lookingNorth}>
+        {says.xz}
       </ToggleButton>
-      <ToggleButton id="section-y" aria-label="y-z, looking west">
-        y-z
+      <ToggleButton id="section-y" aria-label={says.lookingWest}>
+        {says.yz}
       </ToggleButton>
     </ToggleButtonGroup>
   );

@@ -5,11 +5,14 @@ import type { SheetHandle } from '../canvas/sheet-handle.ts';
 import type { FieldAsk } from '../canvas/tools/ask.ts';
 import { createToolController } from '../canvas/tools/controller.ts';
 import { createWiring } from '../canvas/tools/pointer.ts';
+import { words } from '../words/index.ts';
 import { useApp, useBoard, useUi } from './context.ts';
 import { SheetField } from './SheetField.tsx';
 import { IsometricFrame, type Mount, SheetFrame } from './SheetFrame.tsx';
 import { TableToggle } from './table/TableToggle.tsx';
 import { ArrangementSwitch } from './ViewBar.tsx';
+
+const says = words.sheets.hints;
 
 const sections = ['section-x', 'section-y'] as const;
 
@@ -53,7 +56,7 @@ export function Sheets() {
   }, [board, sheets, say, ui]);
 
   return (
-    <main className="sheets" aria-label="Sheets">
+    <main className="sheets" aria-label={words.sheets.frame.sheets}>
       <div className="view-bar">
         <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
         <ArrangementSwitch />
@@ -83,22 +86,22 @@ export function Sheets() {
 }
 
 const hints: Record<ToolId, string> = {
-  select: 'Click a duct or a turn for its numbers. Drag to move it. Delete heals the run.',
-  pan: 'Drag to move the sheet. The wheel with Ctrl zooms to the pointer.',
-  hood: 'Click on the floor sheet where the middle of the hood is.',
-  draw: 'Click the start, then each turn. Type a length for an exact leg. Escape ends the run.',
-  cap: 'Click on the open end of a duct.',
-  insert: 'Click on a duct to put a turn into it.',
-  part: 'Click on a duct to put the part there. Tab: next kind of part.',
-  split: 'Click on a turn, a junction or a duct to part the run there.',
-  join: 'Click on an open end, then on the end or the turn that it joins.',
-  block: 'Click two corners, or type the sizes with Tab between. Tab first: next kind.',
-  exit: 'Click two corners, or along the wall. Tab first: wall or roof.',
-  dimension: 'Click two places, then where the line stands. Go on for a chain.',
-  note: 'Click where the note is pinned, then type it.',
-  measure: 'Click two places to measure between them. Shift keeps it square.',
-  underlay: 'Drag an unlocked underlay, or nudge it with the arrow keys. Escape ends.',
-  scale: 'Click two points whose distance you know, then type it. Escape ends.',
+  select: says.select,
+  pan: says.pan,
+  hood: says.hood,
+  draw: says.draw,
+  cap: says.cap,
+  insert: says.insert,
+  part: says.part,
+  split: says.split,
+  join: says.join,
+  block: says.block,
+  exit: says.exit,
+  dimension: says.dimension,
+  note: says.note,
+  measure: says.measure,
+  underlay: says.underlay,
+  scale: says.scale,
 };
 
 /** What the tool in hand does next, and what it has just said. */

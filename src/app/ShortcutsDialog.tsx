@@ -1,9 +1,12 @@
 import { Button, Dialog, Heading, Keyboard, Modal, ModalOverlay } from 'react-aria-components';
 import { type KeyScope, shortcuts as toolKeys } from '../canvas/tools/keys.ts';
+import { words } from '../words/index.ts';
 import { commands } from './commands.ts';
 import { useApp, useBoard, useUi } from './context.ts';
 import { onMac } from './controls.tsx';
 import { printed } from './shortcut.ts';
+
+const says = words.shell.shortcuts;
 
 /** Every key that does something, from the registry of commands and the table of the tools. */
 export default function ShortcutsDialog() {
@@ -14,9 +17,9 @@ export default function ShortcutsDialog() {
     <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
       <Modal className="modal wide">
         <Dialog className="dialog">
-          <Heading slot="title">Shortcuts</Heading>
+          <Heading slot="title">{says.heading}</Heading>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-          <section className="shortcut-list" aria-label="All shortcuts" tabIndex={0}>
+          <section className="shortcut-list" aria-label={says.list} tabIndex={0}>
             <div className="shortcut-columns">
               <Commands />
               {scopes.map(({ scope, title }) => (
@@ -26,7 +29,7 @@ export default function ShortcutsDialog() {
           </section>
           <div className="dialog-buttons">
             <Button className="button primary" autoFocus onPress={close}>
-              Close
+              {words.shell.dialog.close}
             </Button>
           </div>
         </Dialog>
@@ -40,16 +43,16 @@ function Commands() {
   const rows = commands.filter((command) => command.shortcuts.length > 0);
   return (
     <Group
-      title="Commands"
+      title={says.commands}
       rows={rows.map((command) => ({ title: command.title(state), keys: command.shortcuts }))}
     />
   );
 }
 
 const scopes: readonly { readonly scope: KeyScope; readonly title: string }[] = [
-  { scope: 'sheets', title: 'On the sheets' },
-  { scope: 'select', title: 'With something selected' },
-  { scope: 'draw', title: 'While drawing a duct' },
+  { scope: 'sheets', title: says.onSheets },
+  { scope: 'select', title: says.onSelection },
+  { scope: 'draw', title: says.whileDrawing },
 ];
 
 function ToolKeys({ scope, title }: { scope: KeyScope; title: string }) {

@@ -1,8 +1,11 @@
 import { useRef } from 'react';
 import { Button, Dialog, ListBox, ListBoxItem, Popover } from 'react-aria-components';
+import { words } from '../words/index.ts';
 import { useApp, useBoard, useUi } from './context.ts';
 import { Icon } from './icons.tsx';
 import { capitalized } from './wording.ts';
+
+const says = words.shell.steps;
 
 /** The edits by name, the latest on top; choosing one goes to how things were right after it. */
 export function StepsMenu() {
@@ -15,7 +18,7 @@ export function StepsMenu() {
       <Button
         ref={button}
         className="icon-button narrow"
-        aria-label="List of edits"
+        aria-label={says.label}
         aria-haspopup="dialog"
         aria-expanded={open}
         isDisabled={!any}
@@ -30,7 +33,7 @@ export function StepsMenu() {
         isOpen={open}
         onOpenChange={(steps) => ui.setState({ steps })}
       >
-        <Dialog aria-label="List of edits" className="steps">
+        <Dialog aria-label={says.label} className="steps">
           <Steps />
         </Dialog>
       </Popover>
@@ -47,7 +50,7 @@ function Steps() {
   return (
     <ListBox
       className="menu"
-      aria-label="Edits, the latest first"
+      aria-label={says.list}
       selectionMode="single"
       disallowEmptySelection
       selectedKeys={[at]}
@@ -56,7 +59,7 @@ function Steps() {
         const [to] = keys;
         if (typeof to !== 'number') return;
         board.goTo(to);
-        say(to === 0 ? 'As it was opened.' : `Went to: ${labels[to - 1]}.`);
+        say(to === 0 ? says.saidAsOpened : says.wentTo(labels[to - 1] ?? ''));
       }}
     >
       {rows.map(([i, label]) => (
@@ -64,7 +67,7 @@ function Steps() {
           {capitalized(label)}
         </ListBoxItem>
       ))}
-      <ListBoxItem id={0}>As it was opened</ListBoxItem>
+      <ListBoxItem id={0}>{says.asOpened}</ListBoxItem>
     </ListBox>
   );
 }

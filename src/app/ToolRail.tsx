@@ -1,13 +1,16 @@
 import { Separator, Toolbar } from 'react-aria-components';
+import { words } from '../words/index.ts';
 import { CommandButton } from './controls.tsx';
 import { ToolGroup } from './ToolGroup.tsx';
 import { UnderlayButton } from './underlay/UnderlayButton.tsx';
 
+const says = words.shell.tools;
+
 /** The tools, one of which is in hand. */
 export function ToolRail() {
   return (
-    <aside className="tool-rail" aria-label="Tools">
-      <Toolbar orientation="vertical" aria-label="Tools">
+    <aside className="tool-rail" aria-label={says.label}>
+      <Toolbar orientation="vertical" aria-label={says.label}>
         <CommandButton id="tool.select" icon="select" placement="right" />
         <CommandButton id="tool.pan" icon="pan" placement="right" />
         <Separator />

@@ -16,6 +16,7 @@ import {
   Toolbar,
 } from 'react-aria-components';
 import type { UnitSystem } from '../graph/document.ts';
+import { words } from '../words/index.ts';
 import { type Command, commandById } from './commands.ts';
 import { useApp, useBoard, useFiles } from './context.ts';
 import { CommandButton, onMac } from './controls.tsx';
@@ -24,14 +25,16 @@ import { SchemeTabs } from './SchemeTabs.tsx';
 import { StepsMenu } from './StepsMenu.tsx';
 import { printed } from './shortcut.ts';
 
+const says = words.shell.topBar;
+
 /** The job, its schemes, and what acts on the whole of it. */
 export function TopBar() {
   return (
     <header className="top-bar">
-      <h1 className="unseen">Gentlebend</h1>
+      <h1 className="unseen">{says.program}</h1>
       <JobTitle />
       <FileMenu />
-      <Toolbar className="bar-group" aria-label="Undo and redo">
+      <Toolbar className="bar-group" aria-label={says.undoAndRedo}>
         <CommandButton id="edit.undo" icon="undo" />
         <CommandButton id="edit.redo" icon="redo" />
         <StepsMenu />
@@ -55,7 +58,7 @@ function JobTitle() {
     const next = text?.trim();
     setText(null);
     if (next === undefined || next === title) return;
-    board.dispatch('rename job', (job) => {
+    board.dispatch(words.edits.job.rename, (job) => {
       job.title = next;
     });
   };
@@ -65,7 +68,7 @@ function JobTitle() {
         <path d="M4 19v-6a9 9 0 0 1 9-9h6M11 19v-5a3 3 0 0 1 3-3h5" />
       </svg>
       <TextField
-        aria-label="Job title"
+        aria-label={says.jobTitle}
         value={text ?? title}
         onChange={setText}
         onBlur={take}
@@ -74,9 +77,9 @@ function JobTitle() {
           if (event.key === 'Escape') setText(null);
         }}
       >
-        <Input placeholder="Untitled kitchen" spellCheck={false} autoComplete="off" />
+        <Input placeholder={says.untitled} spellCheck={false} autoComplete="off" />
       </TextField>
-      {dirty && <span className="unsaved-mark" title="Changed since it was saved to a file" />}
+      {dirty && <span className="unsaved-mark" title={says.changed} />}
     </div>
   );
 }
@@ -110,13 +113,13 @@ function FileMenu() {
   return (
     <MenuTrigger>
       <Button className="menu-button">
-        File
+        {says.file}
         <Icon name="down" size={14} />
       </Button>
       <Popover className="popover">
-        <Menu className="menu" aria-label="File" onAction={(id) => commandById(String(id)).run(app)}>
+        <Menu className="menu" aria-label={says.file} onAction={(id) => commandById(String(id)).run(app)}>
           <MenuSection>
-            <Header>{name ?? 'Not saved to a file yet'}</Header>
+            <Header>{name ?? says.notSaved}</Header>
             {fileCommands.slice(0, 5).map((command) => (
               <CommandItem key={command.id} command={command} />
             ))}
@@ -137,20 +140,20 @@ function UnitsSwitch() {
   return (
     <ToggleButtonGroup
       className="switch"
-      aria-label="Units"
+      aria-label={says.units}
       selectionMode="single"
       disallowEmptySelection
       selectedKeys={[units]}
       onSelectionChange={(keys) => {
         const next = [...keys][0] as UnitSystem | undefined;
         if (next && next !== units)
-          board.dispatch('change units', (job) => {
+          board.dispatch(words.edits.job.changeUnits, (job) => {
             job.units = next;
           });
       }}
     >
-      <ToggleButton id="imperial">ft-in</ToggleButton>
-      <ToggleButton id="metric">mm</ToggleButton>
+      <ToggleButton id="imperial">{says.feetAndInches}</ToggleButton>
+      <ToggleButton id="metric">{says.millimetres}</ToggleButton>
     </ToggleButtonGroup>
   );
 }

@@ -1,4 +1,5 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { words } from '../words/index.ts';
 import { type Arrangement, arrange, arrangements } from './arrangement.ts';
 import { useApp, useUi } from './context.ts';
 
@@ -9,7 +10,7 @@ export function ArrangementSwitch() {
   return (
     <ToggleButtonGroup
       className="switch arrangement-switch"
-      aria-label="Views"
+      aria-label={words.shell.views.label}
       selectionMode="single"
       disallowEmptySelection
       selectedKeys={[arrangement]}

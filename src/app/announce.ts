@@ -1,8 +1,11 @@
 import type { BoardState } from '../canvas/board.ts';
 import { formatFlow } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import type { AppStore } from './store.ts';
 import type { Ui } from './ui.ts';
 import { gained, percent } from './wording.ts';
+
+const says = words.shell.delivered;
 
 /** Sentences said within this time of each other are read as one, ms: an edit and what came of it. */
 const TOGETHER = 160;
@@ -60,11 +63,15 @@ export function resultWords(now: BoardState, before: Pick<BoardState, 'solution'
     return same ? '' : outcome.reason;
   }
   const name = speed.name.charAt(0).toUpperCase() + speed.name.slice(1);
-  const rated = speed.ratedFlow > 0 ? `, ${percent(outcome.flow / speed.ratedFlow)} of rated` : '';
-  const words = `${name}: ${formatFlow(outcome.flow, now.units)}${rated}`;
-  if (!was?.outcome.solved) return `${words}.`;
+  const flow = formatFlow(outcome.flow, now.units);
+  const delivered =
+    speed.ratedFlow > 0
+      ? says.ofRated(name, flow, percent(outcome.flow / speed.ratedFlow))
+      : says.delivered(name, flow);
+  if (!was?.outcome.solved) return says.is(delivered);
   const change = outcome.flow - was.outcome.flow;
   const amount = gained(change, now.units);
-  if (/^[+−]0 /.test(amount)) return was.outcome.flow === outcome.flow ? '' : `${words}; about the same.`;
-  return `${words}; ${amount.slice(1)} ${change > 0 ? 'more' : 'less'}.`;
+  if (/^[+−]0 /.test(amount)) return was.outcome.flow === outcome.flow ? '' : says.same(delivered);
+  const by = amount.slice(1);
+  return change > 0 ? says.more(delivered, by) : says.less(delivered, by);
 }

@@ -1,15 +1,18 @@
 import type { BoardState } from '../canvas/board.ts';
 import type { Route } from '../graph/route.ts';
+import { words } from '../words/index.ts';
 import type { AppStore } from './store.ts';
 import type { Ui } from './ui.ts';
+
+const says = words.shell.arrangements;
 
 /** Which views stand on the desk: the floor and one section, both sections, or those and the isometric. */
 export type Arrangement = 'two' | 'three' | 'four';
 
 export const arrangements: readonly { readonly id: Arrangement; readonly title: string }[] = [
-  { id: 'two', title: 'Two sheets' },
-  { id: 'three', title: 'Three sheets' },
-  { id: 'four', title: 'Three sheets and the isometric' },
+  { id: 'two', title: says.two },
+  { id: 'three', title: says.three },
+  { id: 'four', title: says.four },
 ];
 
 const key = 'gentlebend.arrangement';

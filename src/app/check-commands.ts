@@ -1,22 +1,25 @@
+import { words } from '../words/index.ts';
 import { type Command, command } from './command.ts';
+
+const says = words.commands.check;
 
 /** Holding what is drawn against codes, and what stands against what is drawn. */
 export const checkCommands: readonly Command[] = [
   command(
     'check.codes',
     'view',
-    'Check codes and practice',
+    says.codes.title,
     ({ ui }) => ui.setState({ panel: 'findings', findingsView: 'codes', faults: false, routeSearch: false }),
-    { also: 'rules limits clearance make-up air material length turns authority' },
+    { also: says.codes.also },
   ),
-  command('check.rules', 'edit', 'Rules and limits…', ({ ui }) => ui.setState({ rules: true }), {
-    also: 'code profile local authority override switch off',
+  command('check.rules', 'edit', says.rules.title, ({ ui }) => ui.setState({ rules: true }), {
+    also: says.rules.also,
   }),
   command(
     'check.fault',
     'scheme',
-    'Find a fault',
+    says.fault.title,
     ({ ui }) => ui.setState({ faults: true, routeSearch: false }),
-    { also: 'weak loud measured diagnose blocked stuck flap leak service trouble' },
+    { also: says.fault.also },
   ),
 ];

@@ -5,8 +5,10 @@ import type { Job, Scheme, Vec3 } from '../graph/document.ts';
 import { type Clip, clip, paste } from '../graph/edits/index.ts';
 import { schemeOf } from '../graph/infer.ts';
 import { distance } from '../graph/vector.ts';
+import { words } from '../words/index.ts';
 import type { App } from './command.ts';
-import { counted } from './wording.ts';
+
+const says = words.commands.clipboard;
 
 /** A pasted copy stands this far from what already stands there, m east and south. */
 const BESIDE = 0.3048;
@@ -18,7 +20,7 @@ export function copySelection(app: App): boolean {
   if (!copied) return false;
   app.ui.setState({ clip: copied });
   void globalThis.navigator?.clipboard?.writeText(writeClip(copied)).catch(() => {});
-  app.say(`Copied ${clipWords(copied)}.`);
+  app.say(says.copied(clipWords(copied)));
   return true;
 }
 
@@ -26,7 +28,7 @@ export function copySelection(app: App): boolean {
 export function cutSelection(app: App): void {
   if (!copySelection(app)) return;
   const { schemeId, selection } = app.board.getState();
-  app.board.dispatch('cut', (job) => deleteSelected(job, schemeId, selection));
+  app.board.dispatch(words.edits.route.cut, (job) => deleteSelected(job, schemeId, selection));
   app.board.set({ selection: nothing });
 }
 
@@ -35,7 +37,7 @@ export async function pasteAny(app: App, to?: Vec3): Promise<void> {
   const text = await globalThis.navigator?.clipboard?.readText().catch(() => '');
   const copied = readClip(text ?? '') ?? app.ui.getState().clip;
   if (copied) pasteClip(app, copied, to);
-  else app.say('There is nothing to paste.');
+  else app.say(says.nothing);
 }
 
 /** Pastes a copy, its middle at `to`, else in its own place, or beside it where that is taken. */
@@ -45,13 +47,13 @@ export function pasteClip(app: App, copied: Clip, to?: Vec3): void {
   const bare = to ? [] : bareHoods(copied, schemeOf(job, schemeId));
   const delta = to ? towards(copied, to) : free(copied, job, schemeId, bare);
   let made: Selection = nothing;
-  board.dispatch('paste', (draft) => {
+  board.dispatch(words.edits.route.paste, (draft) => {
     deleteSelected(draft, schemeId, { nodes: bare, segments: [] });
     made = paste(draft, schemeId, copied, delta);
   });
   board.set({ tool: 'select', selection: made });
   app.sheets.reveal(made);
-  app.say(`Pasted ${clipWords(copied)}.`);
+  app.say(says.pasted(clipWords(copied)));
 }
 
 /** From the middle of a copy to a place; a coordinate that is not a number is left as it is. */
@@ -98,11 +100,11 @@ function placesOf({ nodes, blocks }: Clip): Vec3[] {
 
 function clipWords({ nodes, segments, blocks }: Clip): string {
   const parts = [
-    segments.length > 0 && counted(segments.length, 'duct'),
-    segments.length === 0 && nodes.length > 0 && counted(nodes.length, 'hood'),
-    blocks.length > 0 && counted(blocks.length, 'block'),
+    segments.length > 0 && words.counts.ducts(segments.length),
+    segments.length === 0 && nodes.length > 0 && words.counts.hoods(nodes.length),
+    blocks.length > 0 && words.counts.blocks(blocks.length),
   ];
-  return parts.filter(Boolean).join(' and ');
+  return words.phrases.list.and(parts.filter((part) => part !== false));
 }
 
 const typesText = 'input, textarea, select, [contenteditable]';

@@ -11,8 +11,11 @@ import {
 } from '../graph/edits/index.ts';
 import { schemeOf } from '../graph/infer.ts';
 import { stretchFrom } from '../graph/stretch.ts';
+import { words } from '../words/index.ts';
 import { copySelection, cutSelection, pasteAny } from './clipboard.ts';
 import { type App, type Command, command, edit, keysOf } from './command.ts';
+
+const says = words.commands.edit;
 
 const hasSelection = ({ selection }: BoardState) => !isEmpty(selection);
 
@@ -52,7 +55,7 @@ const mirror = (axis: 0 | 1, label: string) =>
   });
 
 const align = (axis: 0 | 1 | 2, mode: 'low' | 'high') =>
-  edit('line up', ({ schemeId, selection }) => (job) => {
+  edit(words.edits.route.lineUp, ({ schemeId, selection }) => (job) => {
     alignSelection(job, schemeId, selection, axis, mode);
   });
 
@@ -79,7 +82,7 @@ function selectRun({ board, say }: App): void {
     }),
   );
   board.set({ tool: 'select', selection: { nodes: [...nodes], segments } });
-  say(`Selected the whole run: ${segments.length} ducts.`);
+  say(says.selectRun.done(segments.length));
 }
 
 /** A copy stands this far off, m east and south. */
@@ -88,11 +91,11 @@ const BESIDE: Vec3 = [0.3048, -0.3048, 0];
 function duplicate({ board, say }: App): void {
   const { schemeId, selection } = board.getState();
   let made: Selection | null = null;
-  board.dispatch('duplicate', (job) => {
+  board.dispatch(words.edits.route.duplicate, (job) => {
     made = duplicateSelection(job, schemeId, selection, BESIDE);
   });
   if (made) board.set({ selection: made });
-  say(made ? 'Duplicated.' : 'A turn without its ducts cannot be duplicated.');
+  say(made ? says.duplicate.done : says.duplicate.refused);
 }
 
 /** Undo and what is done to a selection. */
@@ -100,124 +103,128 @@ export const editCommands: readonly Command[] = [
   command(
     'edit.undo',
     'edit',
-    ({ undoLabel }) => (undoLabel ? `Undo ${undoLabel}` : 'Undo'),
+    ({ undoLabel }) => (undoLabel ? says.undo.what(undoLabel) : says.undo.title),
     ({ board, say }) => {
       const { undoLabel } = board.getState();
       board.undo();
-      if (undoLabel !== null) say(`Undone: ${undoLabel}.`);
+      if (undoLabel !== null) say(says.undo.done(undoLabel));
     },
-    { shortcuts: ['Mod+z'], also: 'take back', enabled: (state) => state.undoLabel !== null },
+    { shortcuts: ['Mod+z'], also: says.undo.also, enabled: (state) => state.undoLabel !== null },
   ),
   command(
     'edit.redo',
     'edit',
-    ({ redoLabel }) => (redoLabel ? `Redo ${redoLabel}` : 'Redo'),
+    ({ redoLabel }) => (redoLabel ? says.redo.what(redoLabel) : says.redo.title),
     ({ board, say }) => {
       const { redoLabel } = board.getState();
       board.redo();
-      if (redoLabel !== null) say(`Redone: ${redoLabel}.`);
+      if (redoLabel !== null) say(says.redo.done(redoLabel));
     },
-    { shortcuts: ['Mod+Shift+z', 'Mod+y'], also: 'again', enabled: (state) => state.redoLabel !== null },
+    {
+      shortcuts: ['Mod+Shift+z', 'Mod+y'],
+      also: says.redo.also,
+      enabled: (state) => state.redoLabel !== null,
+    },
   ),
-  command('edit.steps', 'edit', 'List of edits', ({ ui }) => ui.setState({ steps: true }), {
-    also: 'history undo steps back',
+  command('edit.steps', 'edit', says.steps.title, ({ ui }) => ui.setState({ steps: true }), {
+    also: says.steps.also,
     enabled: (state) => state.undoLabel !== null || state.redoLabel !== null,
   }),
-  command('edit.cut', 'edit', 'Cut', cutSelection, {
+  command('edit.cut', 'edit', says.cut.title, cutSelection, {
     shortcuts: ['Mod+x'],
-    also: 'clipboard move',
+    also: says.cut.also,
     enabled: hasThings,
   }),
-  command('edit.copy', 'edit', 'Copy', (app) => void copySelection(app), {
+  command('edit.copy', 'edit', says.copy.title, (app) => void copySelection(app), {
     shortcuts: ['Mod+c'],
-    also: 'clipboard',
+    also: says.copy.also,
     enabled: hasThings,
   }),
-  command('edit.paste', 'edit', 'Paste', (app) => void pasteAny(app), {
+  command('edit.paste', 'edit', says.paste.title, (app) => void pasteAny(app), {
     shortcuts: ['Mod+v'],
-    also: 'clipboard insert',
+    also: says.paste.also,
     byBrowser: true,
   }),
-  command('edit.duplicate', 'edit', 'Duplicate', duplicate, {
+  command('edit.duplicate', 'edit', says.duplicate.title, duplicate, {
     shortcuts: ['Mod+d'],
-    also: 'copy again twice',
+    also: says.duplicate.also,
     enabled: hasThings,
   }),
   command(
     'edit.delete',
     'edit',
-    'Delete what is selected',
+    says.delete.title,
     ({ board, say }) => {
       const { schemeId, selection } = board.getState();
-      board.dispatch('delete', (job) => deleteSelected(job, schemeId, selection));
+      board.dispatch(words.edits.route.delete, (job) => deleteSelected(job, schemeId, selection));
       board.set({ selection: nothing });
-      say('Deleted.');
+      say(says.delete.done);
     },
-    { shortcuts: keysOf('delete'), also: 'remove erase heal', enabled: hasSelection },
+    { shortcuts: keysOf('delete'), also: says.delete.also, enabled: hasSelection },
   ),
   command(
     'edit.selectAll',
     'edit',
-    'Select everything',
+    says.selectAll.title,
     ({ board, say }) => {
       const { nodes, segments } = schemeOf(board.getState().job, board.getState().schemeId);
       board.set({
         tool: 'select',
         selection: { nodes: nodes.map((n) => n.id), segments: segments.map((s) => s.id) },
       });
-      say(`Selected everything: ${segments.length} ducts.`);
+      say(says.selectAll.done(segments.length));
     },
-    { shortcuts: keysOf('select.all'), also: 'mark' },
+    { shortcuts: keysOf('select.all'), also: says.selectAll.also },
   ),
-  command('edit.selectRun', 'edit', 'Select the whole run', selectRun, {
+  command('edit.selectRun', 'edit', says.selectRun.title, selectRun, {
     shortcuts: ['Mod+Shift+l'],
-    also: 'connected branch duct',
+    also: says.selectRun.also,
     enabled: onRun,
   }),
-  command('edit.mirrorX', 'edit', 'Mirror left and right', mirror(0, 'mirror left and right'), {
-    also: 'flip east west reflect swap',
+  command('edit.mirrorX', 'edit', says.mirrorX.title, mirror(0, words.edits.route.mirrorX), {
+    also: says.mirrorX.also,
     enabled: hasThings,
   }),
-  command('edit.mirrorY', 'edit', 'Mirror front and back', mirror(1, 'mirror front and back'), {
-    also: 'flip north south reflect swap',
+  command('edit.mirrorY', 'edit', says.mirrorY.title, mirror(1, words.edits.route.mirrorY), {
+    also: says.mirrorY.also,
     enabled: hasThings,
   }),
   command(
     'edit.rotate',
     'edit',
-    'Turn round by a quarter',
-    edit('turn round by a quarter', (state) => {
+    says.rotate.title,
+    edit(words.edits.route.rotate, (state) => {
       const [x, y] = pivot(state);
       return (job) => rotateSelection(job, state.schemeId, state.selection, [x, y], 90);
     }),
-    { also: 'rotate 90 degrees', enabled: hasThings },
+    { also: says.rotate.also, enabled: hasThings },
   ),
-  command('edit.alignWest', 'edit', 'Line up with the westernmost', align(0, 'low'), {
-    also: 'align left x same column',
+  command('edit.alignWest', 'edit', says.alignWest.title, align(0, 'low'), {
+    also: says.alignWest.also,
     enabled: hasSeveral,
   }),
-  command('edit.alignSouth', 'edit', 'Line up with the southernmost', align(1, 'low'), {
-    also: 'align y same row front',
+  command('edit.alignSouth', 'edit', says.alignSouth.title, align(1, 'low'), {
+    also: says.alignSouth.also,
     enabled: hasSeveral,
   }),
-  command('edit.alignHigh', 'edit', 'Line up with the highest', align(2, 'high'), {
-    also: 'align height level z same',
+  command('edit.alignHigh', 'edit', says.alignHigh.title, align(2, 'high'), {
+    also: says.alignHigh.also,
     enabled: hasSeveral,
   }),
   command(
     'edit.reverse',
     'edit',
-    'Reverse the flow',
+    says.reverse.title,
     ({ board, say }) => {
       const state = board.getState();
       const start = startOf(state);
       if (start === undefined) return;
       let done = false;
-      board.dispatch('reverse flow', (job) => {
+      board.dispatch(words.edits.route.reverse, (job) => {
         done = reverseRun(job, state.schemeId, start);
       });
-      say(done ? 'The air now goes the other way.' : 'A run between junctions cannot be turned round alone.');
+      say(done ? says.reverse.done : says.reverse.refused);
     },
-    { also: 'direction turn round swap ends hood cap', enabled: onRun },
+    { also: says.reverse.also, enabled: onRun },
   ),
 ];

@@ -4,7 +4,10 @@ import { capForDirection, exitAt, usualCap } from '../canvas/tools/exits.ts';
 import { insertNode, joinNodes, setCap, splitRun } from '../graph/edits/index.ts';
 import { neighbour, type Stop, traceRoute, type Way } from '../graph/trace.ts';
 import { lerp } from '../graph/vector.ts';
+import { words } from '../words/index.ts';
 import { type App, type Command, command } from './command.ts';
+
+const says = words.commands.run;
 
 /** An end closer to an exit face than this, m, goes out through it. */
 const AT_EXIT = 0.05;
@@ -34,11 +37,11 @@ function insert({ board, say }: App): void {
   const [from, to] = [leg?.from, leg?.to].map((id) => state.solution.route.nodes.get(id ?? '')?.at);
   if (!leg || !from || !to) return;
   let made: string | null = null;
-  board.dispatch('insert node', (job) => {
+  board.dispatch(words.edits.route.insertNode, (job) => {
     made = insertNode(job, state.schemeId, leg.id, lerp(from, to, 0.5)).node;
   });
   if (made !== null) board.set({ selection: { nodes: [made], segments: [] } });
-  say('A node was put in the middle of the duct.');
+  say(says.insert.done);
 }
 
 function putCap({ board, say }: App): void {
@@ -48,8 +51,8 @@ function putCap({ board, say }: App): void {
   const leg = state.solution.route.segments.get(node.segments[0] ?? '');
   const exit = exitAt(state.job, node.at, AT_EXIT);
   const cap = exit ? usualCap[exit.kind] : capForDirection(leg?.to === node.id ? leg.direction : null);
-  board.dispatch('place cap', (job) => void setCap(job, state.schemeId, node.id, cap));
-  say('Cap placed.');
+  board.dispatch(words.edits.route.placeCap, (job) => void setCap(job, state.schemeId, node.id, cap));
+  say(says.cap.done);
 }
 
 /** Goes on along the duct and says what is there. */
@@ -61,13 +64,7 @@ function travel(way: Way) {
     const [first] = traceRoute(state.live, state.schemeId);
     const next = at ? neighbour(route, at, way) : (first ?? null);
     if (!next) {
-      say(
-        way === 'branch'
-          ? 'No branch here.'
-          : way === 'downstream'
-            ? 'The run ends here.'
-            : 'The run starts here.',
-      );
+      say(way === 'branch' ? says.noBranch : way === 'downstream' ? says.ends : says.starts);
       return;
     }
     const selection =
@@ -83,80 +80,80 @@ function travel(way: Way) {
 
 /** What is done at one place of a run, and going along it. */
 export const runCommands: readonly Command[] = [
-  command('run.insert', 'edit', 'Put a turn in the middle', insert, {
-    also: 'insert node split duct leg point',
+  command('run.insert', 'edit', says.insert.title, insert, {
+    also: says.insert.also,
     enabled: (state) => lone(state)?.kind === 'segment',
   }),
-  command('run.cap', 'edit', 'Put a cap on this end', putCap, {
-    also: 'place wall roof exit outside',
+  command('run.cap', 'edit', says.cap.title, putCap, {
+    also: says.cap.also,
     enabled: (state) => loneNode(state)?.kind === 'open end',
   }),
   command(
     'run.uncap',
     'edit',
-    'Take the cap off',
+    says.uncap.title,
     ({ board, say }) => {
       const state = board.getState();
       const node = loneNode(state);
       if (!node) return;
-      board.dispatch('take cap off', (job) => void setCap(job, state.schemeId, node.id, null));
-      say('The end is open.');
+      board.dispatch(words.edits.route.takeCapOff, (job) => void setCap(job, state.schemeId, node.id, null));
+      say(says.uncap.done);
     },
-    { also: 'remove open end', enabled: (state) => loneNode(state)?.kind === 'cap' },
+    { also: says.uncap.also, enabled: (state) => loneNode(state)?.kind === 'cap' },
   ),
   command(
     'run.part',
     'edit',
-    'Part the ducts here',
+    says.part.title,
     ({ board, say }) => {
       const state = board.getState();
       const node = loneNode(state);
       if (!node) return;
-      board.dispatch('part ducts', (job) => void splitRun(job, state.schemeId, node.id));
-      say('The ducts no longer meet here.');
+      board.dispatch(words.edits.route.partDucts, (job) => void splitRun(job, state.schemeId, node.id));
+      say(says.part.done);
     },
     {
-      also: 'split disconnect separate cut apart',
+      also: says.part.also,
       enabled: (state) => (loneNode(state)?.segments.length ?? 0) > 1,
     },
   ),
   command(
     'run.join',
     'edit',
-    'Join the two ends',
+    says.join.title,
     ({ board, say }) => {
       const state = board.getState();
       const pair = twoNodes(state);
       if (!pair) return;
       let made: ReturnType<typeof joinNodes> = null;
-      board.dispatch('join ends', (job) => {
+      board.dispatch(words.edits.route.joinEnds, (job) => {
         made = joinNodes(job, state.schemeId, pair[0], pair[1]);
       });
-      say(made ? 'Joined.' : 'These two are joined already.');
+      say(made ? says.join.done : says.join.refused);
       if (made) board.set({ selection: nothing });
     },
-    { also: 'connect close duct between merge', enabled: (state) => twoNodes(state) !== undefined },
+    { also: says.join.also, enabled: (state) => twoNodes(state) !== undefined },
   ),
   command(
     'run.lab',
     'view',
-    'Try this turn in the bend lab',
+    says.lab.title,
     ({ board, ui }) => ui.setState({ lab: { node: loneNode(board.getState())?.id ?? null } }),
     {
-      also: 'radius elbow kinds teach',
+      also: says.lab.also,
       enabled: (state) => loneNode(state)?.bend !== undefined,
     },
   ),
-  command('run.next', 'view', 'Go on along the air', travel('downstream'), {
+  command('run.next', 'view', says.next.title, travel('downstream'), {
     shortcuts: [']', 'Mod+ArrowRight'],
-    also: 'next downstream travel walk step',
+    also: says.next.also,
   }),
-  command('run.previous', 'view', 'Go back against the air', travel('upstream'), {
+  command('run.previous', 'view', says.previous.title, travel('upstream'), {
     shortcuts: ['[', 'Mod+ArrowLeft'],
-    also: 'previous upstream travel walk step',
+    also: says.previous.also,
   }),
-  command('run.branch', 'view', 'Go to the other branch', travel('branch'), {
+  command('run.branch', 'view', says.branch.title, travel('branch'), {
     shortcuts: ['Mod+ArrowDown'],
-    also: 'junction travel walk step',
+    also: says.branch.also,
   }),
 ];

@@ -1,5 +1,6 @@
 import type { ToolId } from '../canvas/board.ts';
 import { addScheme, duplicateScheme, removeScheme } from '../graph/edits/index.ts';
+import { words } from '../words/index.ts';
 import { arrange, arrangements } from './arrangement.ts';
 import { checkCommands } from './check-commands.ts';
 import { type Command, command, edit, keysOf } from './command.ts';
@@ -8,43 +9,45 @@ import { runCommands } from './commands-run.ts';
 import { exampleJob, newJob } from './start.ts';
 import { underlayCommands } from './underlay/commands.ts';
 
+const says = words.commands;
+
 export type { App, Command } from './command.ts';
 
 /** Tools for underlays have commands of their own. */
 type PlainTool = Exclude<ToolId, 'underlay' | 'scale'>;
 
 const toolTitles: Record<PlainTool, string> = {
-  select: 'Select and move',
-  pan: 'Pan',
-  hood: 'Place hood',
-  draw: 'Draw duct',
-  cap: 'Place cap',
-  insert: 'Insert a node',
-  part: 'Place a part in line',
-  split: 'Split a run',
-  join: 'Join two ends',
-  block: 'Draw a block',
-  exit: 'Draw an exit face',
-  dimension: 'Dimension',
-  note: 'Pin a note',
-  measure: 'Measure',
+  select: words.tools.titles.select,
+  pan: words.tools.titles.pan,
+  hood: words.tools.titles.hood,
+  draw: words.tools.titles.draw,
+  cap: words.tools.titles.cap,
+  insert: words.tools.titles.insert,
+  part: words.tools.titles.part,
+  split: words.tools.titles.split,
+  join: words.tools.titles.join,
+  block: words.tools.titles.block,
+  exit: words.tools.titles.exit,
+  dimension: words.tools.titles.dimension,
+  note: words.tools.titles.note,
+  measure: words.tools.titles.measure,
 };
 
 const toolWords: Record<PlainTool, string> = {
-  select: 'pointer arrow drag',
-  pan: 'hand scroll',
-  hood: 'fan add',
-  draw: 'route leg pipe riser',
-  cap: 'exit wall roof outside',
-  insert: 'turn split point',
-  part: 'damper silencer screen filter fitting',
-  split: 'cut part break disconnect',
-  join: 'connect weld close gap',
-  block: 'chase cabinet joist beam wall obstacle box',
-  exit: 'outside wall roof',
-  dimension: 'chain length figure',
-  note: 'text words label comment',
-  measure: 'distance ruler tape',
+  select: words.tools.also.select,
+  pan: words.tools.also.pan,
+  hood: words.tools.also.hood,
+  draw: words.tools.also.draw,
+  cap: words.tools.also.cap,
+  insert: words.tools.also.insert,
+  part: words.tools.also.part,
+  split: words.tools.also.split,
+  join: words.tools.also.join,
+  block: words.tools.also.block,
+  exit: words.tools.also.exit,
+  dimension: words.tools.also.dimension,
+  note: words.tools.also.note,
+  measure: words.tools.also.measure,
 };
 
 function tool(id: PlainTool): Command {
@@ -75,144 +78,164 @@ export const commands: readonly Command[] = [
   tool('measure'),
   ...underlayCommands,
   ...checkCommands,
-  command('view.find', 'view', 'Find a command', ({ ui }) => ui.setState({ commandBox: true }), {
+  command('view.find', 'view', says.view.find.title, ({ ui }) => ui.setState({ commandBox: true }), {
     shortcuts: ['Mod+k'],
-    also: 'search help',
+    also: says.view.find.also,
   }),
-  command('view.shortcuts', 'view', 'List of shortcuts', ({ ui }) => ui.setState({ shortcuts: true }), {
+  command('view.shortcuts', 'view', says.view.shortcuts.title, ({ ui }) => ui.setState({ shortcuts: true }), {
     shortcuts: ['?'],
-    also: 'keys keyboard help',
+    also: says.view.shortcuts.also,
   }),
-  command('view.table', 'view', 'Route table', ({ ui }) => ui.setState(({ table }) => ({ table: !table })), {
-    shortcuts: ['t'],
-    also: 'grid list rows keyboard screen reader',
-  }),
+  command(
+    'view.table',
+    'view',
+    says.view.table.title,
+    ({ ui }) => ui.setState(({ table }) => ({ table: !table })),
+    {
+      shortcuts: ['t'],
+      also: says.view.table.also,
+    },
+  ),
   command(
     'view.charts',
     'view',
-    'Charts',
+    says.view.charts.title,
     ({ ui }) => ui.setState(({ charts }) => ({ charts: !charts, table: false })),
-    { also: 'fan curve system profile pressure budget graph diagram' },
+    { also: says.view.charts.also },
   ),
-  command('view.lab', 'view', 'Bend lab', ({ ui }) => ui.setState({ lab: { node: null } }), {
-    also: 'teach trainer apprentice radius elbow compare kinds guess',
+  command('view.lab', 'view', says.view.lab.title, ({ ui }) => ui.setState({ lab: { node: null } }), {
+    also: says.view.lab.also,
   }),
   command(
     'view.lessons',
     'view',
-    'Lessons',
+    says.view.lessons.title,
     ({ ui }) => ui.setState({ lab: { node: null, page: 'lessons' } }),
-    { also: 'teach trainer apprentice tight turns squeezed duct small cap' },
+    { also: says.view.lessons.also },
   ),
-  command('view.kitchen', 'view', 'Kitchen, house and air', ({ ui }) => ui.setState({ panel: 'kitchen' }), {
-    also: 'cooktop burners airtightness blower door make-up air combustion elevation temperature hood fan',
+  command('view.kitchen', 'view', says.view.kitchen.title, ({ ui }) => ui.setState({ panel: 'kitchen' }), {
+    also: says.view.kitchen.also,
   }),
-  command('view.fit', 'view', 'Fit the drawing', ({ sheets }) => sheets.fit(), {
+  command('view.fit', 'view', says.view.fit.title, ({ sheets }) => sheets.fit(), {
     shortcuts: keysOf('zoom.fit'),
-    also: 'zoom whole',
+    also: says.view.fit.also,
   }),
   ...arrangements.map(({ id, title }) =>
     command(`view.${id}`, 'view', title, ({ ui }) => arrange(ui, id), {
-      also: 'layout arrangement section isometric 3d',
+      also: says.view.arrangement.also,
     }),
   ),
   command(
     'view.section',
     'view',
-    ({ section }) => (section === 'section-x' ? 'Section looking west (y-z)' : 'Section looking north (x-z)'),
+    ({ section }) => (section === 'section-x' ? says.view.section.west : says.view.section.north),
     ({ board }) =>
       board.set({ section: board.getState().section === 'section-x' ? 'section-y' : 'section-x' }),
-    { also: 'switch sheet elevation' },
+    { also: says.view.section.also },
   ),
   command(
     'view.colour',
     'view',
-    ({ colourBy }) => (colourBy === 'velocity' ? 'Colour by pressure loss' : 'Colour by velocity'),
+    ({ colourBy }) => (colourBy === 'velocity' ? says.view.colour.byLoss : says.view.colour.byVelocity),
     ({ board }) => board.set({ colourBy: board.getState().colourBy === 'velocity' ? 'loss' : 'velocity' }),
-    { also: 'fill legend scale' },
+    { also: says.view.colour.also },
   ),
   command(
     'view.theme',
     'view',
-    ({ theme }) => (theme === 'dark' ? 'Light theme' : 'Dark theme'),
+    ({ theme }) => (theme === 'dark' ? says.view.theme.light : says.view.theme.dark),
     ({ board }) => board.set({ theme: board.getState().theme === 'dark' ? 'light' : 'dark' }),
-    { also: 'night appearance' },
+    { also: says.view.theme.also },
   ),
   command(
     'view.units',
     'view',
-    ({ units }) => (units === 'imperial' ? 'Show millimetres and m³/h' : 'Show feet, inches and cfm'),
-    edit('change units', ({ units }) => (job) => {
+    ({ units }) => (units === 'imperial' ? says.view.units.metric : says.view.units.imperial),
+    edit(words.edits.job.changeUnits, ({ units }) => (job) => {
       job.units = units === 'imperial' ? 'metric' : 'imperial';
     }),
-    { also: 'imperial metric' },
+    { also: says.view.units.also },
   ),
-  command('file.new', 'file', 'New job', ({ files }) => files.replace(newJob), { also: 'empty blank' }),
-  command('file.open', 'file', 'Open…', ({ files }) => void files.open(), {
+  command('file.new', 'file', says.file.new.title, ({ files }) => files.replace(newJob), {
+    also: says.file.new.also,
+  }),
+  command('file.open', 'file', says.file.open.title, ({ files }) => void files.open(), {
     shortcuts: ['Mod+o'],
-    also: 'load',
+    also: says.file.open.also,
   }),
-  command('file.save', 'file', 'Save', ({ files }) => void files.save(), {
+  command('file.save', 'file', says.file.save.title, ({ files }) => void files.save(), {
     shortcuts: ['Mod+s'],
-    also: 'write',
+    also: says.file.save.also,
   }),
-  command('file.saveAs', 'file', 'Save as…', ({ files }) => void files.saveAs(), {
+  command('file.saveAs', 'file', says.file.saveAs.title, ({ files }) => void files.saveAs(), {
     shortcuts: ['Mod+Shift+s'],
-    also: 'copy',
+    also: says.file.saveAs.also,
   }),
-  command('file.print', 'file', 'Print…', () => window.print(), {
+  command('file.print', 'file', says.file.print.title, () => window.print(), {
     shortcuts: ['Mod+p'],
-    also: 'paper PDF',
+    also: says.file.print.also,
   }),
-  command('file.example', 'file', 'Open the example', ({ files }) => files.replace(exampleJob), {
-    also: 'demo kitchen',
+  command('file.example', 'file', says.file.example.title, ({ files }) => files.replace(exampleJob), {
+    also: says.file.example.also,
   }),
   command(
     'scheme.new',
     'scheme',
-    'New scheme',
+    says.scheme.new.title,
     ({ board }) => {
       const { schemeId } = board.getState();
       let made = schemeId;
-      board.dispatch('add scheme', (job) => {
+      board.dispatch(words.edits.scheme.add, (job) => {
         made = addScheme(job, schemeId);
       });
       board.set({ schemeId: made });
     },
-    { also: 'route alternative' },
+    { also: says.scheme.new.also },
   ),
   command(
     'scheme.duplicate',
     'scheme',
-    'Duplicate scheme',
+    says.scheme.duplicate.title,
     ({ board }) => {
       const { schemeId } = board.getState();
       let made = schemeId;
-      board.dispatch('duplicate scheme', (job) => {
+      board.dispatch(words.edits.scheme.duplicate, (job) => {
         made = duplicateScheme(job, schemeId);
       });
       board.set({ schemeId: made });
     },
-    { also: 'copy alternative compare' },
+    { also: says.scheme.duplicate.also },
   ),
-  command('scheme.search', 'scheme', 'Find a route', ({ ui }) => ui.setState({ routeSearch: true }), {
-    also: 'search automatic shortest least loss path exit',
+  command(
+    'scheme.search',
+    'scheme',
+    says.scheme.search.title,
+    ({ ui }) => ui.setState({ routeSearch: true }),
+    {
+      also: says.scheme.search.also,
+    },
+  ),
+  command(
+    'scheme.compare',
+    'scheme',
+    says.scheme.compare.title,
+    ({ ui }) => ui.setState({ comparing: true }),
+    {
+      also: says.scheme.compare.also,
+      enabled: (state) => state.job.schemes.length > 1,
+    },
+  ),
+  command('scheme.prices', 'scheme', says.scheme.prices.title, ({ ui }) => ui.setState({ prices: true }), {
+    also: says.scheme.prices.also,
   }),
-  command('scheme.compare', 'scheme', 'Compare schemes', ({ ui }) => ui.setState({ comparing: true }), {
-    also: 'side by side table recommend difference print',
-    enabled: (state) => state.job.schemes.length > 1,
-  }),
-  command('scheme.prices', 'scheme', 'Parts and prices', ({ ui }) => ui.setState({ prices: true }), {
-    also: 'cost list money bill of materials',
-  }),
-  command('scheme.rename', 'scheme', 'Rename scheme', ({ board, ui }) =>
+  command('scheme.rename', 'scheme', says.scheme.rename.title, ({ board, ui }) =>
     ui.setState({ renaming: board.getState().schemeId }),
   ),
   command(
     'scheme.delete',
     'scheme',
-    'Delete scheme',
-    edit('delete scheme', ({ schemeId }) => (job) => {
+    says.scheme.delete.title,
+    edit(words.edits.scheme.delete, ({ schemeId }) => (job) => {
       removeScheme(job, schemeId);
     }),
     { enabled: (state) => state.job.schemes.length > 1 },

@@ -4,9 +4,12 @@ import { readJob } from '../files/read.ts';
 import { writeJob } from '../files/write.ts';
 import type { Job } from '../graph/document.ts';
 import { equal } from '../graph/history.ts';
+import { words } from '../words/index.ts';
 import { refusal, repaired } from './notices.ts';
 import type { AppStore } from './store.ts';
 import type { Ui } from './ui.ts';
+
+const says = words.notices;
 
 export interface FileDeskState {
   /** The file that `Save` writes to. */
@@ -66,8 +69,8 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
       told = true;
       ui.setState({
         notice: {
-          title: 'This browser does not keep the work',
-          text: 'A reload would lose it: save to a file from time to time.',
+          title: says.notKept.title,
+          text: says.notKept.text,
           details: [{ path: '', message: messageOf(error) }],
         },
       });
@@ -98,10 +101,10 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
     }
     ui.setState({
       notice: {
-        title: 'This job is not saved to a file',
-        text: 'Another job takes its place on the board. What is not in a file is then gone.',
+        title: says.notSaved.title,
+        text: says.notSaved.text,
         details: [],
-        confirm: { label: 'Go on without saving', run: next },
+        confirm: { label: says.notSaved.goOn, run: next },
       },
     });
   };
@@ -117,7 +120,7 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
       keep();
     } catch (error) {
       ui.setState({
-        notice: { title: 'The file was not saved', text: messageOf(error), details: [] },
+        notice: { title: says.savingFailed.title, text: messageOf(error), details: [] },
       });
     }
   };
@@ -140,7 +143,7 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
       if (read.repairs.length > 0) ui.setState({ notice: repaired(chosen.name, read.repairs) });
     } catch (error) {
       ui.setState({
-        notice: { title: 'The file could not be opened', text: messageOf(error), details: [] },
+        notice: { title: says.openingFailed.title, text: messageOf(error), details: [] },
       });
     }
   };

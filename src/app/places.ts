@@ -1,5 +1,8 @@
 import { type Places, placesOf } from '../graph/places.ts';
 import type { Route } from '../graph/route.ts';
+import { words } from '../words/index.ts';
+
+const says = words.sheets.places;
 
 const known = new WeakMap<Route, Places>();
 
@@ -20,8 +23,8 @@ export function nodeName(route: Route, id: string): string {
 /** A duct by its ends, in the direction of the air: "hood to turn 1", "turns 1–2". */
 export function segmentName(route: Route, id: string): string {
   const segment = route.segments.get(id);
-  if (!segment) return 'a duct';
+  if (!segment) return says.duct;
   const [from, to] = [nodeName(route, segment.from), nodeName(route, segment.to)];
   const numbers = [from, to].map((name) => /^turn (\d+)$/.exec(name)?.[1]);
-  return numbers[0] && numbers[1] ? `turns ${numbers[0]}–${numbers[1]}` : `${from} to ${to}`;
+  return numbers[0] && numbers[1] ? says.turns(numbers[0], numbers[1]) : says.fromTo(from, to);
 }

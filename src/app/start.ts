@@ -3,6 +3,7 @@ import type { JobStore } from '../files/autosave.ts';
 import { readJob } from '../files/read.ts';
 import type { Job } from '../graph/document.ts';
 import { emptyJob } from '../graph/templates.ts';
+import { words } from '../words/index.ts';
 import { refusal, repaired } from './notices.ts';
 import type { Notice } from './ui.ts';
 
@@ -21,7 +22,7 @@ export async function firstJob(search: string, store: JobStore): Promise<Start> 
   const kept = await store.load().catch(() => null);
   if (!kept) return { job: exampleJob(), name: null, unsaved: false };
   const read = readJob(kept.text);
-  const what = kept.fileName ?? 'The work kept in this browser';
+  const what = kept.fileName ?? words.notices.kept.what;
   if (!read.ok)
     return { job: exampleJob(), name: null, unsaved: false, notice: refusal(what, read.problems) };
   return {

@@ -1,0 +1,33 @@
+export const notKept = {
+  title: 'This browser does not keep the work',
+  text: 'A reload would lose it: save to a file from time to time.',
+};
+
+export const notSaved = {
+  title: 'This job is not saved to a file',
+  text: 'Another job takes its place on the board. What is not in a file is then gone.',
+  goOn: 'Go on without saving',
+};
+
+export const savingFailed = {
+  title: 'The file was not saved',
+};
+
+export const openingFailed = {
+  title: 'The file could not be opened',
+};
+
+export const refused = {
+  title: (name: string) => `${name} was not opened`,
+  text: 'Nothing on the board has changed. This is wrong in the file:',
+};
+
+export const repaired = {
+  title: (name: string) => `${name} was repaired`,
+  text: (places: string) =>
+    `${places} in the file had to be put right. Look them over before relying on the numbers:`,
+};
+
+export const kept = {
+  what: 'The work kept in this browser',
+};

@@ -1,0 +1,50 @@
+export const levels = {
+  cutNorth: 'Cut looking north',
+  cutWest: 'Cut looking west',
+  workingHeight: 'Working height',
+  drag: (name: string) => `${name}: drag in from the edge`,
+};
+
+export const field = {
+  note: 'Type a note; Enter pins it',
+};
+
+export const frame = {
+  label: (name: string, looking: string) => `${name} sheet, ${looking}`,
+  isometricView: 'Isometric view',
+  isometric: 'Isometric',
+  workingHeight: 'Working height',
+  cutAt: (axis: string) => `Cut at ${axis}`,
+  section: 'Section',
+  lookingNorth: 'x-z, looking north',
+  whole: 'all',
+  xz: 'x-z',
+  lookingWest: 'y-z, looking west',
+  yz: 'y-z',
+  sheets: 'Sheets',
+};
+
+export const hints = {
+  select: 'Click a duct or a turn for its numbers. Drag to move it. Delete heals the run.',
+  pan: 'Drag to move the sheet. The wheel with Ctrl zooms to the pointer.',
+  hood: 'Click on the floor sheet where the middle of the hood is.',
+  draw: 'Click the start, then each turn. Type a length for an exact leg. Escape ends the run.',
+  cap: 'Click on the open end of a duct.',
+  insert: 'Click on a duct to put a turn into it.',
+  part: 'Click on a duct to put the part there. Tab: next kind of part.',
+  split: 'Click on a turn, a junction or a duct to part the run there.',
+  join: 'Click on an open end, then on the end or the turn that it joins.',
+  block: 'Click two corners, or type the sizes with Tab between. Tab first: next kind.',
+  exit: 'Click two corners, or along the wall. Tab first: wall or roof.',
+  dimension: 'Click two places, then where the line stands. Go on for a chain.',
+  note: 'Click where the note is pinned, then type it.',
+  measure: 'Click two places to measure between them. Shift keeps it square.',
+  underlay: 'Drag an unlocked underlay, or nudge it with the arrow keys. Escape ends.',
+  scale: 'Click two points whose distance you know, then type it. Escape ends.',
+};
+
+export const places = {
+  duct: 'a duct',
+  turns: (from: string, to: string) => `turns ${from}–${to}`,
+  fromTo: (from: string, to: string) => `${from} to ${to}`,
+};
