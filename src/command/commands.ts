@@ -1,6 +1,8 @@
+import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { propose } from './propose.ts';
 import { solve } from './solve.ts';
 import { validate } from './validate.ts';
 
 /** Every command of the command line, in the order of its help. */
-export const commands: readonly Command[] = [solve, validate];
+export const commands: readonly Command[] = [solve, check, propose, validate];

@@ -10,8 +10,8 @@ const width = 80;
 /** What the program can do: its commands, options and exit codes. */
 export function programHelp(commands: readonly Command[]): string {
   return page([
-    usage.lead,
-    section(usage.heading, [[usage.line, '']]),
+    usage.line,
+    wrapped(usage.lead),
     section(usage.commands, [
       ...commands.map(({ name, words: { does } }): Row => [name, does]),
       ['help', words.command.helpCommand],
@@ -28,7 +28,7 @@ export function programHelp(commands: readonly Command[]): string {
 /** One command: what it does, its options, examples, JSON and exit codes. */
 export function commandHelp({ name, words: told, options }: Command): string {
   return page([
-    section(usage.heading, [[usage.ofCommand(name), '']]),
+    usage.ofCommand(name),
     ...told.about.map(wrapped),
     section(usage.options, [...optionRows(options, told.options), ...optionRows(everyOption, everyWords)]),
     section(

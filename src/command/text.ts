@@ -95,7 +95,8 @@ function speedColumns({ speeds }: SchemeSolution, units: System): Column<SpeedRe
   ];
 }
 
-function findingText({ severity, message, remedy }: Finding): string {
+/** A finding as one line: how grave, what, what to do. */
+export function findingText({ severity, message, remedy }: Finding): string {
   return `  ${severity}: ${message}${remedy === undefined ? '' : ` ${remedy}`}`;
 }
 

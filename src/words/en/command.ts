@@ -6,9 +6,8 @@ const solves = 'Solves every scheme of each job at every fan speed.';
 
 export const usage = {
   lead: 'Kitchen exhaust duct routes: solved, checked and listed without a screen.',
-  heading: 'Usage',
-  line: 'gentlebend COMMAND FILE... [options]',
-  ofCommand: (name: string) => `gentlebend ${name} FILE... [options]`,
+  line: 'Usage: gentlebend COMMAND FILE... [options]',
+  ofCommand: (name: string) => `Usage: gentlebend ${name} FILE... [options]`,
   commands: 'Commands',
   options: 'Options',
   forEvery: 'Options of every command',
@@ -76,6 +75,98 @@ export const solve = {
     ['….fittings[]', 'at, segment, kind, label, c, flow, velocity, loss, equivalentLength, source'],
   ],
 } as const;
+
+export const check = {
+  does: 'findings of the drawing and the solve, and rules of code and practice',
+  about: [
+    "Tells every finding of each scheme, and what came of holding it against every rule that the job's profile has on, with the source of each. Advice: the adopted code, the hood's instructions and the local authority decide.",
+    'Exit code 1 when a scheme has a danger or an error, or fails a rule.',
+  ],
+  options: {
+    strict: 'a warning, or a rule that cannot be told, fails too',
+    all: 'also the rules that are met and those that do not apply',
+  },
+  examples: [
+    ['check kitchen.gentlebend.json', 'findings, and rules that are not met'],
+    ['check *.gentlebend.json --strict --quiet > findings.txt', 'for a script: exit code 0 or 1'],
+    ['check kitchen.gentlebend.json --scheme roof --json', 'one scheme as JSON'],
+  ],
+  json: [
+    ['title, cautions', 'of the job; what the figures are not'],
+    ['schemes[]', 'id, name, failed, findings[], codes[]'],
+    [
+      'schemes[].findings[]',
+      'id, rule, severity (danger, error, warning, note), message, remedy, nodes, segments',
+    ],
+    [
+      'schemes[].codes[]',
+      'rule, name, state (meets, fails, cannot tell, not applicable), measured, limit, overridden, message, remedy, source, sourceKind, edition, nodes, segments',
+    ],
+  ],
+} as const;
+
+export const checked = {
+  fails: 'does not pass',
+  passes: 'passes',
+  noFindings: 'no findings',
+  rules: (meets: number, fails: number, open: number, none: number) =>
+    `rules: ${meets} met, ${fails} failed, ${open} cannot be told, ${none} do not apply`,
+  states: {
+    meets: 'met',
+    fails: 'fails',
+    'cannot tell': 'cannot tell',
+    'not applicable': 'does not apply',
+  },
+  limit: (limit: string) => `limit ${limit}`,
+  source: (source: string, edition: string) => `source: ${source}${edition === '' ? '' : `; ${edition}`}`,
+};
+
+export const propose = {
+  does: 'changes that would make each scheme better, each of them solved',
+  about: [
+    'Tries gentler bends, larger duct, other caps, smooth duct, fewer turns and what else the program knows, solves the scheme with each, and ranks them by a goal. Nothing is changed in the file.',
+    'Parts are compared by the price list of the job, else by an invented example. Exit code 0 unless the input is bad.',
+  ],
+  options: {
+    goal: 'what is wanted most; air where absent',
+    speed: 'the fan speed that is judged; the one that delivers most where absent',
+    together: 'also the best pairs and triples of changes; takes longer',
+  },
+  examples: [
+    ['propose kitchen.gentlebend.json', 'by the air gained'],
+    ['propose kitchen.gentlebend.json --goal quiet --speed high', 'the quietest at the cook, at that speed'],
+    ['propose kitchen.gentlebend.json --together --json', 'with combinations, as JSON'],
+  ],
+  json: [
+    ['title, goal, cautions', 'of the job; how it is ranked; what the figures are not'],
+    ['schemes[]', 'id, name, speed, flow, proposals[], combinations[]'],
+    [
+      '….proposals[]',
+      'id, kind, title, reason, remedy, gain, gains[], sound, house, cost, opening, fits, brings[], settles[], nodes, segments',
+    ],
+    ['….combinations[]', 'the same, with members[] and calls[]'],
+  ],
+} as const;
+
+export const proposed = {
+  judged: (speed: string, flow: string) => `judged at ${speed}, where ${flow} is delivered`,
+  noAir: 'no speed delivers air: see "check"',
+  nothing: 'nothing that the program knows would gain half a percent of air',
+  noSpeed: (speed: string, names: readonly string[]) =>
+    `no fan speed "${speed}"; there are ${names.join(', ')}`,
+  brings: (message: string) => `brings: ${message}`,
+  headings: {
+    gain: 'air',
+    sound: 'at the cook',
+    house: 'house then',
+    parts: 'parts',
+    opening: 'to open up',
+    fits: 'fits',
+    change: 'change',
+  },
+  yes: 'yes',
+  no: 'no',
+};
 
 export const validate = {
   does: 'whether files are sound job files, and what is wrong where',
