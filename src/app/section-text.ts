@@ -2,6 +2,9 @@ import { sectionWords } from '../graph/sections.ts';
 import { ductSizes } from '../hydraulics/catalogue.ts';
 import type { Section } from '../hydraulics/types.ts';
 import { type Parsed, parseDiameter, type System } from '../units/index.ts';
+import { words } from '../words/index.ts';
+
+const says = words.panels.section;
 
 /** The duct sizes of one system of units, as a person picks them from a list. */
 export function sizesOf(
@@ -27,7 +30,7 @@ export function parseSection(text: string, system: System): Parsed<Section> {
   const oval = /\boval\b/.test(typed);
   const bare = typed.replace(/\b(round|rectangular|oval|duct|stack|flat channel)\b/g, '').trim();
   const [first = '', second, ...more] = bare.split(/\s*[x×]\s*/);
-  if (more.length > 0) return { ok: false, message: 'Write one diameter, or two sides such as 3 1/4 x 10.' };
+  if (more.length > 0) return { ok: false, message: says.refused };
   const unit = /(in|mm|cm|m|"|')\.?$/.exec(second ?? '')?.[1] ?? '';
   const a = side(second !== undefined && /[\d.]$/.test(first) ? `${first} ${unit}` : first, system);
   if (!a.ok) return a;
@@ -40,7 +43,7 @@ export function parseSection(text: string, system: System): Parsed<Section> {
 
 function side(text: string, system: System): Parsed {
   const read = parseDiameter(text, system);
-  if (read.ok && read.value > 2) return { ok: false, message: 'That is wider than 2 m: check the unit.' };
+  if (read.ok && read.value > 2) return { ok: false, message: says.tooWide };
   return read;
 }
 

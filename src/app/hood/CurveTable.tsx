@@ -1,6 +1,7 @@
 import { type ClipboardEvent, type FocusEvent, useState } from 'react';
 import { Button, Input, TextField } from 'react-aria-components';
 import { unitOf } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import {
@@ -14,6 +15,8 @@ import {
   typed,
   withPasted,
 } from './curve-rows.ts';
+
+const says = words.hood.curve;
 
 type Points = readonly (readonly [number, number])[];
 
@@ -48,7 +51,7 @@ export function CurveTable({ points, fixed = false, pressureName, onCommit }: Cu
     const count = read.ok ? read.points.length : 0;
     if (!read.ok || (fixed && count !== points.length)) {
       setDraft({ rows: next, from: points });
-      setWrong(read.ok ? { ok: false, message: `It takes ${points.length} points.` } : read);
+      setWrong(read.ok ? { ok: false, message: says.pointsTaken(points.length) } : read);
       return;
     }
     setDraft(null);
@@ -65,12 +68,12 @@ export function CurveTable({ points, fixed = false, pressureName, onCommit }: Cu
     take(withPasted(rows, at, pasted));
   };
   const cellOf = (row: CurveRow, at: number, column: Column) => {
-    const name = column === 'flow' ? 'Flow' : pressureName;
+    const name = column === 'flow' ? says.flow : pressureName;
     return (
       <td>
         <TextField
           className="field"
-          aria-label={`${name}, point ${at + 1}`}
+          aria-label={says.cell(name, at + 1)}
           value={row[column].text}
           isInvalid={wrong?.row === at && wrong.column === column}
           onChange={(text) =>
@@ -98,13 +101,13 @@ export function CurveTable({ points, fixed = false, pressureName, onCommit }: Cu
       <table className="points-table">
         <thead>
           <tr>
-            <th scope="col">Flow, {unitOf('flow', units)}</th>
+            <th scope="col">{says.flowIn(unitOf('flow', units))}</th>
             <th scope="col">
               {pressureName}, {unitOf('pressure', units)}
             </th>
             {!fixed && (
               <th scope="col">
-                <span className="unseen">Take out</span>
+                <span className="unseen">{says.takeOut}</span>
               </th>
             )}
           </tr>
@@ -119,7 +122,7 @@ export function CurveTable({ points, fixed = false, pressureName, onCommit }: Cu
                 <td>
                   <IconButton
                     icon="close"
-                    label={`Take out point ${at + 1}`}
+                    label={says.takeOutPoint(at + 1)}
                     placement="left"
                     onPress={() => take(rows.filter((_, i) => i !== at))}
                   />
@@ -136,10 +139,10 @@ export function CurveTable({ points, fixed = false, pressureName, onCommit }: Cu
       )}
       {!fixed && (
         <Button className="text-button" onPress={() => edit([...rows, emptyRow])}>
-          Add a point
+          {says.addPoint}
         </Button>
       )}
-      <p className="hint">Two columns can be pasted from a spreadsheet into any cell.</p>
+      <p className="hint">{says.pasteHint}</p>
     </div>
   );
 }

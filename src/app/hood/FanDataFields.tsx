@@ -1,12 +1,15 @@
 import type { Hood } from '../../graph/document.ts';
 import { type FanData, scalableFrom, setFanData } from '../../graph/edits/index.ts';
 import { ASSUMED_SHUT_OFF } from '../../hydraulics/fan-data.ts';
-import { formatFlow, formatPressure, parseFlow, parsePressure } from '../../units/index.ts';
+import { formatFlow, formatPressure, formatTrimmed, parseFlow, parsePressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
-import { above, readPlain, trimmed } from '../kitchen/reading.ts';
+import { above, readPlain } from '../kitchen/reading.ts';
 import { CurveTable } from './CurveTable.tsx';
+
+const says = words.hood.fanData;
 
 /** The figures of one speed's fan, in the form in which they are known. */
 export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
@@ -16,9 +19,9 @@ export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
   if (!speed) return null;
   const set = (label: string, data: FanData) =>
     board.dispatch(label, (job) => setFanData(job, hood.id, index, data));
-  const readFlow = (text: string) => above(parseFlow(text, units), 'A fan moves more than 0.');
-  const readPressure = (text: string) => above(parsePressure(text, units), 'A fan gives more than 0.');
-  const pressureName = speed.pressureBasis === 'static' ? 'Static pressure' : 'Total pressure';
+  const readFlow = (text: string) => above(parseFlow(text, units), says.flowRefused);
+  const readPressure = (text: string) => above(parsePressure(text, units), says.pressureRefused);
+  const pressureName = speed.pressureBasis === 'static' ? says.staticPressure : says.totalPressure;
   const { curve, certified, freeAir, single, scaledFrom } = speed;
 
   if (curve)
@@ -26,7 +29,7 @@ export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
       <CurveTable
         points={curve}
         pressureName={pressureName}
-        onCommit={(points) => set('change fan curve', { curve: points })}
+        onCommit={(points) => set(words.edits.hood.curve, { curve: points })}
       />
     );
   if (certified)
@@ -36,7 +39,7 @@ export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
         fixed
         pressureName={pressureName}
         onCommit={([one, other]) => {
-          if (one && other) set('change certified points', { certified: [one, other] });
+          if (one && other) set(words.edits.hood.certifiedPoints, { certified: [one, other] });
         }}
       />
     );
@@ -44,17 +47,17 @@ export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
     return (
       <div className="field-grid">
         <QuantityField
-          label="Flow in free air"
+          label={says.freeFlow}
           value={formatFlow(freeAir.flow, units)}
           parse={readFlow}
-          onCommit={(flow) => set('change free-air flow', { freeAir: { ...freeAir, flow } })}
+          onCommit={(flow) => set(words.edits.hood.freeFlow, { freeAir: { ...freeAir, flow } })}
         />
         <QuantityField
-          label="Pressure at shut-off"
+          label={says.shutOff}
           value={formatPressure(freeAir.shutOffPressure, units)}
           parse={readPressure}
           onCommit={(shutOffPressure) =>
-            set('change shut-off pressure', { freeAir: { ...freeAir, shutOffPressure } })
+            set(words.edits.hood.shutOff, { freeAir: { ...freeAir, shutOffPressure } })
           }
         />
       </div>
@@ -63,17 +66,17 @@ export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
     return (
       <div className="field-grid">
         <QuantityField
-          label="Advertised flow"
+          label={says.advertised}
           value={formatFlow(single.flow, units)}
           parse={readFlow}
-          onCommit={(flow) => set('change advertised flow', { single: { ...single, flow } })}
+          onCommit={(flow) => set(words.edits.hood.advertised, { single: { ...single, flow } })}
         />
         <QuantityField
-          label="Shut-off pressure, assumed"
+          label={says.assumedShutOff}
           value={formatPressure(single.assumedShutOffPressure ?? ASSUMED_SHUT_OFF, units)}
           parse={readPressure}
           onCommit={(assumedShutOffPressure) =>
-            set('change assumed pressure', { single: { ...single, assumedShutOffPressure } })
+            set(words.edits.hood.assumedPressure, { single: { ...single, assumedShutOffPressure } })
           }
         />
       </div>
@@ -82,18 +85,18 @@ export function FanDataFields({ hood, index }: { hood: Hood; index: number }) {
     return (
       <div className="field-grid">
         <Choice
-          label="Scaled from"
+          label={says.scaledFrom}
           choices={scalableFrom(hood, index).map((name) => ({ id: name, name }))}
           value={scaledFrom.speed}
-          onChoose={(name) => set('change fan law', { scaledFrom: { ...scaledFrom, speed: name } })}
+          onChoose={(name) => set(words.edits.hood.fanLaw, { scaledFrom: { ...scaledFrom, speed: name } })}
         />
         <QuantityField
-          label="Speed of rotation, times"
-          value={trimmed(scaledFrom.ratio, 4)}
+          label={says.speedRatio}
+          value={formatTrimmed(scaledFrom.ratio, 4)}
           parse={(text) =>
-            readPlain(text, { what: 'A speed ratio', low: 0.05, high: 5, unit: /^\s*[×x]|[×x]\s*$/ })
+            readPlain(text, { what: says.speedRatioRange, low: 0.05, high: 5, unit: /^\s*[×x]|[×x]\s*$/ })
           }
-          onCommit={(ratio) => set('change fan law', { scaledFrom: { ...scaledFrom, ratio } })}
+          onCommit={(ratio) => set(words.edits.hood.fanLaw, { scaledFrom: { ...scaledFrom, ratio } })}
         />
       </div>
     );

@@ -4,6 +4,7 @@ import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { Hood } from '../../graph/document.ts';
 import { addSpeed } from '../../graph/edits/index.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { NameField } from '../kitchen/NameField.tsx';
@@ -11,6 +12,8 @@ import { within } from '../kitchen/reading.ts';
 import { SectionChooser } from '../panel/choosers.tsx';
 import { FanChart } from '../panel/FanChart.tsx';
 import { SpeedEditor } from './SpeedEditor.tsx';
+
+const says = words.hood.editor;
 
 /** A hood: its measures, its collar, and what is known of its fan at every speed. */
 export function HoodEditor({ id }: { id: string }) {
@@ -21,7 +24,7 @@ export function HoodEditor({ id }: { id: string }) {
   const chosen = useBoard((state) => state.solution.speeds[state.speed]);
   // A fan in the run, or a hood that stands nowhere, has no results among which a speed is chosen.
   const [own, setOwn] = useState<number | null>(null);
-  if (!hood) return <p className="caution">The hood of this node is not in the job.</p>;
+  if (!hood) return <p className="caution">{says.missing}</p>;
   const top = hood.speeds.length - 1;
   const listed = chosen?.hood === id ? chosen.speed : top;
   const index = Math.min(top, speeds.some((each) => each.hood === id) ? listed : (own ?? top));
@@ -38,42 +41,42 @@ export function HoodEditor({ id }: { id: string }) {
   return (
     <div className="hood-editor">
       <NameField
-        label="Name of the hood"
+        label={says.name}
         value={hood.name}
         onCommit={(name) =>
-          change('rename hood', (draft) => {
+          change(words.edits.hood.rename, (draft) => {
             draft.name = name;
           })
         }
       />
       <div className="field-grid">
         <QuantityField
-          label="Width"
+          label={says.width}
           value={hood.width === undefined ? '' : formatLength(hood.width, units)}
           parse={(text) =>
-            within(parseLength(text, units), 0.15, 4, 'A hood', (width) => formatLength(width, units))
+            within(parseLength(text, units), 0.15, 4, says.widthRange, (width) => formatLength(width, units))
           }
           onCommit={(width) =>
-            change('change hood width', (draft) => {
+            change(words.edits.hood.width, (draft) => {
               draft.width = width;
             })
           }
         />
         <SectionChooser
-          label="Collar"
+          label={says.collar}
           value={hood.collar}
           onChoose={(collar) =>
-            change('change collar', (draft) => {
+            change(words.edits.hood.collar, (draft) => {
               draft.collar = collar;
             })
           }
         />
       </div>
-      <h3>Fan</h3>
+      <h3>{says.fan}</h3>
       <FanChart hood={hood} />
       <div className="speed-choice">
         <ToggleButtonGroup
-          aria-label="Speed"
+          aria-label={says.speed}
           className="switch"
           selectionMode="single"
           disallowEmptySelection
@@ -91,11 +94,11 @@ export function HoodEditor({ id }: { id: string }) {
         </ToggleButtonGroup>
         <IconButton
           icon="add"
-          label="Add a speed"
+          label={says.addSpeed}
           placement="left"
           onPress={() => {
             let made = index;
-            board.dispatch('add speed', (job) => {
+            board.dispatch(words.edits.hood.addSpeed, (job) => {
               made = addSpeed(job, id);
             });
             const { solution } = board.getState();

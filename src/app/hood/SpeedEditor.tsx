@@ -10,6 +10,7 @@ import {
 } from '../../graph/edits/index.ts';
 import { speedCurve } from '../../graph/speeds.ts';
 import { formatFlow, parseFlow, parseQuantity, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
@@ -19,39 +20,40 @@ import { above, within } from '../kitchen/reading.ts';
 import { FanDataFields } from './FanDataFields.tsx';
 import { alsoSones, readSound, soundText } from './sound.ts';
 
+const says = words.hood.speed;
+
 const kinds: readonly { id: FanDataKind; name: string; what: string }[] = [
   {
     id: 'curve',
-    name: 'Full curve',
-    what: 'Pressure at several flows, from the data sheet. The best there is.',
+    name: says.kinds.curve,
+    what: says.kinds.curveMeans,
   },
   {
     id: 'certified',
-    name: 'Two certified points',
-    what: 'Two flows, each at a pressure, from a certified label.',
+    name: says.kinds.points,
+    what: says.kinds.pointsMean,
   },
   {
     id: 'freeAir',
-    name: 'Free air and shut-off',
-    what: 'The flow against no pressure, and the pressure at no flow.',
+    name: says.kinds.ends,
+    what: says.kinds.endsMean,
   },
-  { id: 'single', name: 'One number', what: 'An advertised flow; the pressure behind it is assumed.' },
+  { id: 'single', name: says.kinds.single, what: says.kinds.singleMeans },
   {
     id: 'scaledFrom',
-    name: 'Fan law from another speed',
-    what: 'The same fan turning faster or slower than at a speed that is known.',
+    name: says.kinds.law,
+    what: says.kinds.lawMeans,
   },
 ];
 
 const bases = [
-  { id: 'static', name: 'Static pressure' },
-  { id: 'total', name: 'Total pressure' },
+  { id: 'static', name: words.hood.fanData.staticPressure },
+  { id: 'total', name: words.hood.fanData.totalPressure },
 ] as const;
 
 const basisSentences = {
-  static:
-    'What a standard airflow test reports: total pressure less the velocity pressure in the collar, which is given back before the run is charged.',
-  total: 'Velocity pressure is already in the figures: nothing is added to them.',
+  static: says.staticMeans,
+  total: says.totalMeans,
 } as const;
 
 /** One speed of a hood: its name, how its fan is known, and what its label says. */
@@ -73,38 +75,36 @@ export function SpeedEditor({ hood, index }: { hood: Hood; index: number }) {
     <div className="speed-editor">
       <div className="name-row">
         <NameField
-          label="Name of this speed"
+          label={says.name}
           value={speed.name}
           refuse={(name) =>
-            hood.speeds.some((other, i) => i !== index && other.name === name)
-              ? 'Another speed has this name.'
-              : undefined
+            hood.speeds.some((other, i) => i !== index && other.name === name) ? says.nameTaken : undefined
           }
           onCommit={(name) =>
-            board.dispatch('rename speed', (job) => {
+            board.dispatch(words.edits.hood.renameSpeed, (job) => {
               renameSpeed(job, hood.id, index, name);
             })
           }
         />
         <IconButton
           icon="remove"
-          label={`Take out speed ${speed.name}`}
+          label={says.takeOut(speed.name)}
           placement="left"
           isDisabled={hood.speeds.length < 2}
           onPress={() =>
-            board.dispatch('take out speed', (job) => {
+            board.dispatch(words.edits.hood.takeOutSpeed, (job) => {
               removeSpeed(job, hood.id, index);
             })
           }
         />
       </div>
       <Choice
-        label="How the fan is known"
+        label={says.known}
         choices={possible}
         value={kind}
         onChoose={(chosen) => {
           const data = fanDataAs(hood, index, chosen);
-          if (data) board.dispatch('change fan data', (job) => setFanData(job, hood.id, index, data));
+          if (data) board.dispatch(words.edits.hood.fanData, (job) => setFanData(job, hood.id, index, data));
         }}
       />
       <FanDataFields hood={hood} index={index} />
@@ -113,7 +113,7 @@ export function SpeedEditor({ hood, index }: { hood: Hood; index: number }) {
           <p key={assumption} className="assumed">
             <Icon name="caution" size={16} />
             <span>
-              <strong>Assumed.</strong> {assumption}
+              <strong>{says.assumed}</strong> {assumption}
             </span>
           </p>
         ))
@@ -121,11 +121,11 @@ export function SpeedEditor({ hood, index }: { hood: Hood; index: number }) {
         <p className="caution">{known.reason}</p>
       )}
       <Choice
-        label="Pressures are"
+        label={says.basis}
         choices={bases}
         value={speed.pressureBasis}
         onChoose={(basis) =>
-          change('change pressure basis', (draft) => {
+          change(words.edits.hood.basis, (draft) => {
             draft.pressureBasis = basis;
           })
         }
@@ -133,32 +133,34 @@ export function SpeedEditor({ hood, index }: { hood: Hood; index: number }) {
       <p className="hint">{basisSentences[speed.pressureBasis]}</p>
       <div className="field-grid">
         <QuantityField
-          label="Rated flow, by the label"
+          label={says.rated}
           value={formatFlow(known.ratedFlow, units)}
-          parse={(text) => above(parseFlow(text, units), 'A rated flow is more than 0.')}
+          parse={(text) => above(parseFlow(text, units), says.ratedRefused)}
           onCommit={(flow) =>
-            change('change rated flow', (draft) => {
+            change(words.edits.hood.ratedFlow, (draft) => {
               draft.ratedFlow = flow;
             })
           }
         />
         <QuantityField
-          label="Rated in air of"
+          label={says.density}
           value={density(speed.density)}
-          parse={(text) => within(parseQuantity('density', text, units), 0.5, 1.6, 'Air', density)}
+          parse={(text) =>
+            within(parseQuantity('density', text, units), 0.5, 1.6, says.densityRange, density)
+          }
           onCommit={(value) =>
-            change('change rated density', (draft) => {
+            change(words.edits.hood.density, (draft) => {
               draft.density = value;
             })
           }
         />
         <QuantityField
-          label="Rated sound"
+          label={says.sound}
           value={speed.sound === undefined ? '' : soundText(speed.sound)}
           parse={readSound}
-          description={speed.sound === undefined ? 'dBA or sones, if known.' : alsoSones(speed.sound)}
+          description={speed.sound === undefined ? says.soundHint : alsoSones(speed.sound)}
           onCommit={(sound) =>
-            change('change rated sound', (draft) => {
+            change(words.edits.hood.sound, (draft) => {
               draft.sound = sound;
             })
           }

@@ -1,4 +1,7 @@
 import { parseFlow, parsePressure, quantity, type System } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.hood.curve;
 
 /** What stands in a cell, and the value that it was made from where nobody has typed over it. */
 export interface Cell {
@@ -43,22 +46,21 @@ export function readRows(rows: readonly CurveRow[], system: System): ReadRows {
   const points: [number, number][] = [];
   for (const [row, { flow, pressure }] of rows.entries()) {
     if (flow.text.trim() === '' && pressure.text.trim() === '') continue;
-    const q = cell(flow, (text) => parseFlow(text, system), 'The flow at this pressure is missing.');
+    const q = cell(flow, (text) => parseFlow(text, system), says.flowMissing);
     if (!q.ok) return { ok: false, message: q.message, row, column: 'flow' };
-    const p = cell(pressure, (text) => parsePressure(text, system), 'The pressure at this flow is missing.');
+    const p = cell(pressure, (text) => parsePressure(text, system), says.pressureMissing);
     if (!p.ok) return { ok: false, message: p.message, row, column: 'pressure' };
     if (points.some(([other]) => other === q.value))
       return {
         ok: false,
-        message: 'Two points have this flow: a curve has one pressure at each.',
+        message: says.sameFlow,
         row,
         column: 'flow',
       };
     points.push([q.value, p.value]);
   }
-  if (points.length < 2) return { ok: false, message: 'A curve needs two points or more.' };
-  if (!points.some(([, pressure]) => pressure > 0))
-    return { ok: false, message: 'A fan gives pressure somewhere: one of the points is above 0.' };
+  if (points.length < 2) return { ok: false, message: says.twoPoints };
+  if (!points.some(([, pressure]) => pressure > 0)) return { ok: false, message: says.noPressure };
   return { ok: true, points: points.sort(([a], [b]) => a - b) };
 }
 

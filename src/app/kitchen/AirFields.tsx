@@ -1,14 +1,23 @@
 import type { Job } from '../../graph/document.ts';
 import { replaceFields } from '../../graph/edits/index.ts';
-import { formatTemperature, parseQuantity, parseTemperature, quantity } from '../../units/index.ts';
+import {
+  formatTemperature,
+  formatTrimmed,
+  parseQuantity,
+  parseTemperature,
+  quantity,
+} from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from './fields.tsx';
-import { readPercent, trimmed, within } from './reading.ts';
+import { readPercent, within } from './reading.ts';
+
+const says = words.kitchen.air;
 
 const systems = [
-  { id: 'imperial', name: 'Feet, inches, cfm, in w.g.' },
-  { id: 'metric', name: 'Millimetres, m³/h, Pa' },
+  { id: 'imperial', name: says.imperial },
+  { id: 'metric', name: says.metric },
 ] as const;
 
 /** The air in the duct and outdoors, the same for every scheme. */
@@ -22,45 +31,48 @@ export function AirFields() {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const height = (metres: number) => quantity('elevation', metres, units).text;
   return (
-    <section className="details" aria-label="Air and units">
-      <h3>Air and units</h3>
+    <section className="details" aria-label={says.label}>
+      <h3>{says.label}</h3>
       <div className="field-grid">
         <QuantityField
-          label="Above the sea"
+          label={says.elevation}
           value={height(air.elevation)}
           parse={(text) =>
-            within(parseQuantity('elevation', text, units), -500, 6000, 'The height above the sea', height)
+            within(parseQuantity('elevation', text, units), -500, 6000, says.elevationRange, height)
           }
-          onCommit={(elevation) => change('change elevation', { elevation })}
+          onCommit={(elevation) => change(words.edits.kitchen.elevation, { elevation })}
         />
         <QuantityField
-          label="Relative humidity"
-          value={`${trimmed(100 * air.humidity, 1)} %`}
-          parse={(text) => readPercent(text, 'Relative humidity')}
-          onCommit={(humidity) => change('change humidity', { humidity })}
+          label={says.humidity}
+          value={`${formatTrimmed(100 * air.humidity, 1)} %`}
+          parse={(text) => readPercent(text, says.humidity)}
+          onCommit={(humidity) => change(words.edits.kitchen.humidity, { humidity })}
         />
         <QuantityField
-          label="Air in the duct"
+          label={says.inDuct}
           value={degrees(air.temperature)}
-          parse={(text) => within(parseTemperature(text, units), -40, 80, 'Air in a kitchen duct', degrees)}
-          onCommit={(temperature) => change('change air temperature', { temperature })}
+          parse={(text) => within(parseTemperature(text, units), -40, 80, says.inDuctRange, degrees)}
+          onCommit={(temperature) => change(words.edits.kitchen.airTemperature, { temperature })}
         />
         <QuantityField
-          label="Outdoors"
+          label={says.outdoors}
           value={degrees(air.outdoorTemperature)}
-          parse={(text) => within(parseTemperature(text, units), -60, 60, 'Outdoor air', degrees)}
-          onCommit={(outdoorTemperature) => change('change outdoor temperature', { outdoorTemperature })}
+          parse={(text) => within(parseTemperature(text, units), -60, 60, says.outdoorsRange, degrees)}
+          onCommit={(outdoorTemperature) =>
+            change(words.edits.kitchen.outdoorTemperature, { outdoorTemperature })
+          }
         />
       </div>
       <Choice
-        label="Units of the job"
+        label={says.units}
         choices={systems}
         value={units}
-        onChoose={(system) => board.dispatch('change units', (job) => replaceFields(job, { units: system }))}
+        onChoose={(system) =>
+          board.dispatch(words.edits.job.changeUnits, (job) => replaceFields(job, { units: system }))
+        }
       />
       <p className="hint">
-        Density {quantity('density', density, units).text}; fans are rated in standard air of{' '}
-        {quantity('density', 1.2, units).text}.
+        {says.density(quantity('density', density, units).text, quantity('density', 1.2, units).text)}
       </p>
     </section>
   );

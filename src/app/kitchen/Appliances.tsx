@@ -1,8 +1,11 @@
 import { Checkbox, CheckboxGroup, Label } from 'react-aria-components';
 import { applianceLimit } from '../../graph/house.ts';
+import { words } from '../../words/index.ts';
 import { IconButton } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
 import { appliances, type ChangeHouse, unknownAppliances, withAppliance } from './house.ts';
+
+const says = words.kitchen.appliances;
 
 /** The combustion appliances that draw their air from the house, from the catalogue's limits. */
 export function Appliances({ names, onChange }: { names: readonly string[]; onChange: ChangeHouse }) {
@@ -15,12 +18,12 @@ export function Appliances({ names, onChange }: { names: readonly string[]; onCh
         onChange={(next) => {
           const changed = appliances.find((row) => next.includes(row.id) !== chosen.includes(row.id));
           if (changed)
-            onChange('change combustion appliances', {
+            onChange(words.edits.house.appliances, {
               combustion: withAppliance(names, changed, next.includes(changed.id)),
             });
         }}
       >
-        <Label>Burning appliances that take air from the house</Label>
+        <Label>{says.label}</Label>
         {appliances.map((row) => (
           <Checkbox key={row.id} value={row.id} className="check">
             <span className="check-box">
@@ -28,22 +31,20 @@ export function Appliances({ names, onChange }: { names: readonly string[]; onCh
             </span>
             <span>
               {row.name}
-              <small>
-                {row.what} Limit {row.printed.replace('-', '−')}.
-              </small>
+              <small>{says.limit(row.what, row.printed.replace('-', '−'))}</small>
             </span>
           </Checkbox>
         ))}
       </CheckboxGroup>
       {unknownAppliances(names).map((name) => (
         <p key={name} className="unknown-appliance">
-          <span>“{name}” is not in the catalogue, so no limit is known for it.</span>
+          <span>{says.unknown(name)}</span>
           <IconButton
             icon="remove"
-            label={`Take out ${name}`}
+            label={says.takeOut(name)}
             placement="left"
             onPress={() =>
-              onChange('change combustion appliances', { combustion: names.filter((each) => each !== name) })
+              onChange(words.edits.house.appliances, { combustion: names.filter((each) => each !== name) })
             }
           />
         </p>

@@ -3,25 +3,28 @@ import type { Job } from '../../graph/document.ts';
 import { replaceFields } from '../../graph/edits/index.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatLength, parseLength, parseQuantity, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from './fields.tsx';
 import { within } from './reading.ts';
 
+const says = words.kitchen.cooktop;
+
 type Kitchen = Job['kitchen'];
 type Stove = NonNullable<Kitchen['cooktop']>;
 
 const fuels = [
-  { id: 'gas', name: 'Gas' },
-  { id: 'electric', name: 'Electric' },
-  { id: 'induction', name: 'Induction' },
-  { id: 'solid', name: 'Solid fuel' },
+  { id: 'gas', name: says.fuels.gas },
+  { id: 'electric', name: says.fuels.electric },
+  { id: 'induction', name: says.fuels.induction },
+  { id: 'solid', name: says.fuels.solid },
 ] as const;
 
 const placements = [
-  { id: 'wall', name: 'Against a wall' },
-  { id: 'island', name: 'Island or peninsula' },
-  { id: 'outdoor', name: 'Outdoors' },
+  { id: 'wall', name: says.placements.wall },
+  { id: 'island', name: says.placements.island },
+  { id: 'outdoor', name: says.placements.outdoor },
 ] as const;
 
 /** A cooktop as wide as the hood, or 30 in, to start from. */
@@ -44,64 +47,63 @@ export function Cooktop() {
   const length = (text: string) => parseLength(text, units);
   const show = (metres: number) => formatLength(metres, units);
   return (
-    <section className="details" aria-label="Cooktop">
-      <h3>Cooktop</h3>
+    <section className="details" aria-label={says.label}>
+      <h3>{says.label}</h3>
       <div className="field-grid">
         <Choice
-          label="Fuel"
+          label={says.fuel}
           choices={fuels}
           value={cooktop?.fuel ?? null}
-          onChoose={(fuel) => stove('change fuel', { fuel })}
+          onChoose={(fuel) => stove(words.edits.kitchen.fuel, { fuel })}
         />
         <Choice
-          label="Placement"
+          label={says.placement}
           choices={placements}
           value={cooktop?.placement ?? null}
-          onChoose={(placement) => stove('change placement', { placement })}
+          onChoose={(placement) => stove(words.edits.kitchen.placement, { placement })}
         />
         <QuantityField
-          label="Width"
+          label={says.width}
           value={cooktop ? show(cooktop.width) : ''}
-          parse={(text) => within(length(text), 0.15, 3, 'A cooktop', show)}
-          onCommit={(width) => stove('change cooktop width', { width })}
+          parse={(text) => within(length(text), 0.15, 3, says.widthRange, show)}
+          onCommit={(width) => stove(words.edits.kitchen.cooktopWidth, { width })}
         />
         <QuantityField
-          label="Burners in all"
+          label={says.heatInput}
           value={cooktop?.heatInput === undefined ? '' : quantity('heat', cooktop.heatInput, units).text}
           parse={(text) =>
             within(
               parseQuantity('heat', text, units),
               0,
               100_000,
-              'A home cooktop',
+              says.heatInputRange,
               (watts) => quantity('heat', watts, units).text,
             )
           }
-          onCommit={(heatInput) => stove('change heat input', { heatInput })}
+          onCommit={(heatInput) => stove(words.edits.kitchen.heatInput, { heatInput })}
         />
         <QuantityField
-          label="Hood above it"
+          label={says.hoodAbove}
           value={kitchen.mountingHeight === undefined ? '' : show(kitchen.mountingHeight)}
-          parse={(text) => within(length(text), 0.3, 3, 'The height from cooktop to hood', show)}
-          onCommit={(mountingHeight) => change('change mounting height', { mountingHeight })}
+          parse={(text) => within(length(text), 0.3, 3, says.hoodAboveRange, show)}
+          onCommit={(mountingHeight) => change(words.edits.kitchen.mountingHeight, { mountingHeight })}
         />
         <QuantityField
-          label="Ceiling height"
+          label={says.ceiling}
           value={show(kitchen.ceilingHeight)}
-          parse={(text) => within(length(text), 1.8, 10, 'A ceiling height', show)}
-          onCommit={(ceilingHeight) => change('change ceiling height', { ceilingHeight })}
+          parse={(text) => within(length(text), 1.8, 10, says.ceilingRange, show)}
+          onCommit={(ceilingHeight) => change(words.edits.kitchen.ceilingHeight, { ceilingHeight })}
         />
       </div>
-      {cooktop?.fuel === 'solid' && (
-        <p className="caution">
-          Solid fuel throws sparks and soot: codes ask for an exhaust of its own, and none of it is computed
-          here (common practice). Ask the local authority.
-        </p>
-      )}
+      {cooktop?.fuel === 'solid' && <p className="caution">{says.solidFuel}</p>}
       {tooLow && clearance && (
         <p className="caution">
-          {clearance.what} It is {clearance.printed}: {clearance.source} ({sourceWords[clearance.sourceKind]}
-          ). The hood's instructions decide.
+          {says.tooLow(
+            clearance.what,
+            clearance.printed,
+            clearance.source,
+            sourceWords[clearance.sourceKind],
+          )}
         </p>
       )}
     </section>

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { replaceFields } from '../../graph/edits/index.ts';
-import { formatFlow, parseFlow, parseQuantity, quantity } from '../../units/index.ts';
+import { formatFlow, formatTrimmed, parseFlow, parseQuantity, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Appliances } from './Appliances.tsx';
@@ -9,14 +10,16 @@ import { Choice } from './fields.tsx';
 import { ach50From, type ChangeHouse, type DrawnHouse, flowAt50 } from './house.ts';
 import { MakeUpAir } from './MakeUpAir.tsx';
 import { OtherExhaust } from './OtherExhaust.tsx';
-import { above, readPlain, trimmed, within } from './reading.ts';
+import { above, readPlain, within } from './reading.ts';
+
+const says = words.kitchen.house;
 
 /** The house around the kitchen, or the two figures that it takes to have one. */
 export function HouseFields() {
   const house = useBoard((state) => state.job.house);
   return (
-    <section className="details" aria-label="House">
-      <h3>House</h3>
+    <section className="details" aria-label={says.label}>
+      <h3>{says.label}</h3>
       {house ? <Described house={house} /> : <Undescribed />}
     </section>
   );
@@ -26,11 +29,11 @@ const storeys = [
   { id: '1', name: '1' },
   { id: '2', name: '2' },
   { id: '3', name: '3' },
-  { id: '4', name: '4 or more' },
+  { id: '4', name: says.fourStoreys },
 ] as const;
 
 const readAch = (text: string) =>
-  readPlain(text, { what: 'Air changes at 50 Pa', low: 0.05, high: 60, unit: /\s*(ach ?50|ach|\/h)$/i });
+  readPlain(text, { what: says.airChanges, low: 0.05, high: 60, unit: /\s*(ach ?50|ach|\/h)$/i });
 
 /** Smallest and largest volume that is taken for a home, m3. */
 const volumes = [10, 20_000] as const;
@@ -47,56 +50,59 @@ function Described({ house }: { house: DrawnHouse }) {
     <>
       <div className="field-grid">
         <QuantityField
-          label="Volume"
+          label={says.volume}
           value={volume(house.volume)}
-          parse={(text) => within(parseQuantity('volume', text, units), ...volumes, 'A home', volume)}
-          onCommit={(value) => change('change house volume', { volume: value })}
+          parse={(text) => within(parseQuantity('volume', text, units), ...volumes, says.volumeRange, volume)}
+          onCommit={(value) => change(words.edits.house.volume, { volume: value })}
         />
         <QuantityField
-          label="or floor area"
+          label={says.floorArea}
           value={house.floorArea === undefined ? '' : floor(house.floorArea)}
-          parse={(text) => within(parseQuantity('floorArea', text, units), 5, 5000, 'A floor area', floor)}
-          onCommit={(floorArea) => change('change floor area', { floorArea, volume: floorArea * ceiling })}
+          parse={(text) =>
+            within(parseQuantity('floorArea', text, units), 5, 5000, says.floorAreaRange, floor)
+          }
+          onCommit={(floorArea) =>
+            change(words.edits.house.floorArea, { floorArea, volume: floorArea * ceiling })
+          }
         />
         <QuantityField
-          label="Air changes at 50 Pa"
-          value={trimmed(house.ach50)}
+          label={says.airChanges}
+          value={formatTrimmed(house.ach50)}
           parse={readAch}
-          onCommit={(ach50) => change('change airtightness', { ach50 })}
+          onCommit={(ach50) => change(words.edits.house.airtightness, { ach50 })}
         />
         <QuantityField
-          label="or flow at 50 Pa"
+          label={says.flow}
           value={formatFlow(flowAt50(house.ach50, house.volume), units)}
-          parse={(text) => above(parseFlow(text, units), 'Every house leaks: a flow above 0.')}
-          onCommit={(flow) => change('change airtightness', { ach50: ach50From(flow, house.volume) })}
+          parse={(text) => above(parseFlow(text, units), says.flowRefused)}
+          onCommit={(flow) =>
+            change(words.edits.house.airtightness, { ach50: ach50From(flow, house.volume) })
+          }
         />
         <QuantityField
-          label="Leakage exponent"
-          value={trimmed(house.leakageExponent, 3)}
-          parse={(text) => readPlain(text, { what: 'A leakage exponent', low: 0.5, high: 1 })}
-          onCommit={(leakageExponent) => change('change leakage exponent', { leakageExponent })}
+          label={says.exponent}
+          value={formatTrimmed(house.leakageExponent, 3)}
+          parse={(text) => readPlain(text, { what: says.exponentRange, low: 0.5, high: 1 })}
+          onCommit={(leakageExponent) => change(words.edits.house.exponent, { leakageExponent })}
         />
         <Choice
-          label="Storeys"
+          label={says.storeys}
           choices={storeys}
           value={storeys[Math.min(house.storeys, 4) - 1]?.id ?? null}
-          onChoose={(id) => change('change storeys', { storeys: Number(id) })}
+          onChoose={(id) => change(words.edits.house.storeys, { storeys: Number(id) })}
         />
       </div>
-      <p className="hint">
-        A floor area, of all storeys, sets the volume: area × ceiling height. The figure at 50 Pa is a
-        blower-door reading; 0.65 is the usual exponent.
-      </p>
+      <p className="hint">{says.hint}</p>
       <OtherExhaust fans={house.otherExhaust} onChange={change} />
       <MakeUpAir house={house} onChange={change} />
       <Appliances names={house.combustion} onChange={change} />
       <Button
         className="text-button quiet"
         onPress={() =>
-          board.dispatch('take the house away', (job) => replaceFields(job, { house: undefined }))
+          board.dispatch(words.edits.house.takeAway, (job) => replaceFields(job, { house: undefined }))
         }
       >
-        Leave the house out of the reckoning
+        {says.takeAway}
       </Button>
     </>
   );
@@ -121,25 +127,22 @@ function Undescribed() {
       makeUpAir: null,
       combustion: [],
     };
-    board.dispatch('describe the house', (job) => replaceFields(job, { house }));
+    board.dispatch(words.edits.house.describe, (job) => replaceFields(job, { house }));
   };
   const show = (cubicMetres: number) => quantity('volume', cubicMetres, units).text;
   return (
     <>
-      <p className="hint">
-        No house is described, so the kitchen is taken to stand at outdoor pressure and the hood to get all
-        the air it asks for. A tight house gives less, and may draw flue gas back in. Two figures are enough:
-      </p>
+      <p className="hint">{says.undescribed}</p>
       <div className="field-grid">
         <QuantityField
-          label="Volume"
+          label={says.volume}
           value={volume === null ? '' : show(volume)}
-          parse={(text) => within(parseQuantity('volume', text, units), ...volumes, 'A home', show)}
+          parse={(text) => within(parseQuantity('volume', text, units), ...volumes, says.volumeRange, show)}
           onCommit={(value) => take({ volume: value, ach50 })}
         />
         <QuantityField
-          label="Air changes at 50 Pa"
-          value={ach50 === null ? '' : trimmed(ach50)}
+          label={says.airChanges}
+          value={ach50 === null ? '' : formatTrimmed(ach50)}
           parse={readAch}
           onCommit={(value) => take({ volume, ach50: value })}
         />

@@ -2,11 +2,14 @@ import type { FigureRef } from '../../graph/derive/derivation.ts';
 import { sourceWords } from '../../graph/derive/text.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatFlow, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { beyondLimit } from './house.ts';
 import { housePascals } from './reading.ts';
+
+const says = words.kitchen.housePressure;
 
 /** What the chosen speed does to the pressure of the house, against what its appliances bear. */
 export function HousePressure() {
@@ -20,29 +23,29 @@ export function HousePressure() {
   const { limit } = house;
   const beyond = beyondLimit(house);
   return (
-    <section className="details" aria-label="House pressure">
-      <h3>House pressure at {speed.name}</h3>
+    <section className="details" aria-label={says.label}>
+      <h3>{says.heading(speed.name)}</h3>
       <Figures>
         <Figure
-          name="Against outdoors"
+          name={says.againstOutdoors}
           refTo={ref('house pressure')}
-          {...(limit ? { note: `limit −${limit.value} Pa` } : {})}
+          {...(limit ? { note: says.limit(String(limit.value)) } : {})}
         >
           <span className={beyond ? 'beyond' : undefined}>{housePascals(house.pressure)}</span>
         </Figure>
-        <Figure name="Out by the hood">{formatFlow(house.hoods, units)}</Figure>
+        <Figure name={says.byHood}>{formatFlow(house.hoods, units)}</Figure>
         {house.otherExhaust > 0 && (
-          <Figure name="Out by other fans">{formatFlow(house.otherExhaust, units)}</Figure>
+          <Figure name={says.byOtherFans}>{formatFlow(house.otherExhaust, units)}</Figure>
         )}
-        <Figure name="In by the leaks" refTo={ref('house leakage')}>
+        <Figure name={says.byLeaks} refTo={ref('house leakage')}>
           {formatFlow(house.leakage, units)}
         </Figure>
-        {house.makeUp > 0 && <Figure name="In as make-up air">{formatFlow(house.makeUp, units)}</Figure>}
+        {house.makeUp > 0 && <Figure name={says.asMakeUp}>{formatFlow(house.makeUp, units)}</Figure>}
         {house.makeUpNeeded && (
           <Figure
-            name="Make-up air to hold the limit"
+            name={says.toHoldLimit}
             refTo={ref('make-up air')}
-            note={`a free opening of ${quantity('area', house.makeUpNeeded.opening, units).text}`}
+            note={says.opening(quantity('area', house.makeUpNeeded.opening, units).text)}
           >
             {formatFlow(house.makeUpNeeded.flow, units)}
           </Figure>
@@ -63,9 +66,7 @@ function Caution({ beyond }: { beyond: boolean }) {
   const limit = house?.limit;
   const sentence = findLimit(limit?.row.replace('limits/', '') ?? '')?.caution;
   if (!limit)
-    return burns ? (
-      <p className="caution">No limit is known for what burns in this house. {findLimit('none')?.caution}</p>
-    ) : null;
+    return burns ? <p className="caution">{says.noLimit(findLimit('none')?.caution ?? '')}</p> : null;
   const source = (
     <span className="limit-source">
       {limit.appliance}: {limit.source} ({sourceWords[limit.sourceKind]}).
@@ -74,21 +75,20 @@ function Caution({ beyond }: { beyond: boolean }) {
   if (beyond && limit.canSpill)
     return (
       <p className="caution">
-        <strong>Carbon monoxide.</strong> The house stands below what the appliance bears. {sentence} Let in
-        make-up air, or choose sealed appliances.
+        <strong>{says.carbonMonoxide}</strong> {says.spills(sentence ?? '')}
         {source}
       </p>
     );
   if (beyond)
     return (
       <p className="caution">
-        The house stands further below outdoors than is advised even where nothing can spill.
+        {says.furtherBelow}
         {source}
       </p>
     );
   return limit.canSpill ? (
     <p className="hint">
-      Within the limit by this estimate. {sentence}
+      {says.withinLimit(sentence ?? '')}
       {source}
     </p>
   ) : (

@@ -1,15 +1,18 @@
 import { OPENING_C } from '../../hydraulics/house.ts';
-import { formatFlow, parseArea, parseFlow, quantity } from '../../units/index.ts';
+import { formatFlow, formatTrimmed, parseArea, parseFlow, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from './fields.tsx';
 import type { ChangeHouse, DrawnHouse } from './house.ts';
-import { above, readPlain, trimmed } from './reading.ts';
+import { above, readPlain } from './reading.ts';
+
+const says = words.kitchen.makeUp;
 
 const kinds = [
-  { id: 'none', name: 'None', what: 'Air comes in by the leaks of the house alone.' },
-  { id: 'opening', name: 'Opening', what: 'A free opening or a passive damper to outdoors.' },
-  { id: 'fan', name: 'Fan', what: 'A fan that blows air in while the hood runs.' },
+  { id: 'none', name: says.kinds.none, what: says.kinds.noneMeans },
+  { id: 'opening', name: says.kinds.opening, what: says.kinds.openingMeans },
+  { id: 'fan', name: says.kinds.fan, what: says.kinds.fanMeans },
 ] as const;
 
 /** A free opening to start from where nothing says what is needed, m2. */
@@ -33,7 +36,7 @@ export function MakeUpAir({ house, onChange }: { house: DrawnHouse; onChange: Ch
   });
   const { makeUpAir } = house;
   const choose = (kind: (typeof kinds)[number]['id']) => {
-    const label = 'change make-up air';
+    const label = words.edits.house.makeUpAir;
     if (kind === 'none') onChange(label, { makeUpAir: null });
     else if (kind === 'opening')
       onChange(label, { makeUpAir: { kind, area: needed ? roundedUp(needed.opening) : ordinaryOpening } });
@@ -41,29 +44,31 @@ export function MakeUpAir({ house, onChange }: { house: DrawnHouse; onChange: Ch
   };
   return (
     <div className="part">
-      <Choice label="Make-up air" choices={kinds} value={makeUpAir?.kind ?? 'none'} onChoose={choose} />
+      <Choice label={says.label} choices={kinds} value={makeUpAir?.kind ?? 'none'} onChoose={choose} />
       {makeUpAir?.kind === 'opening' && (
         <div className="field-grid">
           <QuantityField
-            label="Free area"
+            label={says.freeArea}
             value={quantity('area', makeUpAir.area, units).text}
-            parse={(text) => above(parseArea(text, units), 'An opening is more than 0.')}
-            onCommit={(area) => onChange('change make-up opening', { makeUpAir: { ...makeUpAir, area } })}
+            parse={(text) => above(parseArea(text, units), says.freeAreaRefused)}
+            onCommit={(area) =>
+              onChange(words.edits.house.makeUpOpening, { makeUpAir: { ...makeUpAir, area } })
+            }
           />
           <QuantityField
-            label="C on the free area"
-            value={trimmed(makeUpAir.c ?? OPENING_C)}
-            parse={(text) => readPlain(text, { what: 'A loss coefficient', low: 0.5, high: 100 })}
-            onCommit={(c) => onChange('change make-up opening', { makeUpAir: { ...makeUpAir, c } })}
+            label={says.c}
+            value={formatTrimmed(makeUpAir.c ?? OPENING_C)}
+            parse={(text) => readPlain(text, { what: says.cRange, low: 0.5, high: 100 })}
+            onCommit={(c) => onChange(words.edits.house.makeUpOpening, { makeUpAir: { ...makeUpAir, c } })}
           />
         </div>
       )}
       {makeUpAir?.kind === 'fan' && (
         <QuantityField
-          label="Air blown in"
+          label={says.fanFlow}
           value={formatFlow(makeUpAir.flow, units)}
-          parse={(text) => above(parseFlow(text, units), 'A make-up fan moves more than 0.')}
-          onCommit={(flow) => onChange('change make-up fan', { makeUpAir: { kind: 'fan', flow } })}
+          parse={(text) => above(parseFlow(text, units), says.fanFlowRefused)}
+          onCommit={(flow) => onChange(words.edits.house.makeUpFan, { makeUpAir: { kind: 'fan', flow } })}
         />
       )}
     </div>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { FieldError, Input, Label, TextField } from 'react-aria-components';
+import { words } from '../../words/index.ts';
 
 interface NameFieldProps {
   readonly label: string;
@@ -13,7 +14,7 @@ interface NameFieldProps {
 export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
   const [text, setText] = useState<string | null>(null);
   const name = text?.trim() ?? value;
-  const wrong = text === null ? undefined : name === '' ? 'It needs a name.' : refuse?.(name);
+  const wrong = text === null ? undefined : name === '' ? words.kitchen.reading.nameNeeded : refuse?.(name);
   const take = () => {
     if (text === null || wrong !== undefined) return;
     setText(null);

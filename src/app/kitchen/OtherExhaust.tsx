@@ -1,9 +1,12 @@
 import { Button } from 'react-aria-components';
 import { formatFlow, parseFlow } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import type { ChangeHouse, DrawnHouse } from './house.ts';
 import { NameField } from './NameField.tsx';
+
+const says = words.kitchen.otherExhaust;
 
 /** A clothes dryer, to start a new fan with: about 150 cfm (common practice). */
 const ordinaryFlow = 0.07;
@@ -20,36 +23,40 @@ export function OtherExhaust({ fans, onChange }: OtherExhaustProps) {
     onChange(label, { otherExhaust: fans.map((each, i) => (i === at ? { ...each, ...fan } : each)) });
   return (
     <div className="part">
-      <h4>Other exhaust running at the same time</h4>
+      <h4>{says.heading}</h4>
       {fans.map((fan, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a fan has no other name than its place in the list
         <div className="fan-row" key={i}>
           <NameField
-            label={`Name of fan ${i + 1}`}
+            label={says.name(i + 1)}
             value={fan.name}
             onCommit={(name) => replace('rename fan', i, { name })}
           />
           <QuantityField
-            label={`Flow of ${fan.name || `fan ${i + 1}`}`}
+            label={says.flow(fan.name || says.fan(i + 1))}
             value={formatFlow(fan.flow, units)}
             parse={(text) => parseFlow(text, units)}
             onCommit={(flow) => replace('change other exhaust', i, { flow })}
           />
           <IconButton
             icon="remove"
-            label={`Take out ${fan.name || `fan ${i + 1}`}`}
+            label={says.takeOut(fan.name || says.fan(i + 1))}
             placement="left"
-            onPress={() => onChange('take out fan', { otherExhaust: fans.filter((_, j) => j !== i) })}
+            onPress={() =>
+              onChange(words.edits.house.takeOutFan, { otherExhaust: fans.filter((_, j) => j !== i) })
+            }
           />
         </div>
       ))}
       <Button
         className="text-button"
         onPress={() =>
-          onChange('add fan', { otherExhaust: [...fans, { name: 'clothes dryer', flow: ordinaryFlow }] })
+          onChange(words.edits.house.addFan, {
+            otherExhaust: [...fans, { name: says.dryer, flow: ordinaryFlow }],
+          })
         }
       >
-        Add a fan
+        {says.add}
       </Button>
     </div>
   );

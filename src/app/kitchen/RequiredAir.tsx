@@ -3,9 +3,13 @@ import { type AirflowRule, requiredAirflow } from '../../advice/required.ts';
 import { sourceWords } from '../../graph/derive/text.ts';
 import { findLimit } from '../../hydraulics/catalogue.ts';
 import { formatFlow } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
 import { Icon } from '../icons.tsx';
+import { capitalized } from '../wording.ts';
+
+const says = words.kitchen.required;
 
 /** How much air the cooktop asks for, by every rule that applies, and what the chosen speed gives. */
 export function RequiredAir() {
@@ -18,9 +22,9 @@ export function RequiredAir() {
   const ordered = [...rules].sort((a, b) => b.flow - a.flow);
   const short = flow === null ? 0 : governing.flow - flow;
   return (
-    <section className="details" aria-label="Airflow needed">
+    <section className="details" aria-label={says.label}>
       <h2>
-        Needs{' '}
+        {says.needs}{' '}
         <Explained refTo={{ figure: 'required airflow', speed: index }}>
           {formatFlow(governing.flow, units)}
         </Explained>{' '}
@@ -28,11 +32,11 @@ export function RequiredAir() {
       </h2>
       {flow !== null && speed && (
         <p className={short > 0 ? 'verdict short' : 'verdict'}>
-          {speed.name[0]?.toUpperCase()}
-          {speed.name.slice(1)} delivers {formatFlow(flow, units)}:{' '}
-          {short > 0
-            ? `${formatFlow(short, units)} short.`
-            : `enough, with ${formatFlow(-short, units)} to spare.`}
+          {says.delivers(
+            capitalized(speed.name),
+            formatFlow(flow, units),
+            short > 0 ? says.short(formatFlow(short, units)) : says.enough(formatFlow(-short, units)),
+          )}
         </p>
       )}
       <ul className="rules">
@@ -56,7 +60,7 @@ function Reasons({ rules }: { rules: readonly AirflowRule[] }) {
       <Heading>
         <Button slot="trigger">
           <Icon name="down" size={14} />
-          Where these come from
+          {says.sources}
         </Button>
       </Heading>
       <DisclosurePanel>
@@ -80,9 +84,12 @@ function MakeUpTrigger() {
   if (!trigger || typeof trigger.value !== 'number' || top <= trigger.value) return null;
   return (
     <p className="caution">
-      This hood is rated for {formatFlow(top, units)}. Above {formatFlow(trigger.value, units)} the model
-      residential code asks for make-up air of about the same rate: {trigger.source} (
-      {sourceWords[trigger.sourceKind]}). The adopted code decides.
+      {says.makeUp(
+        formatFlow(top, units),
+        formatFlow(trigger.value, units),
+        trigger.source,
+        sourceWords[trigger.sourceKind],
+      )}
     </p>
   );
 }

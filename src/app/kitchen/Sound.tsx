@@ -1,9 +1,12 @@
 import type { FigureRef } from '../../graph/derive/derivation.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { decibels, sonesText } from '../strip/words.ts';
 import { capitalized } from '../wording.ts';
+
+const says = words.kitchen.sound;
 
 /** What is heard at the chosen speed in the kitchen and outside, and what makes it. */
 export function Sound() {
@@ -13,17 +16,17 @@ export function Sound() {
   const { cook, outside, uncertainty } = speed.outcome.sound;
   const ref = (figure: FigureRef['figure']): FigureRef => ({ figure, speed: index });
   return (
-    <section className="details" aria-label="Sound">
-      <h3>Sound at {speed.name}</h3>
+    <section className="details" aria-label={says.label}>
+      <h3>{says.heading(speed.name)}</h3>
       <Figures>
-        <Figure name="At the cook's head" note={sonesText(cook.sones)} refTo={ref('sound at the cook')}>
+        <Figure name={says.atCook} note={sonesText(cook.sones)} refTo={ref('sound at the cook')}>
           {decibels(cook.level, uncertainty)}
         </Figure>
-        <Figure name="Outside, beneath the cap" note={sonesText(outside.sones)} refTo={ref('sound outside')}>
+        <Figure name={says.outside} note={sonesText(outside.sones)} refTo={ref('sound outside')}>
           {decibels(outside.level, uncertainty)}
         </Figure>
       </Figures>
-      <h4>What makes it at the cook's head</h4>
+      <h4>{says.parts}</h4>
       <Figures>
         {[...cook.byCause]
           .sort(([, a], [, b]) => b - a)
@@ -33,14 +36,11 @@ export function Sound() {
               name={capitalized(cause)}
               refTo={{ figure: 'sound at the cook', speed: index, at: cause }}
             >
-              {Math.round(level)} dBA
+              {says.level(Math.round(level))}
             </Figure>
           ))}
       </Figures>
-      <p className="hint">
-        An estimate to rank routes by. Levels do not add up as figures do: two alike make 3 dB more, and one
-        far below the loudest adds nothing.
-      </p>
+      <p className="hint">{says.estimate}</p>
     </section>
   );
 }

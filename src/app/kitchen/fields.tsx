@@ -1,4 +1,5 @@
 import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
+import { words } from '../../words/index.ts';
 import { Icon } from '../icons.tsx';
 
 interface ChoiceProps<Id extends string> {
@@ -22,7 +23,9 @@ export function Choice<Id extends string>({ label, choices, value, placeholder, 
     >
       <Label>{label}</Label>
       <Button className="field-button">
-        <SelectValue>{({ selectedText }) => selectedText || (placeholder ?? 'Choose')}</SelectValue>
+        <SelectValue>
+          {({ selectedText }) => selectedText || (placeholder ?? words.kitchen.reading.choose)}
+        </SelectValue>
         <Icon name="down" size={14} />
       </Button>
       <Popover className="popover">

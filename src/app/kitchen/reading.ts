@@ -1,4 +1,7 @@
-import type { Parsed } from '../../units/index.ts';
+import { formatNumber, formatTrimmed, type Parsed, parseNumber } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.kitchen.reading;
 
 /** A number without a unit that a person may type, and what it may be. */
 export interface PlainNumber {
@@ -11,26 +14,29 @@ export interface PlainNumber {
   readonly whole?: boolean;
 }
 
-/** Reads a number with a point or a comma for its decimals; refuses one outside its range with a sentence. */
+/** Reads a number as `parseNumber` does; refuses one outside its range with a sentence. */
 export function readPlain(text: string, { what, low, high, unit, whole }: PlainNumber): Parsed {
-  const range = `${what} is a ${whole ? 'whole ' : ''}number from ${low} to ${high}.`;
-  const bare = (unit ? text.trim().replace(unit, '') : text).trim().replace('−', '-').replace(',', '.');
-  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(bare))
-    return { ok: false, message: `“${text.trim()}” is not clear. ${range}` };
-  const value = Number(bare);
+  const range = (whole ? says.wholeRange : says.range)(what, formatTrimmed(low), formatTrimmed(high));
+  const read = parseNumber(unit ? text.trim().replace(unit, '') : text);
+  if (!read.ok) return { ok: false, message: says.unclear(text.trim(), range) };
+  const { value } = read;
   if (value < low || value > high || (whole && !Number.isInteger(value)))
     return { ok: false, message: range };
-  return { ok: true, value };
+  return read;
 }
 
 /** A share of one from `50 %` or `50`; a share typed as `0.5` is refused, for it may be half a percent. */
 export function readPercent(text: string, what: string): Parsed {
-  const read = readPlain(text, { what: `${what}, in percent,`, low: 0, high: 100, unit: /\s*%$/ });
+  const read = readPlain(text, { what: says.inPercent(what), low: 0, high: 100, unit: /\s*%$/ });
   if (!read.ok) return read;
   if (read.value > 0 && read.value < 1 && !text.includes('%'))
     return {
       ok: false,
-      message: `Write ${what.toLowerCase()} in percent: ${100 * read.value} % or ${read.value} %?`,
+      message: says.percentOrShare(
+        what.toLowerCase(),
+        formatTrimmed(100 * read.value, 4),
+        formatTrimmed(read.value, 6),
+      ),
     };
   return { ok: true, value: read.value / 100 };
 }
@@ -44,7 +50,7 @@ export function within(
   show: (si: number) => string,
 ): Parsed {
   if (!read.ok || (read.value >= low && read.value <= high)) return read;
-  return { ok: false, message: `${what} is between ${show(low)} and ${show(high)}.` };
+  return { ok: false, message: says.between(what, show(low), show(high)) };
 }
 
 /** Refuses 0 where a quantity must be there. */
@@ -52,13 +58,8 @@ export function above(read: Parsed, message: string): Parsed {
   return read.ok && !(read.value > 0) ? { ok: false, message } : read;
 }
 
-/** At most `digits` decimals, and none that say nothing. */
-export function trimmed(value: number, digits = 2): string {
-  return String(Number(value.toFixed(digits)));
-}
-
 /** The pressure of a house as the trade speaks of it, in Pa with one decimal: `−4.2 Pa`. */
 export function housePascals(pressure: number): string {
-  const rounded = Math.abs(pressure).toFixed(1);
-  return `${pressure < 0 && rounded !== '0.0' ? '−' : ''}${rounded} Pa`;
+  const rounded = formatNumber(Math.abs(pressure), 1);
+  return says.pascals(`${pressure < 0 && /[1-9]/.test(rounded) ? '−' : ''}${rounded}`);
 }

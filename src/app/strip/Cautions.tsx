@@ -1,5 +1,8 @@
 import { useRef, useState } from 'react';
 import { Button, Dialog, Heading, Popover } from 'react-aria-components';
+import { words } from '../../words/index.ts';
+
+const says = words.strip.cautions;
 
 /** What can hurt someone, told where the numbers stand. */
 export function Cautions() {
@@ -14,7 +17,7 @@ export function Cautions() {
         aria-expanded={open}
         onPress={() => setOpen(true)}
       >
-        Cautions
+        {says.label}
       </Button>
       <Popover
         className="popover cautions"
@@ -23,27 +26,20 @@ export function Cautions() {
         isOpen={open}
         onOpenChange={setOpen}
       >
-        <Dialog aria-label="Cautions">
-          <Heading slot="title">Before anything is built</Heading>
+        <Dialog aria-label={says.label}>
+          <Heading slot="title">{says.heading}</Heading>
           <ul>
             <li>
-              <strong>Carbon monoxide.</strong> A hood pulls air out of the house. Where a water heater,
-              boiler, furnace, stove or fireplace draws its air from the same house, it can pull flue gas back
-              in. Have the installer test for spillage with every exhaust fan running, and plan the make-up
-              air.
+              <strong>{says.carbonMonoxide}</strong> {says.carbonMonoxideText}
             </li>
             <li>
-              <strong>Grease burns.</strong> Use smooth metal duct that can be cleaned, with no screw points
-              in the air stream and the clearances that the code and the hood's instructions ask for. Never
-              plastic or foil flexible duct where they forbid it.
+              <strong>{says.grease}</strong> {says.greaseText}
             </li>
             <li>
-              <strong>Outdoors means outdoors.</strong> Never end a kitchen exhaust in an attic, a crawl space
-              or a wall.
+              <strong>{says.outdoors}</strong> {says.outdoorsText}
             </li>
             <li>
-              <strong>Homes only.</strong> Commercial cooking has its own codes, hoods and fire suppression,
-              and is outside what is computed here.
+              <strong>{says.homes}</strong> {says.homesText}
             </li>
           </ul>
         </Dialog>

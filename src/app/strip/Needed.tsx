@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
 import { requiredAirflow } from '../../advice/required.ts';
 import { formatFlow } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 
 /** What the cooktop needs and by which rule; pressing it opens the kitchen. */
@@ -15,7 +16,7 @@ export function Needed() {
     <Button className="needed-note" onPress={() => ui.setState({ panel: 'kitchen' })}>
       <span className="needed-key" aria-hidden="true" />
       <span>
-        needs <strong>{formatFlow(governing.flow, units)}</strong>: {name}
+        {words.strip.needed.needs} <strong>{formatFlow(governing.flow, units)}</strong>: {name}
       </span>
     </Button>
   );

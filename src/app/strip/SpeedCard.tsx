@@ -5,6 +5,7 @@ import type { Job } from '../../graph/document.ts';
 import type { Solved, SpeedResult } from '../../graph/solution.ts';
 import { speedCurve } from '../../graph/speeds.ts';
 import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
 import { useRoving } from '../explain/roving.ts';
@@ -13,6 +14,8 @@ import { housePascals } from '../kitchen/reading.ts';
 import { segmentName } from '../places.ts';
 import { percent } from '../wording.ts';
 import { decibels, sonesText } from './words.ts';
+
+const says = words.strip.speed;
 
 interface SpeedCardProps {
   readonly speed: SpeedResult;
@@ -32,7 +35,7 @@ export function SpeedCard({ speed, index, named }: SpeedCardProps) {
       className="speed-card"
       data-speed={speed.name}
       data-chosen={chosen || undefined}
-      aria-label={`Results at ${speed.name}`}
+      aria-label={says.label(speed.name)}
       {...roving}
     >
       <div className="speed-head">
@@ -55,7 +58,7 @@ function OfRated({ speed, index, flow }: { speed: SpeedResult; index: number; fl
   if (!(speed.ratedFlow > 0)) return null;
   return (
     <span className="of-rated">
-      of <span className="wide">rated </span>
+      {says.of} <span className="wide">{says.rated} </span>
       <Explained refTo={{ figure: 'rated flow', speed: index }}>
         {formatFlow(speed.ratedFlow, units)}
       </Explained>{' '}
@@ -86,7 +89,7 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
           {formatFlow(solved.flow, units)}
         </Explained>
         <span className="fact">
-          <small>total pressure </small>
+          <small>{says.totalPressure} </small>
           <Explained refTo={ref('total pressure')}>{formatPressure(solved.totalPressure, units)}</Explained>
         </span>
       </div>
@@ -94,7 +97,7 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
       <div className="speed-facts">
         {fastest && (
           <span className="fastest">
-            {'fastest '}
+            {says.fastest}{' '}
             <Explained refTo={ref('velocity', fastest.segment)}>
               {formatVelocity(fastest.velocity, units)}
             </Explained>
@@ -102,7 +105,7 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
           </span>
         )}
         <span className="sound">
-          {'cook '}
+          {says.cook}{' '}
           <Explained refTo={ref('sound at the cook')}>
             {decibels(solved.sound.cook.level, solved.sound.uncertainty)}
           </Explained>
@@ -110,7 +113,7 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
         </span>
         {solved.house && (
           <span className="house" data-beyond={beyondLimit(solved.house) || undefined}>
-            {'house '}
+            {says.house}{' '}
             <Explained refTo={ref('house pressure')}>{housePascals(solved.house.pressure)}</Explained>
           </span>
         )}

@@ -26,3 +26,53 @@ export const route = {
   partDucts: 'part ducts',
   joinEnds: 'join ends',
 };
+
+export const kitchen = {
+  elevation: 'change elevation',
+  humidity: 'change humidity',
+  airTemperature: 'change air temperature',
+  outdoorTemperature: 'change outdoor temperature',
+  fuel: 'change fuel',
+  placement: 'change placement',
+  cooktopWidth: 'change cooktop width',
+  heatInput: 'change heat input',
+  mountingHeight: 'change mounting height',
+  ceilingHeight: 'change ceiling height',
+};
+
+export const house = {
+  appliances: 'change combustion appliances',
+  volume: 'change house volume',
+  floorArea: 'change floor area',
+  airtightness: 'change airtightness',
+  exponent: 'change leakage exponent',
+  storeys: 'change storeys',
+  takeAway: 'take the house away',
+  describe: 'describe the house',
+  makeUpAir: 'change make-up air',
+  makeUpOpening: 'change make-up opening',
+  makeUpFan: 'change make-up fan',
+  takeOutFan: 'take out fan',
+  addFan: 'add fan',
+};
+
+export const hood = {
+  curve: 'change fan curve',
+  certifiedPoints: 'change certified points',
+  freeFlow: 'change free-air flow',
+  shutOff: 'change shut-off pressure',
+  advertised: 'change advertised flow',
+  assumedPressure: 'change assumed pressure',
+  fanLaw: 'change fan law',
+  rename: 'rename hood',
+  width: 'change hood width',
+  collar: 'change collar',
+  addSpeed: 'add speed',
+  renameSpeed: 'rename speed',
+  takeOutSpeed: 'take out speed',
+  fanData: 'change fan data',
+  basis: 'change pressure basis',
+  ratedFlow: 'change rated flow',
+  density: 'change rated density',
+  sound: 'change rated sound',
+};
