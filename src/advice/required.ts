@@ -1,7 +1,7 @@
 import type { Derivation } from '../graph/derive/derivation.ts';
 import type { Job } from '../graph/document.ts';
 import type { SourceKind } from '../hydraulics/types.ts';
-import { BTU_PER_HOUR, CFM, FOOT } from '../units/index.ts';
+import { BTU_PER_HOUR, CFM, FOOT, formatNumber } from '../units/index.ts';
 
 export interface AirflowRule {
   readonly id: string;
@@ -51,7 +51,7 @@ function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
       id: 'width',
       name: 'Cooktop width, recommended',
       flow: perFoot * feet * CFM,
-      because: `${perFoot} cfm a foot of width for a cooktop ${place}, ${feet.toFixed(1)} ft.`,
+      because: `${perFoot} cfm a foot of width for a cooktop ${place}, ${formatNumber(feet, 1)} ft.`,
       source: GUIDE,
       sourceKind: 'found',
     },
@@ -59,7 +59,7 @@ function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
       id: 'width-minimum',
       name: 'Cooktop width, least',
       flow: minimumPerFoot * feet * CFM,
-      because: `${minimumPerFoot} cfm a foot of width for a cooktop ${place}, ${feet.toFixed(1)} ft.`,
+      because: `${minimumPerFoot} cfm a foot of width for a cooktop ${place}, ${formatNumber(feet, 1)} ft.`,
       source: 'Home Ventilating Institute range hood guide',
       sourceKind: 'memory',
     },

@@ -1,6 +1,6 @@
 import { findBend, findCap, findMaterial } from '../hydraulics/catalogue.ts';
 import type { Section } from '../hydraulics/types.ts';
-import { formatAngle, formatLength, type System } from '../units/index.ts';
+import { formatAngle, formatLength, formatTrimmed, type System } from '../units/index.ts';
 import { directionWords } from './directions.ts';
 import type { Hood, Job, Node, Scheme, Vec3 } from './document.ts';
 import { inferRoute, schemeOf } from './infer.ts';
@@ -143,7 +143,7 @@ function turnWords({ bend }: RouteNode, route: Route): string {
   const heading = on ? directionWords(on) : '';
   const way = heading === 'up' || heading === 'down' ? ` ${heading}` : heading && ` to the ${heading}`;
   const name = findBend(bend.kind)?.name ?? bend.kind;
-  const radius = bend.radius > 0 ? `r/D ${Number(bend.radiusRatio.toFixed(2))}, ` : '';
+  const radius = bend.radius > 0 ? `r/D ${formatTrimmed(bend.radiusRatio)}, ` : '';
   return `${formatAngle(bend.angle)}${way}, ${radius}${lower(name).replace(/ bend$/, '')}`;
 }
 

@@ -1,3 +1,4 @@
+import { formatNumber } from '../units/index.ts';
 import type { FanCurve } from './types.ts';
 
 /** What a curve refers to, whichever way its points were come by. */
@@ -96,7 +97,7 @@ export function scaledBy(curve: FanCurve, speedRatio: number): MadeCurve | undef
       ...curve,
       points: curve.points.map(([q, p]) => [q * speedRatio, p * speedRatio * speedRatio] as const),
     },
-    assumption: `The curve is scaled by the fan laws from another speed, at ${speedRatio.toFixed(3)} times its speed of rotation.`,
+    assumption: `The curve is scaled by the fan laws from another speed, at ${formatNumber(speedRatio, 3)} times its speed of rotation.`,
   };
 }
 

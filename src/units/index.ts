@@ -10,7 +10,14 @@ export {
   parseLength,
 } from './length.ts';
 export { locales } from './locales.ts';
-export { formatLarge, formatNumber, formatTrimmed, parseNumber } from './number.ts';
+export {
+  formatLarge,
+  formatNumber,
+  formatPercent,
+  formatSignificant,
+  formatTrimmed,
+  parseNumber,
+} from './number.ts';
 export type { Parsed, System } from './parsed.ts';
 export { parseQuantity, type QuantityKind, quantity, unitOf } from './quantity.ts';
 export { isStep, parseDirection, parseRelativeLength } from './relative.ts';
@@ -77,9 +84,3 @@ export const formatArea = formatter('area');
 
 /** m of duct, real or equivalent, in feet with one decimal or m with two: `18.4 ft`, `5.61 m`. */
 export const formatRun = formatter('run');
-
-/** A share of 1 as percent: `0.784` as "78 %"; small shares keep a digit. */
-export function formatPercent(share: number): string {
-  const value = 100 * share;
-  return `${Math.abs(value) < 9.95 && Math.abs(value) >= 0.05 ? value.toFixed(1) : Math.round(value)} %`;
-}

@@ -5,7 +5,7 @@ import { ductLengthTable } from '../../hydraulics/catalogue.ts';
 import { fanTotalPressure } from '../../hydraulics/fan.ts';
 import { area, hydraulicDiameter } from '../../hydraulics/section.ts';
 import type { FanCurve } from '../../hydraulics/types.ts';
-import { formatDiameter, formatFlow, formatRun } from '../../units/index.ts';
+import { formatDiameter, formatFlow, formatNumber, formatRun } from '../../units/index.ts';
 import { type Check, type Checked, type Run, type Said, worst } from './types.ts';
 
 const NO_RUN = 'No run leads from a hood to an exit yet.';
@@ -54,7 +54,7 @@ export const straight = eachRun((run, checked, limit) => {
   const between = run.legs.filter((leg) => bent.has(leg.from) && bent.has(leg.to));
   const [first] = [...between].sort((a, b) => ratio(a) - ratio(b));
   if (!first) return { state: 'not applicable', message: 'No two turns follow each other on the run.' };
-  const measured = `${ratio(first).toFixed(1)} diameters`;
+  const measured = `${formatNumber(ratio(first), 1)} diameters`;
   const fails = ratio(first) < limit * (1 - 1e-9);
   const short = between.filter((leg) => ratio(leg) < limit * (1 - 1e-9));
   const message = `${sentence(checked.places.leg(first.id))} has ${measured} of straight duct between its bends; ${limit} are ${fails ? 'wanted, and published bend losses count on them' : 'wanted'}.`;

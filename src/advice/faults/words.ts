@@ -6,7 +6,7 @@ import { inferRoute } from '../../graph/infer.ts';
 import { placesOf } from '../../graph/places.ts';
 import { sectionWords } from '../../graph/sections.ts';
 import { area, hydraulicDiameter } from '../../hydraulics/section.ts';
-import { formatArea, formatDiameter } from '../../units/index.ts';
+import { formatArea, formatDiameter, formatNumber, formatTrimmed } from '../../units/index.ts';
 import { assumedHouse, plantFault } from './plant.ts';
 import { causeRow, type Fault, type Probe } from './types.ts';
 
@@ -31,7 +31,7 @@ export function sizeWords(job: Job, schemeId: string, fault: Fault): string {
       return `${percent(fault.size)} slower than rated`;
     case 'tighter': {
       const drawn = (job.house ?? assumedHouse).ach50;
-      return `about ${(drawn * (1 - fault.size)).toFixed(1)} air changes an hour at 50 Pa instead of ${drawn}`;
+      return `about ${formatNumber(drawn * (1 - fault.size), 1)} air changes an hour at 50 Pa instead of ${formatTrimmed(drawn, 4)}`;
     }
   }
 }

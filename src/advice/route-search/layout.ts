@@ -1,6 +1,7 @@
 import type { Block, Job, Node, Vec3 } from '../../graph/document.ts';
 import { outsideHalf } from '../../graph/fit/tube.ts';
 import { schemeOf } from '../../graph/infer.ts';
+import { formatLarge } from '../../units/index.ts';
 import {
   type Axis,
   across,
@@ -84,7 +85,7 @@ export function layOut(job: Job, question: RouteQuestion): Layout | Unsearchable
   const flat = level === null ? size : ([size[0], size[1], 1] as const);
   const cells = flat[0] * flat[1] * flat[2];
   if (cells > mostCells)
-    return { reason: `The grid has ${cells.toLocaleString('en-US')} places: choose a larger step.` };
+    return { reason: `The grid has ${formatLarge(cells)} places: choose a larger step.` };
 
   const coordinate = (axis: Axis, index: number): number =>
     axis === 2 && level !== null ? level : collar[axis] + ((low[axis] as number) + index) * step;

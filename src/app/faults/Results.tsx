@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import type { Diagnosis, Suspect, Verdict } from '../../advice/faults/diagnose.ts';
 import { causeRow, type Fault, type Measurement } from '../../advice/faults/types.ts';
 import { asFound, probeWords, siteWords, sizeWords } from '../../advice/faults/words.ts';
-import { formatFlow, formatPressure } from '../../units/index.ts';
+import { formatFlow, formatNumber, formatPressure } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { capitalized } from '../wording.ts';
@@ -76,7 +76,7 @@ function Unexplained({ run: { diagnosis, job } }: { run: Done }) {
               <td>{formatFlow(one.flow, units)}</td>
               <td>{formatFlow(one.drawn, units)}</td>
               <td>{formatPressure(one.loss, units)}</td>
-              <td>{one.c.toFixed(1)}</td>
+              <td>{formatNumber(one.c, 1)}</td>
             </tr>
           ))}
         </tbody>
@@ -135,7 +135,7 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
   const { fault, weight, misfit, air } = suspect;
   const { job, schemeId, measured } = run;
   const off = Math.sqrt(misfit / measured.length);
-  const fit = `Misses the measurements by ${off.toFixed(1)} times their error.`;
+  const fit = `Misses the measurements by ${formatNumber(off, 1)} times their error.`;
   if (!fault)
     return (
       <div className="suspect">

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import { Button, Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components';
 import { judgeGuess } from '../../advice/lab/guess.ts';
+import { formatTrimmed } from '../../units/index.ts';
 import type { GuessScale } from './text.ts';
 
 interface GuessFormProps {
@@ -32,7 +33,7 @@ export function GuessForm({ question, scale, start, act, onGuess }: GuessFormPro
         min={scale.min}
         max={scale.max}
         step={scale.step}
-        text={(shown) => `${Number(shown.toFixed(1))} ${scale.unit}`}
+        text={(shown) => `${formatTrimmed(shown, 1)} ${scale.unit}`}
         onChange={setValue}
       />
       <div className="lab-buttons">
@@ -55,8 +56,8 @@ export function Judgement(props: {
   readonly scale: GuessScale;
 }) {
   const { guess, truth, before, scale } = props;
-  const said = `${Number(scale.shown(guess).toFixed(1))} ${scale.unit}`;
-  const is = `${Number(scale.shown(truth).toFixed(scale.step < 1 ? 1 : 0))} ${scale.unit}`;
+  const said = `${formatTrimmed(scale.shown(guess), 1)} ${scale.unit}`;
+  const is = `${formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} ${scale.unit}`;
   return (
     <p className="judged" role="status">
       You said <strong>{said}</strong>; it is <strong>{is}</strong>. {judgeGuess(guess, truth, before).words}

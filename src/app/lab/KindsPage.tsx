@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { tryEveryKind } from '../../advice/lab/trial.ts';
 import { bendSketch } from '../../drawing/bend-sketch.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
-import { formatFlow } from '../../units/index.ts';
+import { formatFlow, formatNumber } from '../../units/index.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst } from './Guess.tsx';
 import { useLab } from './lab-context.ts';
@@ -69,7 +69,7 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
                   <small>{row.defaultRadiusRatio > 0 ? `r/D ${row.defaultRadiusRatio}` : 'no radius'}</small>
                 </h3>
                 <dl>
-                  <Bar name="C" share={fitting.c / most.c} text={fitting.c.toFixed(2)} />
+                  <Bar name="C" share={fitting.c / most.c} text={formatNumber(fitting.c, 2)} />
                   <Bar
                     name="Equivalent"
                     share={fitting.equivalentLength / most.length}

@@ -10,7 +10,7 @@ import {
 import { drawnBounds } from '../../canvas/route-svg.tsx';
 import { outlineOf } from '../../drawing/outline.ts';
 import type { UnitSystem } from '../../graph/document.ts';
-import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts';
+import { formatFlow, formatPressure, formatTrimmed, formatVelocity } from '../../units/index.ts';
 import { gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessForm, Judgement } from './Guess.tsx';
@@ -144,7 +144,7 @@ function Answer({ step, guess, before, after, units }: AnswerProps) {
         <p className="judged" role="status">
           It is{' '}
           <strong>
-            {Number(scale.shown(truth).toFixed(scale.step < 1 ? 1 : 0))} {scale.unit}
+            {formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} {scale.unit}
           </strong>
           .
         </p>

@@ -4,7 +4,7 @@ import { MOST_BENDS, tryRuns } from '../../advice/lab/trial.ts';
 import { drawnBounds } from '../../canvas/route-svg.tsx';
 import { outlineOf } from '../../drawing/outline.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
-import { formatFlow, formatRun } from '../../units/index.ts';
+import { formatFlow, formatNumber, formatRun } from '../../units/index.ts';
 import { counted, gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst, LabSlider } from './Guess.tsx';
@@ -41,7 +41,7 @@ export function RunPage() {
         <p className="lab-lead">
           {formatRun(RUN_LENGTH, units)} of duct on an invented bench, with square bends on it:{' '}
           {(row?.name ?? kind).toLowerCase()}
-          {radiusRatio > 0 ? `, r/D ${radiusRatio.toFixed(2)}` : ''}, as chosen on the page One turn.
+          {radiusRatio > 0 ? `, r/D ${formatNumber(radiusRatio, 2)}` : ''}, as chosen on the page One turn.
         </p>
         <LabSlider
           label="Bends on the run"

@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../graph/document.ts';
 import type { RouteBend } from '../../graph/route.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
-import { formatFlow, formatLength, formatPressure } from '../../units/index.ts';
+import { formatFlow, formatLength, formatNumber, formatPressure } from '../../units/index.ts';
 import { RowChooser } from '../panel/choosers.tsx';
 import { Source } from '../panel/Source.tsx';
 import { gained } from '../wording.ts';
@@ -65,7 +65,7 @@ export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
             max={radii.most}
             step={radii.step}
             isDisabled={!rounded}
-            text={(value) => (rounded ? value.toFixed(2) : 'none')}
+            text={(value) => (rounded ? formatNumber(value, 2) : 'none')}
             onChange={(radiusRatio) => choose({ ...choice, radiusRatio })}
           />
         </div>
@@ -126,7 +126,7 @@ function TrialFigures({ trial }: { trial: Trial }) {
         {formatFlow(outcome.flow, units)}
       </LabFigure>
       <LabFigure name="Loss coefficient C" id="c">
-        {fitting.c.toFixed(2)}
+        {formatNumber(fitting.c, 2)}
       </LabFigure>
       <LabFigure name="Equivalent length" id="equivalent">
         {equivalentText(fitting.equivalentLength, units)}

@@ -4,7 +4,7 @@ import { outlineIn } from '../../drawing/outline.ts';
 import type { View } from '../../drawing/view.ts';
 import { type Bounds, boundsOf } from '../../drawing/viewport.ts';
 import { cross, dot, normalize } from '../../graph/vector.ts';
-import { formatAngle, formatFlow, formatLength, formatPressure } from '../../units/index.ts';
+import { formatAngle, formatFlow, formatLength, formatNumber, formatPressure } from '../../units/index.ts';
 import { gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst } from './Guess.tsx';
@@ -113,7 +113,7 @@ function Side({ title, trial, view, bounds, c, length, loss, before }: SideProps
           {outcome ? formatFlow(outcome.flow, units) : '–'}
         </LabFigure>
         <LabFigure name="Loss coefficient C" id="c">
-          {c.toFixed(2)}
+          {formatNumber(c, 2)}
         </LabFigure>
         <LabFigure name="Equivalent length" id="equivalent">
           {equivalentText(length, units)}

@@ -1,7 +1,7 @@
 import type { Asked } from '../../advice/lessons/lesson.ts';
 import type { UnitSystem } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
-import { formatRun, quantity } from '../../units/index.ts';
+import { formatNumber, formatRun, quantity } from '../../units/index.ts';
 
 /** Equivalent length in feet; in metric units metres come first. */
 export function equivalentText(length: number, units: UnitSystem): string {
@@ -11,7 +11,7 @@ export function equivalentText(length: number, units: UnitSystem): string {
 
 /** Sound at the cook; the estimate's uncertainty is told beside it once a page. */
 export function soundText(outcome: Solved | null): string {
-  return outcome ? `${outcome.sound.cook.level.toFixed(1)} dBA` : '–';
+  return outcome ? `${formatNumber(outcome.sound.cook.level, 1)} dBA` : '–';
 }
 
 /** "+0.4 dB", "−1.2 dB", "no change". */
@@ -19,7 +19,7 @@ export function soundChange(before: Solved | null, after: Solved | null): string
   if (!before || !after) return '–';
   const change = after.sound.cook.level - before.sound.cook.level;
   if (Math.abs(change) < 0.05) return 'no change';
-  return `${change < 0 ? '−' : '+'}${Math.abs(change).toFixed(1)} dB`;
+  return `${change < 0 ? '−' : '+'}${formatNumber(Math.abs(change), 1)} dB`;
 }
 
 /** How a figure is guessed: on a scale of the units shown. */

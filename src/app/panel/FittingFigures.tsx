@@ -1,6 +1,6 @@
 import { sectionWords } from '../../graph/sections.ts';
 import type { FittingResult } from '../../graph/solution.ts';
-import { formatPressure, formatRun, formatVelocity } from '../../units/index.ts';
+import { formatNumber, formatPressure, formatRun, formatVelocity } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
@@ -30,7 +30,7 @@ export function FittingFigures({ fitting }: { fitting: FittingResult }) {
           note={`on ${sectionWords(fitting.section, units)}`}
           refTo={{ figure: 'coefficient', ...at }}
         >
-          {fitting.c.toFixed(2)}
+          {formatNumber(fitting.c, 2)}
         </Figure>
         <Figure name="Velocity">{formatVelocity(fitting.velocity, units)}</Figure>
       </Figures>
@@ -41,7 +41,7 @@ export function FittingFigures({ fitting }: { fitting: FittingResult }) {
             {fitting.buildUp.map((step) => (
               <tr key={step.label}>
                 <th scope="row">{step.label}</th>
-                <td>C {step.c.toFixed(2)}</td>
+                <td>C {formatNumber(step.c, 2)}</td>
                 <td>{formatPressure(step.loss, units)}</td>
               </tr>
             ))}

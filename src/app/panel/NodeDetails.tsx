@@ -8,9 +8,11 @@ import { area } from '../../hydraulics/section.ts';
 import {
   formatAngle,
   formatLength,
+  formatTrimmed,
   parseAngle,
   parseArea,
   parseLength,
+  parseNumber,
   quantity,
 } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
@@ -77,7 +79,7 @@ function BendChoice({ id, bend }: { id: string; bend: RouteBend }) {
       {bend.radius > 0 && (
         <QuantityField
           label="Centre-line radius over diameter, r/D"
-          value={trimmed(bend.radiusRatio)}
+          value={formatTrimmed(bend.radiusRatio)}
           parse={parseRatio}
           onCommit={(radiusRatio) =>
             board.dispatch('change bend radius', (job) =>
@@ -244,12 +246,8 @@ function Place({ node }: { node: Node }) {
 }
 
 function parseRatio(text: string) {
-  const value = Number(text.replace(',', '.'));
-  if (!Number.isFinite(value) || value < 0.5 || value > 10)
+  const read = parseNumber(text);
+  if (!read.ok || read.value < 0.5 || read.value > 10)
     return { ok: false, message: 'r/D is a number from 0.5 (tight) to 10.' } as const;
-  return { ok: true, value } as const;
-}
-
-function trimmed(value: number): string {
-  return String(Math.round(value * 100) / 100);
+  return read;
 }

@@ -3,12 +3,15 @@ import { setDuct, setLength, setMaterial, setStretch } from '../../graph/edits/i
 import { findMaterial, materials } from '../../hydraulics/catalogue.ts';
 import {
   formatFlow,
+  formatLarge,
   formatLength,
   formatLossRate,
+  formatNumber,
   formatPressure,
   formatRun,
   formatVelocity,
   parseLength,
+  parseNumber,
 } from '../../units/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
@@ -104,10 +107,10 @@ export function SegmentDetails({ id }: { id: string }) {
               {percent(result.share)}
             </Figure>
             <Figure name="Reynolds number" refTo={{ figure: 'Reynolds number', ...at }}>
-              {Math.round(result.reynolds).toLocaleString('en')}
+              {formatLarge(result.reynolds)}
             </Figure>
             <Figure name="Friction factor" refTo={{ figure: 'friction factor', ...at }}>
-              {result.frictionFactor.toFixed(4)}
+              {formatNumber(result.frictionFactor, 4)}
             </Figure>
           </>
         )}
@@ -132,8 +135,8 @@ function parseLegLength(text: string, units: UnitSystem) {
 }
 
 function parseStretch(text: string) {
-  const value = Number.parseFloat(text.replace('%', '').replace(',', '.'));
-  if (!Number.isFinite(value) || value < 20 || value > 100)
+  const read = parseNumber(text.replace('%', ''));
+  if (!read.ok || read.value < 20 || read.value > 100)
     return { ok: false, message: 'A stretch is between 20 and 100 %; 100 % is pulled tight.' } as const;
-  return { ok: true, value: value / 100 } as const;
+  return { ok: true, value: read.value / 100 } as const;
 }

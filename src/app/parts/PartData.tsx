@@ -4,6 +4,7 @@ import {
   formatFlow,
   formatPressure,
   formatRun,
+  formatTrimmed,
   parseFlow,
   parsePressure,
   parseQuantity,
@@ -11,7 +12,7 @@ import {
 import { useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
-import { above, readPercent, readPlain, trimmed } from '../kitchen/reading.ts';
+import { above, readPercent, readPlain } from '../kitchen/reading.ts';
 
 type Sheet = NonNullable<InlinePart['user']>;
 type How = 'catalogue' | 'c' | 'loss' | 'length';
@@ -65,7 +66,7 @@ export function PartData({ part, onChange }: PartDataProps) {
       {!user && free !== null && (
         <QuantityField
           label="Free area"
-          value={`${trimmed(100 * (part.freeArea ?? free), 1)} %`}
+          value={`${formatTrimmed(100 * (part.freeArea ?? free), 1)} %`}
           parse={(text) => above(readPercent(text, 'Free area'), 'Something must be open: a share above 0.')}
           onCommit={(freeArea) => onChange('change free area', { freeArea })}
         />
@@ -73,7 +74,7 @@ export function PartData({ part, onChange }: PartDataProps) {
       {user && 'c' in user && (
         <QuantityField
           label="C on the duct"
-          value={trimmed(user.c, 3)}
+          value={formatTrimmed(user.c, 3)}
           parse={(text) => readPlain(text, { what: 'A loss coefficient', low: 0, high: 1000 })}
           onCommit={(c) => sheet({ c })}
         />

@@ -1,7 +1,7 @@
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { type CostLine, costOf, currency, formatMoney, pricesAreInvented } from '../../advice/cost/price.ts';
 import { partWords } from '../../advice/parts.ts';
-import { formatArea, formatFlow, formatRun, type System } from '../../units/index.ts';
+import { formatArea, formatFlow, formatNumber, formatRun, type System } from '../../units/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
@@ -79,7 +79,7 @@ function Line({ line, units }: { line: CostLine; units: System }) {
   const words = partWords(part, units);
   const perUnit =
     part.unit === 'm' ? metresPerUnit(units) : part.unit === 'm2' ? squareMetresPerUnit(units) : 1;
-  const each = price === null ? '' : (price.each * perUnit).toFixed(2);
+  const each = price === null ? '' : formatNumber(price.each * perUnit, 2);
   return (
     <tr>
       <th scope="row">{words}</th>
@@ -122,8 +122,8 @@ function quantity({ part }: CostLine, units: System): string {
   if (part.unit === 'm') return formatRun(part.quantity, units);
   if (part.unit === 'm2')
     return units === 'imperial'
-      ? `${(part.quantity / squareMetresPerUnit(units)).toFixed(1)} sq ft`
-      : `${part.quantity.toFixed(2)} m²`;
+      ? `${formatNumber(part.quantity / squareMetresPerUnit(units), 1)} sq ft`
+      : `${formatNumber(part.quantity, 2)} m²`;
   if (part.kind !== 'make-up air') return String(part.quantity);
   return `1, ${part.row === 'fan' ? formatFlow(part.size ?? 0, units) : formatArea(part.size ?? 0, units)}`;
 }

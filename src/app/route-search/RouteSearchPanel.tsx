@@ -1,3 +1,4 @@
+import { formatLarge } from '../../units/index.ts';
 import './route-search.css';
 import { useState } from 'react';
 import { Button, Heading, ProgressBar } from 'react-aria-components';
@@ -95,7 +96,7 @@ function HoodChoice(props: {
 function Progress({ run }: { run: Run }) {
   const examined = run.state === 'done' ? run.search.examined : 'examined' in run ? run.examined : null;
   if (examined === null) return null;
-  const words = `${examined.toLocaleString('en-US')} states examined`;
+  const words = `${formatLarge(examined)} states examined`;
   if (run.state !== 'running')
     return <span className="search-count">{run.state === 'cancelled' ? `Called off: ${words}` : words}</span>;
   return (

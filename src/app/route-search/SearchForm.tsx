@@ -1,9 +1,9 @@
 import { Checkbox, CheckboxGroup, Label, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import { formatLength, parseLength } from '../../units/index.ts';
+import { formatLength, formatTrimmed, parseLength } from '../../units/index.ts';
 import { useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
-import { readPlain, trimmed, within } from '../kitchen/reading.ts';
+import { readPlain, within } from '../kitchen/reading.ts';
 import { RowChooser } from '../panel/choosers.tsx';
 import {
   bendOfKind,
@@ -74,7 +74,7 @@ export function SearchForm({ fields, onChange }: SearchFormProps) {
         {hasRadius(fields.bend.kind) && (
           <QuantityField
             label="Radius over diameter"
-            value={trimmed(fields.bend.radiusRatio)}
+            value={formatTrimmed(fields.bend.radiusRatio)}
             parse={(text) => readPlain(text, { what: 'Radius over diameter', low: 0.5, high: 5 })}
             onCommit={(radiusRatio) => onChange({ bend: { ...fields.bend, radiusRatio } })}
           />

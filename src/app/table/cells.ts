@@ -17,9 +17,11 @@ import {
   formatFlow,
   formatLength,
   formatPressure,
+  formatTrimmed,
   formatVelocity,
   type Parsed,
   parseLength,
+  parseNumber,
   parseRelativeLength,
 } from '../../units/index.ts';
 import { nodeName, segmentName } from '../places.ts';
@@ -113,7 +115,7 @@ function nodeCell(state: BoardState, row: NodeRow, column: ColumnId): Cell {
 function ratioCell({ schemeId }: BoardState, { id, bend }: RouteNode): Cell {
   if (!bend || bend.radius === 0) return empty;
   return {
-    text: String(Math.round(bend.radiusRatio * 100) / 100),
+    text: formatTrimmed(bend.radiusRatio),
     name: 'r/D',
     typed: (text) =>
       asked(parseRatio(text), 'change bend radius', (radiusRatio) => (job) => {
@@ -240,8 +242,8 @@ function parseLeg(text: string, units: BoardState['units'], from: number): Parse
 }
 
 function parseRatio(text: string): Parsed {
-  const value = Number(text.replace(/r\/D/i, '').trim().replace(',', '.'));
-  if (!Number.isFinite(value) || value < 0.5 || value > 10)
+  const read = parseNumber(text.replace(/r\/D/i, ''));
+  if (!read.ok || read.value < 0.5 || read.value > 10)
     return { ok: false, message: 'r/D is a number from 0.5 (tight) to 10.' };
-  return { ok: true, value };
+  return read;
 }

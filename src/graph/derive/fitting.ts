@@ -1,3 +1,4 @@
+import { formatNumber } from '../../units/index.ts';
 import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import { lossPerMetreInput } from './leg.ts';
@@ -20,7 +21,7 @@ export const fittingFigures = {
     inputs: [coefficientInput(scene, fitting), densityInput(scene), velocityInput(fitting)],
     sources: [localLoss, fitting.result.provenance],
     notes: (fitting.result.buildUp ?? []).map(
-      (part) => `Of which ${part.label}: C ${part.c.toFixed(3)}, ${part.loss.toFixed(2)} Pa.`,
+      (part) => `Of which ${part.label}: C ${formatNumber(part.c, 3)}, ${formatNumber(part.loss, 2)} Pa.`,
     ),
   }),
   coefficient: (scene, fitting) => ({

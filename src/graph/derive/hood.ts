@@ -1,5 +1,6 @@
 import { fanTotalPressure } from '../../hydraulics/fan.ts';
 import { area } from '../../hydraulics/section.ts';
+import { formatNumber } from '../../units/index.ts';
 import type { Hood } from '../document.ts';
 import { speedCurve } from '../speeds.ts';
 import { densityInput } from './air.ts';
@@ -280,7 +281,7 @@ function curveNotes(scene: Scene): string[] {
   const speed = speedCurve(hoodOf(scene), scene.result.speed);
   if (!speed.known) return [speed.reason];
   const { points } = speed.curve;
-  const printed = points.map(([q, p]) => `${q.toFixed(4)} m³/s at ${p.toFixed(1)} Pa`).join('; ');
+  const printed = points.map(([q, p]) => `${formatNumber(q, 4)} m³/s at ${formatNumber(p, 1)} Pa`).join('; ');
   return [
     ...speed.assumptions,
     `The curve is a monotone cubic (Fritsch-Carlson) through ${points.length} points: ${printed}.`,

@@ -1,4 +1,5 @@
 import type { SoundCause } from '../../hydraulics/sound.ts';
+import { formatNumber } from '../../units/index.ts';
 import type { SoundAt } from '../solution.ts';
 import { soundCauses } from '../sound.ts';
 import type { Derivation, DerivationInput, Figure, FigureRef } from './derivation.ts';
@@ -50,7 +51,7 @@ function derivation(
         unit: 'dBA',
         ref: { figure, speed: scene.speed, at: name } satisfies FigureRef,
       })),
-      notes: [`${at.sones.toPrecision(2)} sone.`, ...base.notes],
+      notes: [`${formatNumber(at.sones, at.sones < 9.95 ? 1 : 0)} sone.`, ...base.notes],
     };
   }
   const level = at.byCause.get(cause as SoundCause);

@@ -9,7 +9,15 @@ import {
   transitions,
 } from '../../hydraulics/catalogue.ts';
 import type { Provenance, SourceKind } from '../../hydraulics/types.ts';
-import { formatPercent, INCH, quantity, type System } from '../../units/index.ts';
+import {
+  formatNumber,
+  formatPercent,
+  formatSignificant,
+  formatTrimmed,
+  INCH,
+  quantity,
+  type System,
+} from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import type { Derivation, DerivationInput, Figure } from './derivation.ts';
 
@@ -36,10 +44,9 @@ export function significant(value: number, digits = 4): string {
   if (size !== 0 && (size < 1e-3 || size >= 1e7)) {
     const [mantissa = '', exponent = ''] = value.toExponential(digits - 1).split('e');
     const raised = [...exponent.replace('+', '')].map((sign) => superscripts[sign] ?? sign).join('');
-    return `${mantissa.replace('-', '−')} × 10${raised}`;
+    return `${formatNumber(Number(mantissa), digits - 1).replace('-', '−')} × 10${raised}`;
   }
-  const rounded =
-    size >= 10 ** (digits - 1) ? String(Math.round(value)) : String(Number(value.toPrecision(digits)));
+  const rounded = size >= 10 ** (digits - 1) ? formatNumber(value) : formatSignificant(value, digits);
   return rounded.replace('-', '−');
 }
 
@@ -48,8 +55,8 @@ const SHORT = 0.6;
 
 function shortLength(metres: number, system: System): string {
   return system === 'imperial'
-    ? `${Number((metres / INCH).toFixed(2))} in`
-    : `${Number((1000 * metres).toFixed(1))} mm`;
+    ? `${formatTrimmed(metres / INCH)} in`
+    : `${formatTrimmed(1000 * metres, 1)} mm`;
 }
 
 const shares: readonly Figure[] = ['share of rated', 'share of pressure'];

@@ -1,3 +1,4 @@
+import { formatAngle } from '../../units/index.ts';
 import { type BendData, type BendRow, bendTables, findBend, need } from '../catalogue.ts';
 import { area, hydraulicDiameter } from '../section.ts';
 import type { LocalLoss, LossPart, Section, SourceKind } from '../types.ts';
@@ -176,7 +177,7 @@ function label(
   radiusRatio: number,
   sides: { inPlane: number; acrossPlane: number },
 ): string {
-  const start = `${Math.round(angle * 10) / 10}° ${lower(row.name)}`;
+  const start = `${formatAngle(angle)} ${lower(row.name)}`;
   if (row.defaultRadiusRatio === 0) return start;
   if (row.section !== 'rectangular') return `${start}, r/D ${tidy(radiusRatio)}`;
   const way =

@@ -1,3 +1,4 @@
+import { formatSignificant } from '../../units/index.ts';
 /** One axis of a printed table. Lengths in m, angles in degrees; the values rise. */
 export interface Axis {
   /** As the trade writes it: `r/D`, `H/W`, `angle`, `diameter`. */
@@ -83,5 +84,5 @@ function show(axis: Axis, value: number): string {
 
 /** A number at four figures, without trailing zeros. */
 export function tidy(value: number): string {
-  return String(Number(value.toPrecision(4)));
+  return formatSignificant(value);
 }
