@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { interpolateCividis } from 'd3-scale-chromatic';
 import type { UnitSystem } from '../graph/document.ts';
 import type { Solved, SpeedResult } from '../graph/solution.ts';
-import { quantity, unitOf } from '../units/index.ts';
+import { formatNumber, quantity, unitOf } from '../units/index.ts';
 
 /** What the fill of a duct tells: its velocity, or its loss per metre. */
 export type ColourBy = 'velocity' | 'loss';
@@ -58,7 +58,7 @@ export function colourScale(values: Iterable<number>, by: ColourBy, units: UnitS
     by,
     unit: unitOf(kind, units),
     max: end / perSi,
-    ticks: ticks.map((t) => ({ value: t / perSi, share: t / end, text: t.toFixed(decimals) })),
+    ticks: ticks.map((t) => ({ value: t / perSi, share: t / end, text: formatNumber(t, decimals) })),
   };
 }
 

@@ -81,7 +81,7 @@ function boxMarks(
   const every = ((hatch ?? 0) * PX * scale) / 1000;
   return [
     [layer, { kind: 'fill', outline: [boundsOutline(part)], paint: fill, of }],
-    ...(every > 0 ? lines(layer, hatchOf(part, every), hatchPen, of) : []),
+    ...(every > 0 ? lines('hatch', hatchOf(part, every), hatchPen, of) : []),
     ...sides,
   ];
 }
@@ -123,7 +123,7 @@ function levels({ job, scale }: Setting, { minU, maxU }: Bounds): Layered[] {
     height: MIN_TEXT * PX,
   });
   return [
-    ...lines('room', hatchOf(ground, 5 * PX * mm), hatchPen),
+    ...lines('hatch', hatchOf(ground, 5 * PX * mm), hatchPen),
     ...lines('room', [level(0)], { paint: 'ink', width: 1.5 * PX }),
     ...lines('room', [level(ceiling)], { ...muted, dash: [14, 4, 3, 4].map((px) => px * PX) }),
     ['room', name(words.drawings.floorLevel, 0)],

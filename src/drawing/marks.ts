@@ -10,6 +10,7 @@ export type DrawnSheet = SheetId | 'isometric';
 export const layerIds = [
   'exits',
   'blocks',
+  'hatch',
   'room',
   'fill',
   'hood',

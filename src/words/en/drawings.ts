@@ -5,6 +5,7 @@ export const ceilingLevel = 'ceiling';
 export const layer = {
   exits: 'Exit faces',
   blocks: 'Blocks of the room',
+  hatch: 'Hatching',
   room: 'Floor, ceiling and cooktop',
   fill: 'Fills',
   hood: 'Hood',
@@ -19,3 +20,19 @@ export const layer = {
   dimensions: 'Dimensions',
   notes: 'Notes',
 };
+
+export const heading = {
+  sheet: (name: string, looking: string, scale: number) => `${name}, ${looking}, 1 : ${scale}`,
+  isometric: (scale: number) => `Isometric, each axis at 0.82 of 1 : ${scale}`,
+  space: 'Run in space',
+};
+
+/** Under every drawing that leaves the desk. */
+export const footer = {
+  title: (job: string, scheme: string) => `${job}: ${scheme}`,
+  measure: (scale: number) => `1 : ${scale} when printed at full size. Lengths are from node to node.`,
+  caution:
+    'For planning. Local codes, the hood’s installation instructions and a licensed practitioner decide.',
+};
+
+export const untitled = 'Kitchen';
