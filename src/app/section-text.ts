@@ -31,14 +31,19 @@ export function parseSection(text: string, system: System): Parsed<Section> {
   const bare = typed.replace(/\b(round|rectangular|oval|duct|stack|flat channel)\b/g, '').trim();
   const [first = '', second, ...more] = bare.split(/\s*[x×]\s*/);
   if (more.length > 0) return { ok: false, message: says.refused };
-  const unit = /(in|mm|cm|m|"|')\.?$/.exec(second ?? '')?.[1] ?? '';
-  const a = side(second !== undefined && /[\d.]$/.test(first) ? `${first} ${unit}` : first, system);
+  const a = side(withUnitOf(first, second), system);
   if (!a.ok) return a;
   if (second === undefined) return { ok: true, value: { shape: 'round', diameter: a.value } };
-  const b = side(second, system);
+  const b = side(withUnitOf(second, first), system);
   if (!b.ok) return b;
   const [height, width] = [Math.min(a.value, b.value), Math.max(a.value, b.value)];
   return { ok: true, value: { shape: oval ? 'oval' : 'rectangular', width, height } };
+}
+
+/** A side as it was typed, or with the other side's unit where it has none of its own: 3 x 10 in. */
+function withUnitOf(text: string, other: string | undefined): string {
+  const unit = /(?:inch(?:es)?|in|mm|cm|m|"|″|”|'|′|’)\.?$/.exec(other ?? '')?.[0] ?? '';
+  return /[\d.¼-¾⅐-⅞]$/.test(text) ? `${text} ${unit}` : text;
 }
 
 function side(text: string, system: System): Parsed {

@@ -84,7 +84,7 @@ export function pastedRows(text: string): CurveRow[] | null {
     .filter((line) => line !== '');
   if (lines.length < 2 && !/[\t;]/.test(text.trim())) return null;
   const cells = lines.map((line) =>
-    line.split(/\t|;|\s{2,}|(?<=[\d.])\s+(?=[\d.-])/).map((part) => part.trim()),
+    line.split(/[\t;]/.test(line) ? /[\t;]/ : /\s{2,}|(?<=[\d.])\s+(?=[\d.-])/).map((part) => part.trim()),
   );
   const [first] = cells;
   const body = first && !first.some((part) => /\d/.test(part)) ? cells.slice(1) : cells;

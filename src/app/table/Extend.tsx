@@ -87,7 +87,7 @@ function Leg({ from, onDrawn, autoFocus }: LegProps) {
       </label>
       <TextField className="inline-field" value={text} onChange={setText}>
         <Label>Length</Label>
-        <Input spellCheck={false} autoComplete="off" placeholder={units === 'imperial' ? `3' 4"` : '1020'} />
+        <Input spellCheck={false} autoComplete="off" placeholder={formatLength(1.016, units)} />
       </TextField>
       <Button type="submit" className="button">
         Draw leg

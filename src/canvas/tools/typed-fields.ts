@@ -14,8 +14,10 @@ export function blankFields(count: number): TypedFields {
   return { texts: Array.from({ length: count }, () => ''), active: 0 };
 }
 
-const opening = /^[0-9.]$/;
-const following = /^[0-9.,'"′″/ a-z-]$/i;
+/** A key that a length can begin with. */
+export const opening = /^[0-9.,¼-¾⅛⅜⅝⅞]$/;
+/** A key that can stand further on in a length, a ratio or a count. */
+export const following = /^[0-9.,'"′″’”¼-¾⅛⅜⅝⅞/ a-z-]$/i;
 
 /** The fields after any key: Tab and its way back, Backspace, or a printable key; `null` where it means nothing here. */
 export function typedKey(fields: TypedFields, input: KeyInput): TypedFields | null {

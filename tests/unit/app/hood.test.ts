@@ -89,6 +89,13 @@ describe('what is pasted into the table', () => {
     expect(pastedRows('300 cfm')).toBeNull();
   });
 
+  it('keeps thousands that are set apart by a space in one cell where tabs or semicolons part them', () => {
+    expect(pastedRows('1 200 m³/h\t0,25 kPa\n1 500 m³/h;0,2 kPa')?.map(({ flow }) => flow.text)).toEqual([
+      '1 200 m³/h',
+      '1 500 m³/h',
+    ]);
+  });
+
   it('goes over the rows from where it was pasted, and beyond them', () => {
     const rows = rowsOf(points, 'metric');
     const over = withPasted(rows, 2, [

@@ -34,8 +34,14 @@ describe('a duct size', () => {
     expect(section('4 x 7 oval', 'imperial')).toMatchObject({ shape: 'oval', height: 4 * INCH });
   });
 
-  it('takes the unit of the second side for both', () => {
+  it('takes the unit of one side for both', () => {
     expect(section('200 x 100 mm', 'imperial')).toEqual({ shape: 'rectangular', width: 0.2, height: 0.1 });
+    expect(section('200 mm x 100', 'imperial')).toEqual({ shape: 'rectangular', width: 0.2, height: 0.1 });
+    expect(section('3¼ × 10″', 'metric')).toEqual({
+      shape: 'rectangular',
+      width: 10 * INCH,
+      height: 3.25 * INCH,
+    });
   });
 
   it('is refused with a sentence where it makes no sense', () => {

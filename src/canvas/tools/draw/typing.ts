@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../../graph/document.ts';
 import { parseAngle, parseLength } from '../../../units/index.ts';
+import { opening } from '../typed-fields.ts';
 
 export type Field = 'length' | 'angle';
 
@@ -20,11 +21,10 @@ export type Typed =
   | { readonly kind: 'value'; readonly value: number }
   | { readonly kind: 'bad'; readonly message: string };
 
-const opening = /^[0-9.]$/;
-const openingAngle = /^[0-9.-]$/;
+const openingAngle = /^[0-9.,-]$/;
 /** No unit of length has a `u` or a `d`: these stay free for up and down. */
-const following = /^[0-9.,'"′″/ a-ce-tv-z-]$/i;
-const followingAngle = /^[0-9. a-z°]$/i;
+const following = /^[0-9.,'"′″’”¼-¾⅛⅜⅝⅞/ a-ce-tv-z-]$/i;
+const followingAngle = /^[0-9., a-z°]$/i;
 
 /** The typing after a printable key, or null where the key starts or continues no number. */
 export function typeKey(typing: Typing, key: string): Typing | null {

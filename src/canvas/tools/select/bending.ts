@@ -5,14 +5,17 @@ import type { SheetId } from '../../../graph/sheet.ts';
 import {
   formatFlow,
   formatLength,
+  formatNumber,
   formatPressure,
   type Parsed,
   parseLength,
+  parseNumber,
   type System,
 } from '../../../units/index.ts';
 import { type BendGrip, bendGrip } from '../../bend-grip.ts';
 import { actionOf } from '../keys.ts';
 import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
+import { following, opening } from '../typed-fields.ts';
 import { selectIdle } from './idle.ts';
 
 /** A dragged radius comes in steps of this much r/D, but for Alt. */
@@ -86,7 +89,7 @@ export function bending(
     if (!bend) return '';
     const parts = [
       `r ${formatLength(bend.radius, units, { inchesOnly: true })}`,
-      `${bend.radiusRatio.toFixed(2)} D`,
+      `${formatNumber(bend.radiusRatio, 2)} D`,
     ];
     if (outcome?.solved) {
       const loss = outcome.fittings.find((fitting) => fitting.at === node && fitting.kind === 'bend')?.loss;
@@ -153,8 +156,7 @@ export function bending(
       if (action === 'type.commit') return commit();
       if (action === 'type.cancel') return selectIdle(context);
       if (action === 'type.erase' && text !== '') text = text.slice(0, -1);
-      else if (!input.modifiers.mod && (text === '' ? /^[0-9.]$/ : /^[0-9.,'"′″/ a-z]$/i).test(input.key))
-        text += input.key;
+      else if (!input.modifiers.mod && (text === '' ? opening : following).test(input.key)) text += input.key;
       else return false;
       show();
       return true;
@@ -167,10 +169,10 @@ export function bending(
 
 /** A radius in metres from a length, or from a ratio to the diameter: `1.5D`, `1.5 r/D`. */
 export function parseRadius(text: string, side: number, units: System): Parsed {
-  const ratio = /^\s*([\d.,]+)\s*(?:×\s*)?(?:r\s*\/\s*)?d\s*$/i.exec(text);
+  const ratio = /^(.*?)\s*(?:×\s*)?(?:r\s*\/\s*)?d\s*$/i.exec(text);
   if (ratio) {
-    const value = Number(ratio[1]?.replace(',', '.'));
-    if (value > 0 && Number.isFinite(value)) return { ok: true, value: value * side };
+    const read = parseNumber(ratio[1] ?? '');
+    if (read.ok && read.value > 0) return { ok: true, value: read.value * side };
     return { ok: false, message: 'Type how many diameters: 1.5D.' };
   }
   const length = parseLength(text, units);

@@ -132,6 +132,8 @@ describe('a typed radius', () => {
   it('is a length or a number of diameters', () => {
     expect(parseRadius('12"', 0.2, 'imperial')).toEqual({ ok: true, value: expect.closeTo(0.3048, 12) });
     expect(parseRadius('1.5D', 0.2, 'imperial')).toEqual({ ok: true, value: expect.closeTo(0.3, 12) });
+    expect(parseRadius('1,5 D', 0.2, 'imperial')).toEqual({ ok: true, value: expect.closeTo(0.3, 12) });
+    expect(parseRadius('1 1/2 × D', 0.2, 'imperial')).toEqual({ ok: true, value: expect.closeTo(0.3, 12) });
     expect(parseRadius('2 r/D', 0.2, 'metric')).toEqual({ ok: true, value: expect.closeTo(0.4, 12) });
     expect(parseRadius('0', 0.2, 'metric').ok).toBe(false);
     expect(parseRadius('0D', 0.2, 'metric').ok).toBe(false);

@@ -25,9 +25,18 @@ describe('typing a leg', () => {
     ['1.02 m', 1.02],
     ['40 1/2"', 40.5 * 0.0254],
     ["3'", 0.9144],
+    ['3\'-4½"', 1.0287],
+    ['½"', 0.0127],
+    [',5 m', 0.5],
+    ['1,02 m', 1.02],
+    ['3′ 4″', 1.016],
   ])('takes %s', (text, metres) => {
     const typed = typedLength(type(text), 'imperial');
     expect(typed.kind === 'value' && typed.value).toBeCloseTo(metres, 12);
+  });
+
+  it('takes an angle with a decimal comma', () => {
+    expect(typedAngle(type('22,5', angleField))).toEqual({ kind: 'value', value: 22.5 });
   });
 
   it('leaves U and D free for up and down', () => {
