@@ -1,7 +1,10 @@
 import type { Route } from '../graph/route.ts';
 import type { Solved } from '../graph/solution.ts';
+import { words } from '../words/index.ts';
 import { nodeName, segmentName } from './places.ts';
 import { capitalized } from './wording.ts';
+
+const says = words.panels.ledger;
 
 /** One use of the fan's pressure. */
 export interface LedgerEntry {
@@ -50,8 +53,8 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
     const loss = -solved.house.pressure;
     entries.push({
       id: 'house',
-      name: 'House',
-      what: 'drawing the air in through leaks and make-up openings',
+      name: says.house,
+      what: says.drawingIn,
       loss,
       share: loss / solved.totalPressure,
       figure: 'house pressure',
@@ -62,7 +65,7 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
     entries.push({
       id: `${booster.node}/booster`,
       name: capitalized(nodeName(route, booster.node)),
-      what: `${booster.name}, which helps`,
+      what: says.helps(booster.name),
       loss: -booster.pressure,
       share: -booster.pressure / solved.totalPressure,
       place: { nodes: [booster.node], segments: [] },

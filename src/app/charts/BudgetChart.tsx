@@ -3,6 +3,7 @@ import { nothing } from '../../canvas/board.ts';
 import { type BudgetPart, pressureBudget } from '../../graph/budget.ts';
 import type { Solved } from '../../graph/solution.ts';
 import { formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import type { ChartSize } from '../panel/chart-size.ts';
 import { capitalized, percent } from '../wording.ts';
@@ -25,7 +26,9 @@ export function BudgetChart({ solved, size: { width } }: { solved: Solved; size:
       <svg
         viewBox={`0 0 ${width} ${height}`}
         role="img"
-        aria-label={`Pressure by part: ${parts.map((part) => `${part.cause} ${formatPressure(part.loss, units)}`).join(', ')}`}
+        aria-label={words.charts.budget.label(
+          parts.map((part) => `${part.cause} ${formatPressure(part.loss, units)}`).join(', '),
+        )}
         onPointerLeave={() => board.set({ hover: nothing })}
       >
         {parts.map((part, i) => (

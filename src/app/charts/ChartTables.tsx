@@ -4,10 +4,13 @@ import { pressureBudget } from '../../graph/budget.ts';
 import type { Hood } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
 import { formatFlow, formatPressure, formatRun, quantity, unitOf } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { placeName, profileSteps } from '../panel/profile-steps.ts';
 import { capitalized, percent } from '../wording.ts';
 import { fanRows } from './fan-rows.ts';
+
+const says = words.charts.tables;
 
 /** Where each speed works, and the curves in figures. */
 export function FanTable({ hood }: { hood: Hood }) {
@@ -19,8 +22,8 @@ export function FanTable({ hood }: { hood: Hood }) {
   return (
     <>
       <ChartTable
-        caption="Where each speed works"
-        heads={['Speed', 'Air', 'Total pressure', 'Static pressure']}
+        caption={says.working}
+        heads={[says.speed, says.air, says.totalPressure, says.staticPressure]}
       >
         {working.map(({ name, outcome }) => (
           <tr key={name}>
@@ -38,8 +41,8 @@ export function FanTable({ hood }: { hood: Hood }) {
         ))}
       </ChartTable>
       <ChartTable
-        caption={`Total pressure by air, ${unitOf('pressure', units)}`}
-        heads={['Air', ...hood.speeds.map(({ name }) => capitalized(name)), 'The run asks for']}
+        caption={says.pressureByAir(unitOf('pressure', units))}
+        heads={[says.air, ...hood.speeds.map(({ name }) => capitalized(name)), says.runAsksFor]}
       >
         {curves.map(({ flow, fan, system }) => (
           <tr key={flow}>
@@ -61,8 +64,8 @@ export function ProfileTable({ solved }: { solved: Solved }) {
   const route = useBoard((state) => state.solution.route);
   return (
     <ChartTable
-      caption={`Pressure along the run, ${unitOf('pressure', units)}`}
-      heads={['Place', 'From the hood', 'Takes', 'Total after', 'Static after']}
+      caption={says.alongRun(unitOf('pressure', units))}
+      heads={[says.place, says.fromHood, says.takes, says.totalAfter, says.staticAfter]}
     >
       {profileSteps(solved, route).map(({ to, place, loss }) => (
         <PlaceRow
@@ -86,7 +89,7 @@ export function ProfileTable({ solved }: { solved: Solved }) {
 export function BudgetTable({ solved }: { solved: Solved }) {
   const units = useBoard((state) => state.units);
   return (
-    <ChartTable caption="Pressure by part" heads={['Part', 'Takes', 'Share']}>
+    <ChartTable caption={words.charts.dock.budget} heads={[says.part, says.takes, says.share]}>
       {pressureBudget(solved).map(({ cause, loss, share, nodes, segments }) => (
         <PlaceRow key={cause} name={capitalized(cause)} place={{ nodes, segments }}>
           <td>{formatPressure(loss, units)}</td>
@@ -94,7 +97,7 @@ export function BudgetTable({ solved }: { solved: Solved }) {
         </PlaceRow>
       ))}
       <tr className="sum">
-        <th scope="row">The fan gives</th>
+        <th scope="row">{says.fanGives}</th>
         <td>{formatPressure(solved.totalPressure, units)}</td>
         <td>{percent(1)}</td>
       </tr>

@@ -1,6 +1,7 @@
 import './charts.css';
 import { useState } from 'react';
 import { Heading, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { useFocusBack } from '../focus-back.ts';
@@ -8,6 +9,8 @@ import { FanChart } from '../panel/FanChart.tsx';
 import { PressureProfile } from '../panel/PressureProfile.tsx';
 import { BudgetChart } from './BudgetChart.tsx';
 import { BudgetTable, FanTable, ProfileTable } from './ChartTables.tsx';
+
+const says = words.charts.dock;
 
 const size = { width: 440, height: 206 };
 
@@ -23,23 +26,23 @@ export default function ChartsDock() {
   const tables = shown === 'tables';
   const outcome = speed?.outcome.solved ? speed.outcome : null;
   return (
-    <section ref={box} tabIndex={-1} className="charts-dock" aria-label="Charts">
+    <section ref={box} tabIndex={-1} className="charts-dock" aria-label={says.heading}>
       <header className="table-bar">
-        <Heading level={2}>Charts{speed ? ` at ${speed.name}` : ''}</Heading>
+        <Heading level={2}>{speed ? says.headingAt(speed.name) : says.heading}</Heading>
         <ToggleButtonGroup
           className="switch"
-          aria-label="Show"
+          aria-label={says.show}
           selectionMode="single"
           disallowEmptySelection
           selectedKeys={[shown]}
           onSelectionChange={(keys) => setShown([...keys][0] === 'tables' ? 'tables' : 'charts')}
         >
-          <ToggleButton id="charts">Charts</ToggleButton>
-          <ToggleButton id="tables">Tables</ToggleButton>
+          <ToggleButton id="charts">{says.heading}</ToggleButton>
+          <ToggleButton id="tables">{says.tables}</ToggleButton>
         </ToggleButtonGroup>
         <IconButton
           icon="close"
-          label="Close the charts"
+          label={says.close}
           placement="left"
           onPress={() => ui.setState({ charts: false })}
         />
@@ -47,24 +50,24 @@ export default function ChartsDock() {
       <div className="charts-body">
         {hood && (
           <section aria-labelledby="chart-fan" tabIndex={tables ? 0 : -1}>
-            <h3 id="chart-fan">Fan and run</h3>
+            <h3 id="chart-fan">{says.fan}</h3>
             {tables ? <FanTable hood={hood} /> : <FanChart hood={hood} size={size} />}
           </section>
         )}
         {outcome ? (
           <>
             <section aria-labelledby="chart-profile" tabIndex={tables ? 0 : -1}>
-              <h3 id="chart-profile">Pressure along the run</h3>
+              <h3 id="chart-profile">{says.profile}</h3>
               {tables ? <ProfileTable solved={outcome} /> : <PressureProfile solved={outcome} size={size} />}
             </section>
             <section aria-labelledby="chart-budget" tabIndex={tables ? 0 : -1}>
-              <h3 id="chart-budget">Pressure by part</h3>
+              <h3 id="chart-budget">{says.budget}</h3>
               {tables ? <BudgetTable solved={outcome} /> : <BudgetChart solved={outcome} size={size} />}
             </section>
           </>
         ) : (
           <p className="hint">
-            {speed && !speed.outcome.solved ? speed.outcome.reason : 'Draw a route from a hood to a cap.'}
+            {speed && !speed.outcome.solved ? speed.outcome.reason : words.panels.pressure.draw}
           </p>
         )}
       </div>

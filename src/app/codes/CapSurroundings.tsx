@@ -3,15 +3,18 @@ import { setCapClearance } from '../../graph/edits/index.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { placesOf, sentence } from '../../graph/places.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { within } from '../kitchen/reading.ts';
 
+const says = words.codes.surroundings;
+
 const fields = [
-  { what: 'propertyLine', label: 'To the property line' },
-  { what: 'opening', label: 'To a window or door' },
-  { what: 'intake', label: 'To an air intake' },
-  { what: 'aboveIntake', label: 'Above that intake' },
+  { what: 'propertyLine', label: says.propertyLine },
+  { what: 'opening', label: says.opening },
+  { what: 'intake', label: says.intake },
+  { what: 'aboveIntake', label: says.aboveIntake },
 ] as const;
 
 /** Farther than this is as good as nothing near, m. */
@@ -29,14 +32,14 @@ export function CapSurroundings() {
   const places = placesOf(route);
   const set = (cap: string, what: (typeof fields)[number]['what'], metres: number | null) =>
     board.dispatch(
-      metres === null ? 'take out a distance of the cap' : 'enter a distance of the cap',
+      metres === null ? words.edits.codes.takeOutDistance : words.edits.codes.enterDistance,
       (draft) => setCapClearance(draft, schemeId, cap, what, metres),
     );
   const show = (metres: number) => formatLength(metres, units);
   return (
     <>
       {caps.map((cap) => {
-        const title = `Around ${places.node(cap.id)}, measured on site`;
+        const title = says.around(places.node(cap.id));
         return (
           <Group key={cap.id} className="cap-around" aria-label={title}>
             <h3 className="code-group">{sentence(title)}</h3>

@@ -4,16 +4,19 @@ import { checkCodes } from '../../advice/codes/check.ts';
 import type { CodeResult, CodeState } from '../../advice/codes/types.ts';
 import { sourceWords } from '../../graph/derive/text.ts';
 import { rules } from '../../graph/rules.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Icon, type IconName } from '../icons.tsx';
 import { PlacedRow } from '../panel/PlacedRow.tsx';
 import { CapSurroundings } from './CapSurroundings.tsx';
 
+const says = words.codes.results;
+
 const groups: readonly { readonly state: CodeState; readonly title: string; readonly icon: IconName }[] = [
-  { state: 'fails', title: 'Does not meet', icon: 'danger' },
-  { state: 'cannot tell', title: 'Cannot be told yet', icon: 'caution' },
-  { state: 'meets', title: 'Meets', icon: 'tick' },
-  { state: 'not applicable', title: 'Does not apply', icon: 'note' },
+  { state: 'fails', title: says.groups.fails, icon: 'danger' },
+  { state: 'cannot tell', title: says.groups.open, icon: 'caution' },
+  { state: 'meets', title: says.groups.meets, icon: 'tick' },
+  { state: 'not applicable', title: says.groups.notApplicable, icon: 'note' },
 ];
 
 /** The scheme against codes and practice: each rule with its limit, its source and its place on the sheets. */
@@ -27,12 +30,12 @@ export function Codes() {
   return (
     <>
       <p className="lead">
-        {count('fails')} not met, {count('cannot tell')} open, {count('meets')} met
-        {off > 0 ? `, ${off} switched off` : ''}. Model codes and practice, not your local code: the local
-        authority and the hood's instructions decide.
+        {off > 0
+          ? says.leadWithOff(count('fails'), count('cannot tell'), count('meets'), off)
+          : says.lead(count('fails'), count('cannot tell'), count('meets'))}
       </p>
       <Button className="button" onPress={() => ui.setState({ rules: true })}>
-        Rules and limits…
+        {says.rules}
       </Button>
       {groups.map(({ state, title, icon }) => {
         const some = results.filter((one) => one.state === state);
@@ -59,8 +62,8 @@ export function Codes() {
 function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
   const place = { nodes: result.nodes, segments: result.segments };
   const figures = [
-    result.measured && `Found: ${result.measured}`,
-    result.limit && `Limit: ${result.limit}${result.overridden ? ' (set in this job)' : ''}`,
+    result.measured && says.found(result.measured),
+    result.limit && (result.overridden ? says.ownLimit(result.limit) : says.limit(result.limit)),
   ].filter(Boolean);
   return (
     <li>
@@ -73,7 +76,7 @@ function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
             <span className="remedy">{result.remedy}</span>
           )}
           <span className="source">
-            {result.source} ({sourceWords[result.sourceKind]}). Edition: {result.edition}.
+            {says.source(result.source, sourceWords[result.sourceKind], result.edition)}
           </span>
         </span>
       </PlacedRow>

@@ -5,9 +5,12 @@ import { sourceWords } from '../../graph/derive/text.ts';
 import { resetRules, setRule } from '../../graph/edits/index.ts';
 import { type RuleLimit, type RuleRow, ruleLimit, ruleOn, rules } from '../../graph/rules.ts';
 import { type Parsed, parseFlow, parseLength, parseVelocity, type System } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { readPlain } from '../kitchen/reading.ts';
+
+const says = words.codes.rules;
 
 /** Which rules this job is held to, and with which limits. Each change is an edit like any other. */
 export default function RulesDialog() {
@@ -19,13 +22,10 @@ export default function RulesDialog() {
     <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
       <Modal className="modal wide">
         <Dialog className="dialog">
-          <Heading slot="title">Rules and limits of this job</Heading>
-          <p className="hint">
-            Set them to what your local authority has adopted. A limit that differs from its source is shown
-            as set in this job wherever it is used.
-          </p>
+          <Heading slot="title">{says.heading}</Heading>
+          <p className="hint">{says.hint}</p>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-          <section className="rule-list" aria-label="Rules" tabIndex={0}>
+          <section className="rule-list" aria-label={says.list} tabIndex={0}>
             {rules.map((rule) => (
               <Rule key={rule.id} rule={rule} />
             ))}
@@ -34,12 +34,12 @@ export default function RulesDialog() {
             <Button
               className="button"
               isDisabled={profile === undefined}
-              onPress={() => board.dispatch('reset the rules', resetRules)}
+              onPress={() => board.dispatch(words.edits.codes.resetRules, resetRules)}
             >
-              Reset all
+              {says.resetAll}
             </Button>
             <Button className="button primary" onPress={close}>
-              Close
+              {words.shell.dialog.close}
             </Button>
           </div>
         </Dialog>
@@ -55,7 +55,7 @@ function Rule({ rule }: { rule: RuleRow }) {
   const on = ruleOn(profile, rule.id);
   const limit = ruleLimit(profile, rule.id);
   const set = (next: RuleLimit | null) =>
-    board.dispatch(next === null ? 'take back a limit' : 'change a limit', (job) =>
+    board.dispatch(next === null ? words.edits.codes.takeBackLimit : words.edits.codes.changeLimit, (job) =>
       setRule(job, rule.id, { limit: next }),
     );
   const values = limit === undefined ? [] : typeof limit.value === 'number' ? [limit.value] : limit.value;
@@ -65,7 +65,7 @@ function Rule({ rule }: { rule: RuleRow }) {
         className="tick"
         isSelected={on}
         onChange={(next) =>
-          board.dispatch(next ? 'switch a rule on' : 'switch a rule off', (job) =>
+          board.dispatch(next ? words.edits.codes.ruleOn : words.edits.codes.ruleOff, (job) =>
             setRule(job, rule.id, { off: !next }),
           )
         }
@@ -75,7 +75,7 @@ function Rule({ rule }: { rule: RuleRow }) {
       </Checkbox>
       <p>{rule.what}</p>
       <p className="source">
-        {rule.source} ({sourceWords[rule.sourceKind]}). Edition: {rule.edition}.
+        {words.codes.results.source(rule.source, sourceWords[rule.sourceKind], rule.edition)}
       </p>
       {on && values.length > 0 && (
         <div className="rule-limits">
@@ -83,7 +83,9 @@ function Rule({ rule }: { rule: RuleRow }) {
             <QuantityField
               // biome-ignore lint/suspicious/noArrayIndexKey: a limit has one figure, or a least and a most
               key={i}
-              label={`${values.length === 1 ? 'Limit' : i === 0 ? 'Least' : 'Most'} of ${rule.name.charAt(0).toLowerCase()}${rule.name.slice(1)}`}
+              label={(values.length === 1 ? says.limitOf : i === 0 ? says.leastOf : says.mostOf)(
+                rule.name.charAt(0).toLowerCase() + rule.name.slice(1),
+              )}
               value={limitWords(value, rule.unit, units)}
               parse={(text) => inBand(readLimit(text, rule, units), values, i)}
               onCommit={(next) => set(banded(values, i, next))}
@@ -91,9 +93,9 @@ function Rule({ rule }: { rule: RuleRow }) {
           ))}
           {limit?.overridden && (
             <span className="rule-own">
-              Set in this job; the source says {rule.printed}.
+              {says.ownLimit(rule.printed ?? '')}
               <Button className="button" onPress={() => set(null)}>
-                Take back
+                {says.takeBack}
               </Button>
             </span>
           )}
@@ -114,12 +116,12 @@ function inBand(read: Parsed, values: readonly number[], index: number): Parsed 
   const other = values[1 - index];
   if (!read.ok || values.length < 2 || other === undefined) return read;
   const fits = index === 0 ? read.value < other : read.value > other;
-  return fits ? read : { ok: false, message: 'The least lies below the most.' };
+  return fits ? read : { ok: false, message: says.leastBelowMost };
 }
 
 function readLimit(text: string, rule: RuleRow, units: System): Parsed {
   const read = readUnit(text, rule, units);
-  return read.ok && read.value < 0 ? { ok: false, message: 'A limit is not below 0.' } : read;
+  return read.ok && read.value < 0 ? { ok: false, message: says.below0 } : read;
 }
 
 function readUnit(text: string, { unit }: RuleRow, units: System): Parsed {
@@ -132,13 +134,13 @@ function readUnit(text: string, { unit }: RuleRow, units: System): Parsed {
       return parseFlow(text, units);
     case 'turns':
       return readPlain(text, {
-        what: 'The number of turns',
+        what: says.turnsRange,
         low: 0,
         high: 50,
         unit: /\s*turns?$/,
         whole: true,
       });
     default:
-      return readPlain(text, { what: 'A number of diameters', low: 0, high: 50, unit: /\s*diameters?$/ });
+      return readPlain(text, { what: says.diametersRange, low: 0, high: 50, unit: /\s*diameters?$/ });
   }
 }

@@ -5,8 +5,11 @@ import type { SchemeGoal } from '../../advice/compare/standing.ts';
 import { type Catching, winning } from '../../advice/compare/winning.ts';
 import { formatMoney } from '../../advice/cost/price.ts';
 import { formatFlow } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { inIdlePieces } from '../idle-work.ts';
+
+const says = words.compare.catching;
 
 interface WhatWouldWinProps {
   readonly loser: SchemeFigures;
@@ -36,12 +39,13 @@ export function WhatWouldWin({ loser, winner, speed, speedName, goal }: WhatWoul
       ),
     [job, key],
   );
-  if (!current) return <p className="muted">{loser.name}: trying changes…</p>;
+  if (!current) return <p className="muted">{says.trying(loser.name)}</p>;
   const { catching } = current;
   if (!catching)
     return (
       <p>
-        <strong>{loser.name}</strong>: no change on the list brings it nearer.
+        <strong>{loser.name}</strong>
+        {says.nothing}
       </p>
     );
   const { members, figures, wins } = catching;
@@ -50,13 +54,17 @@ export function WhatWouldWin({ loser, winner, speed, speedName, goal }: WhatWoul
   return (
     <div className="catching">
       <p>
-        <strong>{loser.name}</strong> {wins ? 'would win with' : 'would not win even with'}{' '}
-        {members.map(({ title }) => title).join('; ')}: {formatFlow(flow, units)} at {speedName}, parts{' '}
-        {formatMoney(cost, true)}.
+        <strong>{loser.name}</strong>{' '}
+        {(wins ? says.wouldWin : says.wouldNotWin)(
+          members.map(({ title }) => title).join('; '),
+          formatFlow(flow, units),
+          speedName,
+          formatMoney(cost, true),
+        )}
       </p>
       {wins && (
         <Button className="button" onPress={() => board.dispatch(catching.label, catching.recipe)}>
-          Do it to {loser.name}
+          {says.doIt(loser.name)}
         </Button>
       )}
     </div>

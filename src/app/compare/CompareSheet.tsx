@@ -5,11 +5,14 @@ import { pricesAreInvented } from '../../advice/cost/price.ts';
 import { RouteDrawing } from '../../canvas/route-svg.tsx';
 import { sheetTitles } from '../../drawing/view.ts';
 import { formatFlow } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';
 import { BudgetBar, BudgetFigures, BudgetPatterns } from './BudgetBar.tsx';
 import { WhatWouldWin } from './Catching.tsx';
 import { shownSheets } from './drawings.ts';
+
+const says = words.compare.sheet;
 
 /** The comparison itself: what is printed. */
 export function CompareSheet({ comparison, goal }: { comparison: Comparison; goal: SchemeGoal }) {
@@ -32,9 +35,9 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
   const losers = schemes.filter(({ id }) => winner && id !== winner.id);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys
-    <section className="compare-sheet" style={fitting(rows.length)} aria-label="Comparison" tabIndex={0}>
+    <section className="compare-sheet" style={fitting(rows.length)} aria-label={says.label} tabIndex={0}>
       <p className="compare-title">
-        <strong>{job.title}</strong> at {speed}; the cooktop asks for {formatFlow(need, units)}.
+        <strong>{job.title}</strong> {says.at(speed, formatFlow(need, units))}
       </p>
       <BudgetPatterns />
       <table className="compare-table">
@@ -46,7 +49,7 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
                 <span className="compare-name">{name}</span>
                 {id === recommendation.winner && (
                   <span className="compare-mark">
-                    <Icon name="tick" size={13} /> recommended
+                    <Icon name="tick" size={13} /> {says.recommended}
                   </span>
                 )}
               </th>
@@ -81,7 +84,7 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
                 <td key={schemes[i]?.id} data-best={cell.best || undefined}>
                   <span className="compare-value">
                     {cell.best && <Icon name="tick" size={13} />}
-                    {cell.best && <span className="unseen">best: </span>}
+                    {cell.best && <span className="unseen">{says.best} </span>}
                     {cell.text}
                     {cell.short && <span className="compare-short">{shortWord(row.id)}</span>}
                   </span>
@@ -91,7 +94,7 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
             </tr>
           ))}
           <tr>
-            <th scope="row">Where the pressure goes</th>
+            <th scope="row">{says.pressure}</th>
             {schemes.map((scheme) => (
               <td key={scheme.id}>
                 {scheme.solved ? (
@@ -106,7 +109,7 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
             ))}
           </tr>
           <tr className="compare-findings">
-            <th scope="row">Findings</th>
+            <th scope="row">{says.findings}</th>
             {schemes.map(({ id, findings }) => (
               <td key={id}>
                 <ul>
@@ -115,8 +118,8 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
                       <strong>{finding.severity}</strong> <span>{finding.message}</span>
                     </li>
                   ))}
-                  {findings.length > told && <li>and {findings.length - told} more on the desk</li>}
-                  {findings.length === 0 && <li>none</li>}
+                  {findings.length > told && <li>{says.more(findings.length - told)}</li>}
+                  {findings.length === 0 && <li>{says.none}</li>}
                 </ul>
               </td>
             ))}
@@ -125,7 +128,7 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
       </table>
       <div className="compare-verdict">
         <div>
-          <h2>{winner ? `Recommended: ${winner.name}` : 'No recommendation'}</h2>
+          <h2>{winner ? says.winner(winner.name) : says.noWinner}</h2>
           <ul>
             {recommendation.because.map((words) => (
               <li key={words}>{words}</li>
@@ -134,7 +137,7 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
         </div>
         {winner && (
           <div>
-            <h2>What would make another win</h2>
+            <h2>{says.another}</h2>
             {losers.map((loser) => (
               <WhatWouldWin
                 key={loser.id}
@@ -149,9 +152,8 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
         )}
       </div>
       <p className="compare-foot">
-        <span className="on-paper">Findings are cut short here; the desk has them in full. </span>✓ marks the
-        best of a row where the schemes differ. {pricesAreInvented} A planning estimate: local code, the
-        hood's instructions and a licensed installer decide.
+        <span className="on-paper">{says.cutShort} </span>
+        {says.foot(pricesAreInvented)}
       </p>
     </section>
   );
@@ -169,5 +171,5 @@ const usualRows = 16;
 const told = 3;
 
 function shortWord(row: string): string {
-  return row === 'house' ? ' beyond the limit' : ' short';
+  return row === 'house' ? ` ${says.beyondLimit}` : ' short';
 }

@@ -7,6 +7,9 @@ import { Icon } from '../icons.tsx';
 import { GoalChooser } from '../proposals/GoalChooser.tsx';
 import { CompareSheet } from './CompareSheet.tsx';
 import './compare.css';
+import { words } from '../../words/index.ts';
+
+const says = words.compare.view;
 
 /** Schemes side by side over the whole window; closing it leads back to the desk as it was. */
 export default function CompareView() {
@@ -16,7 +19,7 @@ export default function CompareView() {
   return (
     <ModalOverlay className="compare-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
       <Modal className="compare-modal">
-        <Dialog className="compare" aria-label="Compare schemes">
+        <Dialog className="compare" aria-label={says.heading}>
           <Page close={close} />
         </Dialog>
       </Modal>
@@ -44,12 +47,12 @@ function Page({ close }: { close: () => void }) {
   return (
     <>
       <header className="compare-bar">
-        <Heading slot="title">Compare schemes</Heading>
+        <Heading slot="title">{says.heading}</Heading>
         <GoalChooser />
         {job.schemes.length > 2 && (
           <CheckboxGroup
             className="compare-choice"
-            aria-label="Schemes to compare"
+            aria-label={says.schemes}
             value={ids}
             onChange={(next) => next.length >= 2 && next.length <= widest && setChosen(next)}
           >
@@ -65,17 +68,17 @@ function Page({ close }: { close: () => void }) {
         )}
         <span className="compare-buttons">
           <Button className="button" onPress={() => window.print()}>
-            Print
+            {says.print}
           </Button>
           <Button className="button primary" autoFocus onPress={close}>
-            Back to the desk
+            {says.back}
           </Button>
         </span>
       </header>
       {comparison ? (
         <CompareSheet comparison={comparison} goal={goal} />
       ) : (
-        <p className="compare-empty">Choose at least two schemes.</p>
+        <p className="compare-empty">{says.chooseTwo}</p>
       )}
     </>
   );

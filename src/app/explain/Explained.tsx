@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { FigureRef } from '../../graph/derive/derivation.ts';
+import { words } from '../../words/index.ts';
 import { useExplain } from './explainer.ts';
 
 interface ExplainedProps {
@@ -17,7 +18,7 @@ export function Explained({ refTo, children, className }: ExplainedProps) {
       className={className ? `explained ${className}` : 'explained'}
       data-explain={refTo.figure}
       aria-haspopup="dialog"
-      aria-description="Shows where this figure comes from"
+      aria-description={words.explain.figure.description}
       onClick={(event) => explain(refTo, event.currentTarget)}
     >
       {children}

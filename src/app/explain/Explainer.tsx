@@ -12,11 +12,14 @@ import {
   sourceWords,
 } from '../../graph/derive/text.ts';
 import type { Provenance } from '../../hydraulics/types.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
 import { ExplainContext } from './explainer.ts';
 import { Formula } from './Formula.tsx';
+
+const says = words.explain.panel;
 
 /** Between a figure, or its panel, and the sheet that explains it, px. */
 const GAP = 10;
@@ -86,22 +89,22 @@ function Steps({ shown, depth, onBack, onDeeper, onClose }: StepsProps) {
       <div className="explain-bar">
         {depth > 1 ? (
           <Button className="text-button explain-back" onPress={onBack}>
-            Back
+            {says.back}
           </Button>
         ) : (
-          <span className="explain-lead">Where this comes from</span>
+          <span className="explain-lead">{says.heading}</span>
         )}
         <span className="explain-tools">
           {derivation && <Copy text={derivationText(derivation, units)} />}
-          <IconButton icon="close" label="Close" onPress={onClose} />
+          <IconButton icon="close" label={words.shell.dialog.close} onPress={onClose} />
         </span>
       </div>
       {derivation ? (
         <Told derivation={derivation} onDeeper={onDeeper} />
       ) : (
         <>
-          <Heading slot="title">No derivation</Heading>
-          <p>There is no number here at this speed, so there is nothing to derive.</p>
+          <Heading slot="title">{says.noDerivation}</Heading>
+          <p>{says.nothing}</p>
         </>
       )}
     </>
@@ -128,12 +131,12 @@ function Told({ derivation, onDeeper }: { derivation: Derivation; onDeeper: (ref
       </p>
       {derivation.inputs.length > 0 && (
         <table className="explain-inputs">
-          <caption className="unseen">What goes into it</caption>
+          <caption className="unseen">{says.inputs}</caption>
           <thead className="unseen">
             <tr>
-              <th scope="col">Symbol</th>
-              <th scope="col">What</th>
-              <th scope="col">Value</th>
+              <th scope="col">{says.symbol}</th>
+              <th scope="col">{says.what}</th>
+              <th scope="col">{says.value}</th>
             </tr>
           </thead>
           <tbody>
@@ -148,7 +151,7 @@ function Told({ derivation, onDeeper }: { derivation: Derivation; onDeeper: (ref
         </table>
       )}
       {derivation.sources.length > 0 && (
-        <section className="explain-sources" aria-label="Sources">
+        <section className="explain-sources" aria-label={says.sources}>
           {derivation.sources.map((source) => (
             <SourceTold key={source.row} of={source} />
           ))}
@@ -197,8 +200,8 @@ function SourceTold({ of }: { of: Provenance }) {
     <div className="explain-source">
       {row && <p className="explain-row">{row.name}</p>}
       <p>{asSentence(of.source)}</p>
-      {row?.reference && <p className="explain-aside">C refers to the {row.reference}.</p>}
-      {row?.range && <p className="explain-aside">Holds for: {row.range}.</p>}
+      {row?.reference && <p className="explain-aside">{says.reference(row.reference)}</p>}
+      {row?.range && <p className="explain-aside">{says.range(row.range)}</p>}
       <p className="explain-aside">
         <span className="source-kind" data-kind={of.sourceKind}>
           {sourceWords[of.sourceKind]}
@@ -219,9 +222,7 @@ function Copy({ text }: { text: string }) {
       onPress={() => void navigator.clipboard.writeText(text).then(tell(true), tell(false))}
     >
       {now?.done && <Icon name="tick" size={12} />}
-      <span aria-live="polite">
-        {now === null ? 'Copy as text' : now.done ? 'Copied' : 'The browser refused'}
-      </span>
+      <span aria-live="polite">{now === null ? says.copy : now.done ? says.copied : says.refused}</span>
     </Button>
   );
 }

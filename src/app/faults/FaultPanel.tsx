@@ -4,6 +4,7 @@ import { sameProbe } from '../../advice/faults/next.ts';
 import type { Measurement } from '../../advice/faults/types.ts';
 import type { Job } from '../../graph/document.ts';
 import { schemeOf } from '../../graph/infer.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { useFocusBack } from '../focus-back.ts';
@@ -11,27 +12,26 @@ import { MeasuredFields } from './MeasuredFields.tsx';
 import { Results } from './Results.tsx';
 import { type Done, useDiagnosis } from './use-diagnosis.ts';
 
+const says = words.faults.panel;
+
 /** What is wrong with a hood that is weak or loud today, by what was measured at it; in the place of the side panel. */
 export default function FaultPanel() {
   const { ui } = useApp();
   const box = useFocusBack();
   const solved = useBoard((state) => state.solution.speeds.some(({ outcome }) => outcome.solved));
   return (
-    <aside ref={box} tabIndex={-1} className="side-panel fault-panel" aria-label="Find a fault">
+    <aside ref={box} tabIndex={-1} className="side-panel fault-panel" aria-label={says.heading}>
       <header className="fault-head">
-        <Heading level={2}>Find a fault</Heading>
-        <IconButton icon="close" label="Close" onPress={() => ui.setState({ faults: false })} />
+        <Heading level={2}>{says.heading}</Heading>
+        <IconButton
+          icon="close"
+          label={words.shell.dialog.close}
+          onPress={() => ui.setState({ faults: false })}
+        />
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-      <section className="tab-panel" aria-label="Measurements and causes" tabIndex={0}>
-        {solved ? (
-          <Guided />
-        ) : (
-          <p className="caution">
-            Draw the route as far as it is known first: a hood, its duct, and where it ends. Then measure, and
-            enter it here.
-          </p>
-        )}
+      <section className="tab-panel" aria-label={says.body} tabIndex={0}>
+        {solved ? <Guided /> : <p className="caution">{says.drawFirst}</p>}
       </section>
     </aside>
   );
@@ -52,11 +52,7 @@ function Guided() {
   const done = run.state === 'done' && run.schemeId === schemeId ? run : null;
   return (
     <>
-      <p className="caution">
-        Ladders and roofs kill: measure from the inside where you can, and leave the roof to people who are
-        secured on it. Where anything burns fuel in the house, a licensed technician tests for spillage of
-        carbon monoxide before and after the hood is changed.
-      </p>
+      <p className="caution">{says.safety}</p>
       <MeasuredFields measured={measured} take={take} drop={(one) => keep(without(one))} />
       <div className="fault-act">
         <Button
@@ -64,11 +60,9 @@ function Guided() {
           isDisabled={measured.length === 0 || run.state === 'running'}
           onPress={() => start(measured)}
         >
-          {run.state === 'running' ? 'Comparing…' : 'Find the cause'}
+          {run.state === 'running' ? says.comparing : says.find}
         </Button>
-        {done && changed(done, job, measured) && (
-          <span className="hint">{changed(done, job, measured)} changed since.</span>
-        )}
+        {done && changed(done, job, measured) && <span className="hint">{changed(done, job, measured)}</span>}
       </div>
       {run.state === 'failed' && <p className="field-error">{run.message}</p>}
       {done && <Results run={done} onMeasured={(one) => start(take(one))} />}
@@ -80,6 +74,6 @@ const none: readonly Measurement[] = [];
 
 /** What is no longer as it was when the causes were ranked. */
 function changed(run: Done, job: Job, measured: readonly Measurement[]): string | null {
-  if (run.measured !== measured) return 'Measurements have';
-  return schemeOf(run.job, run.schemeId) === schemeOf(job, run.schemeId) ? null : 'The drawing has';
+  if (run.measured !== measured) return says.measurementsChanged;
+  return schemeOf(run.job, run.schemeId) === schemeOf(job, run.schemeId) ? null : says.drawingChanged;
 }

@@ -2,33 +2,27 @@ import { useState } from 'react';
 import { Group } from 'react-aria-components';
 import type { MeasuredKind, Measurement, Probe } from '../../advice/faults/types.ts';
 import { probeWords } from '../../advice/faults/words.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
 import { capitalized } from '../wording.ts';
 import { measuredText, readMeasured } from './reading.ts';
 
+const says = words.faults.measured;
+
 const first: readonly { readonly kind: MeasuredKind; readonly label: string }[] = [
-  { kind: 'hood air', label: 'Air at the hood' },
-  { kind: 'cap air', label: 'Air at the cap' },
-  { kind: 'collar static', label: 'Static at the collar' },
-  { kind: 'sound', label: 'Sound at the cook' },
+  { kind: 'hood air', label: says.hoodAir },
+  { kind: 'cap air', label: says.capAir },
+  { kind: 'collar static', label: says.collarStatic },
+  { kind: 'sound', label: says.sound },
 ];
 
 const how = [
-  [
-    'Air at the hood',
-    'a flow hood, or a vane anemometer moved evenly over the whole filter, times the free area.',
-  ],
-  [
-    'Air at the cap',
-    'a powered flow hood or a rotating-vane anemometer over the opening, from a safe stand.',
-  ],
-  [
-    'Static at the collar',
-    'a manometer with its tube in a small hole in the duct a hand above the collar, square to the air, its other side open to the kitchen; close the hole with metal tape afterwards.',
-  ],
-  ["Sound at the cook's head", 'a sound level meter set to A, slow, where the cook stands.'],
+  [says.hoodAir, says.hoodAirHow],
+  [says.capAir, says.capAirHow],
+  [says.collarStatic, says.collarStaticHow],
+  [says.soundAtHead, says.soundHow],
 ] as const;
 
 interface Props {
@@ -52,9 +46,9 @@ export function MeasuredFields({ measured, take, drop }: Props) {
   const name = (index: number) => speeds[index]?.name ?? '';
   return (
     <>
-      <h3>What was measured</h3>
+      <h3>{says.heading}</h3>
       <Choice
-        label="At speed"
+        label={says.speed}
         choices={speeds.map((each, i) => ({ id: String(i), name: each.name }))}
         value={String(speed)}
         onChoose={(id) => {
@@ -62,7 +56,7 @@ export function MeasuredFields({ measured, take, drop }: Props) {
           board.set({ speed: Number(id) });
         }}
       />
-      <Group className="field-grid" aria-label={`Measured at ${name(speed)}`}>
+      <Group className="field-grid" aria-label={says.at(name(speed))}>
         {first.map(({ kind, label }) => {
           const probe: Probe = { kind, speed, condition: 'as used' };
           const known = measured.find(
@@ -80,7 +74,7 @@ export function MeasuredFields({ measured, take, drop }: Props) {
         })}
       </Group>
       {measured.length > 0 && (
-        <ul className="measured-list" aria-label="Measurements">
+        <ul className="measured-list" aria-label={says.list}>
           {measured.map((one) => (
             <li key={`${one.kind}/${one.speed}/${one.node ?? ''}/${one.condition}`}>
               <span>
@@ -90,7 +84,7 @@ export function MeasuredFields({ measured, take, drop }: Props) {
               </span>
               <IconButton
                 icon="remove"
-                label={`Take out ${probeWords(job, schemeId, one, name(one.speed))}`}
+                label={says.takeOut(probeWords(job, schemeId, one, name(one.speed)))}
                 placement="left"
                 onPress={() => drop(one)}
               />
@@ -99,7 +93,7 @@ export function MeasuredFields({ measured, take, drop }: Props) {
         </ul>
       )}
       <details className="how">
-        <summary>What to measure with</summary>
+        <summary>{says.how}</summary>
         <ul>
           {how.map(([what, with_]) => (
             <li key={what}>
@@ -107,10 +101,7 @@ export function MeasuredFields({ measured, take, drop }: Props) {
             </li>
           ))}
         </ul>
-        <p>
-          One speed tells little: two or more, and both air and pressure, tell causes apart. Each value is
-          taken to be good to 5 % (common practice{further.length > 0 ? '; sound to 5 dB' : ''}).
-        </p>
+        <p>{further.length > 0 ? says.precisionWithSound : says.precision}</p>
       </details>
     </>
   );

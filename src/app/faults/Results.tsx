@@ -4,18 +4,20 @@ import type { Diagnosis, Suspect, Verdict } from '../../advice/faults/diagnose.t
 import { causeRow, type Fault, type Measurement } from '../../advice/faults/types.ts';
 import { asFound, probeWords, siteWords, sizeWords } from '../../advice/faults/words.ts';
 import { formatFlow, formatNumber, formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { capitalized } from '../wording.ts';
 import { measuredText, readMeasured } from './reading.ts';
 import type { Done } from './use-diagnosis.ts';
 
+const says = words.faults.results;
+
 const verdicts: Record<Verdict, string> = {
-  'as drawn': 'What was measured is what the drawing gives: nothing has to be wrong to explain it.',
-  'told apart': 'One cause explains the measurements clearly better than the others that were tried.',
-  'cannot tell': 'These measurements cannot tell the first causes apart.',
-  'nothing fits':
-    'No single cause explains these measurements. Check the readings and the drawing, or look for two causes at once.',
+  'as drawn': says.verdicts.asDrawn,
+  'told apart': says.verdicts.toldApart,
+  'cannot tell': says.verdicts.cannotTell,
+  'nothing fits': says.verdicts.nothingFits,
 };
 
 /** How many causes are shown before the rest is asked for. */
@@ -26,12 +28,12 @@ export function Results({ run, onMeasured }: { run: Done; onMeasured: (one: Meas
   const [all, setAll] = useState(false);
   const shown = all ? diagnosis.suspects : diagnosis.suspects.slice(0, SHOWN);
   return (
-    <section className="fault-results" aria-label="Causes">
-      <h3>What the measurements say</h3>
+    <section className="fault-results" aria-label={says.label}>
+      <h3>{says.heading}</h3>
       <p>{verdicts[diagnosis.verdict]}</p>
       <Unexplained run={run} />
       <Next run={run} onMeasured={onMeasured} />
-      <ol className="suspects" aria-label="Causes by rank">
+      <ol className="suspects" aria-label={says.byRank}>
         {shown.map((suspect) => (
           <li key={suspect.fault?.cause ?? 'nothing'}>
             <SuspectCard suspect={suspect} run={run} />
@@ -40,13 +42,10 @@ export function Results({ run, onMeasured }: { run: Done; onMeasured: (one: Meas
       </ol>
       {diagnosis.suspects.length > shown.length && (
         <Button className="button" onPress={() => setAll(true)}>
-          Show all {diagnosis.suspects.length}
+          {says.showAll(diagnosis.suspects.length)}
         </Button>
       )}
-      <p className="hint">
-        Ranked by how well each cause, solved for real at its best size, meets every measurement, and by how
-        often it is met with (common practice). A rank is not a proof: look before anything is opened.
-      </p>
+      <p className="hint">{says.ranking}</p>
     </section>
   );
 }
@@ -59,14 +58,14 @@ function Unexplained({ run: { diagnosis, job } }: { run: Done }) {
   return (
     <>
       <table className="fault-table">
-        <caption>Loss that the drawing does not explain</caption>
+        <caption>{says.unexplained}</caption>
         <thead>
           <tr>
-            <th scope="col">Speed</th>
-            <th scope="col">Measured</th>
-            <th scope="col">Drawn</th>
-            <th scope="col">Loss</th>
-            <th scope="col">C</th>
+            <th scope="col">{says.speed}</th>
+            <th scope="col">{says.measured}</th>
+            <th scope="col">{says.drawn}</th>
+            <th scope="col">{says.loss}</th>
+            <th scope="col">{says.c}</th>
           </tr>
         </thead>
         <tbody>
@@ -90,7 +89,7 @@ function sidesWords({ unexplained }: Diagnosis, units: Done['job']['units']): st
   const sides = unexplained.at(-1)?.sides;
   if (!sides) return null;
   const pressure = (value: number) => formatPressure(value, units);
-  return `By the gauge at the collar, ${pressure(sides.fan)} of the last is the fan's own or lost before it, and ${pressure(sides.duct)} is lost after it or to the house.`;
+  return says.sides(pressure(sides.fan), pressure(sides.duct));
 }
 
 /** The measurement that would decide, with a field for it. */
@@ -98,27 +97,21 @@ function Next({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) =
   const speeds = useBoard((state) => state.solution.speeds);
   const { job, schemeId, diagnosis } = run;
   const { next } = diagnosis;
-  if (!next)
-    return (
-      <p className="next">
-        No further measurement would tell the first of them apart: looking does. See what to look at below.
-      </p>
-    );
+  if (!next) return <p className="next">{says.noNext}</p>;
   const { units } = job;
   const { probe, between } = next;
   const words = probeWords(job, schemeId, probe, speeds[probe.speed]?.name ?? '');
   const value = (si: number) => measuredText(probe.kind, si, units);
   return (
     <div className="next">
-      <strong>Measure next: {words}.</strong>
+      <strong>{says.next(words)}</strong>
       <p>
-        {`${nameOf(between[0])} would make it ${value(next.first)}, ${lower(nameOf(between[1]))} ${value(next.second)}`.replace(
-          /\.?$/,
-          '.',
-        )}
+        {says
+          .wouldMake(nameOf(between[0]), value(next.first), lower(nameOf(between[1])), value(next.second))
+          .replace(/\.?$/, '.')}
       </p>
       <QuantityField
-        label="It measures"
+        label={says.measures}
         value=""
         parse={(text) => readMeasured(probe.kind, text, units)}
         onCommit={(measured) => onMeasured({ ...probe, value: measured })}
@@ -127,7 +120,7 @@ function Next({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) =
   );
 }
 
-const nameOf = (fault: Fault | null) => (fault ? causeRow(fault.cause).name : 'Nothing wrong');
+const nameOf = (fault: Fault | null) => (fault ? causeRow(fault.cause).name : says.nothingWrong);
 const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
@@ -135,14 +128,14 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
   const { fault, weight, misfit, air } = suspect;
   const { job, schemeId, measured } = run;
   const off = Math.sqrt(misfit / measured.length);
-  const fit = `Misses the measurements by ${formatNumber(off, 1)} times their error.`;
+  const fit = says.misses(formatNumber(off, 1));
   if (!fault)
     return (
       <div className="suspect">
         <h4>
-          Nothing wrong <small>{Math.round(100 * weight)} %</small>
+          {says.nothingWrong} <small>{Math.round(100 * weight)} %</small>
         </h4>
-        <p>The run as drawn. {fit}</p>
+        <p>{says.asDrawn(fit)}</p>
       </div>
     );
   const row = causeRow(fault.cause);
@@ -160,16 +153,12 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
         {capitalized(siteWords(job, schemeId, fault))}: {sizeWords(job, schemeId, fault)}. {fit}
       </p>
       <p>
-        <strong>Look.</strong> {row.look}
+        <strong>{says.look}</strong> {row.look}
       </p>
       <p>
-        <strong>Put right.</strong> {row.fix}
+        <strong>{says.putRight}</strong> {row.fix}
         {top && top.now !== null && top.after !== null && (
-          <>
-            {' '}
-            At {top.name} the air at the cap would go from {formatFlow(top.now, job.units)} to{' '}
-            {formatFlow(top.after, job.units)}.
-          </>
+          <> {says.air(top.name, formatFlow(top.now, job.units), formatFlow(top.after, job.units))}</>
         )}
       </p>
       <p className="source">{row.source}</p>
@@ -181,20 +170,20 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
             sheets.reveal(place);
           }}
         >
-          Show the place
+          {says.showPlace}
         </Button>
         <Button
           className="button"
           onPress={() => {
             let made = schemeId;
-            board.dispatch('make a scheme as found', (draft) => {
+            board.dispatch(words.edits.scheme.asFound, (draft) => {
               made = asFound(draft, schemeId, fault);
             });
             board.set({ schemeId: made });
-            say('A scheme as found was made.');
+            say(says.madeAsFound);
           }}
         >
-          Make a scheme as found
+          {says.makeAsFound}
         </Button>
       </div>
     </div>

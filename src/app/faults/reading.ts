@@ -7,6 +7,7 @@ import {
   parsePressure,
   type System,
 } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { readSound, soundText } from '../hood/sound.ts';
 import { above } from '../kitchen/reading.ts';
 
@@ -15,7 +16,7 @@ export function readMeasured(kind: MeasuredKind, text: string, units: System): P
   switch (kind) {
     case 'hood air':
     case 'cap air':
-      return above(parseFlow(text, units), 'Air that was measured is above 0.');
+      return above(parseFlow(text, units), words.faults.measured.airRefused);
     case 'sound':
       return readSound(text);
     case 'house pressure':

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Diagnosis } from '../../advice/faults/diagnose.ts';
 import type { Measurement } from '../../advice/faults/types.ts';
 import type { Job } from '../../graph/document.ts';
-import { language } from '../../words/index.ts';
+import { language, words } from '../../words/index.ts';
 import { useApp } from '../context.ts';
 
 export type Run =
@@ -47,7 +47,8 @@ export function useDiagnosis() {
       if (data.kind === 'failed') end({ state: 'failed', message: data.message }, data.message);
       else if ('reason' in data.diagnosis)
         end({ state: 'failed', message: data.diagnosis.reason }, data.diagnosis.reason);
-      else end({ state: 'done', job, schemeId, measured, diagnosis: data.diagnosis }, 'Causes are ranked.');
+      else
+        end({ state: 'done', job, schemeId, measured, diagnosis: data.diagnosis }, words.faults.panel.ranked);
     };
     own.onerror = (event) => end({ state: 'failed', message: event.message }, event.message);
     own.postMessage({ job: { ...job, underlays: [] }, schemeId, measured });

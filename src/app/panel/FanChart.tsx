@@ -4,9 +4,12 @@ import { speedCurve } from '../../graph/speeds.ts';
 import { systemCurve } from '../../graph/system-curve.ts';
 import { fanTotalPressure, freeDelivery } from '../../hydraulics/fan.ts';
 import { quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
+
+const says = words.charts.fan;
 
 const narrow: ChartSize = { width: narrowWidth, height: 172 };
 const SAMPLES = 48;
@@ -60,7 +63,7 @@ export function FanChart({ hood, size: { width, height } = narrow }: FanChartPro
     polyline(points.map(([flow, pressure]) => [x(flow), y(pressure)]));
   return (
     <figure className="chart">
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label="Fan pressure against flow at each speed">
+      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={says.label}>
         <text x={0} y={9} className="axis">
           {quantity('pressure', 0, units).unit}
         </text>
@@ -102,11 +105,11 @@ export function FanChart({ hood, size: { width, height } = narrow }: FanChartPro
         })}
       </svg>
       <figcaption>
-        Total pressure of the fan; dots: where this scheme makes it work.
+        {says.caption}
         {system.length > 0 && (
           <>
             {' '}
-            <span className="key system" /> what the run asks for
+            <span className="key system" /> {says.system}
           </>
         )}
       </figcaption>

@@ -1,10 +1,13 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { Finding, Severity } from '../../graph/route.ts';
+import { words } from '../../words/index.ts';
 import { Codes } from '../codes/Codes.tsx';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { Icon, type IconName } from '../icons.tsx';
-import { capitalized, counted } from '../wording.ts';
+import { capitalized } from '../wording.ts';
 import { PlacedRow } from './PlacedRow.tsx';
+
+const says = words.panels.findings;
 
 const order: readonly Severity[] = ['danger', 'error', 'warning', 'note'];
 const pictures: Record<Severity, IconName> = {
@@ -22,14 +25,14 @@ export function Findings() {
     <>
       <ToggleButtonGroup
         className="switch findings-switch"
-        aria-label="What is listed"
+        aria-label={says.label}
         selectionMode="single"
         disallowEmptySelection
         selectedKeys={[view]}
         onSelectionChange={(keys) => ui.setState({ findingsView: keys.has('codes') ? 'codes' : 'findings' })}
       >
-        <ToggleButton id="findings">On the drawing</ToggleButton>
-        <ToggleButton id="codes">Codes and practice</ToggleButton>
+        <ToggleButton id="findings">{says.onDrawing}</ToggleButton>
+        <ToggleButton id="codes">{says.codes}</ToggleButton>
       </ToggleButtonGroup>
       {view === 'codes' ? <Codes /> : <FindingList />}
     </>
@@ -41,18 +44,14 @@ function FindingList() {
   if (findings.length === 0)
     return (
       <div className="empty-state">
-        <h2>No findings</h2>
-        <p>
-          Gaps, crossings without a joint, bends that do not fit their legs and ducts that end in the open
-          would be listed here. An empty list is not an approval: local code and the hood's instructions
-          decide.
-        </p>
+        <h2>{says.none}</h2>
+        <p>{says.noneHint}</p>
       </div>
     );
   const sorted = [...findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
   return (
     <>
-      <p className="lead">{counted(findings.length, 'finding')}. Press one to go to its place.</p>
+      <p className="lead">{says.lead(words.counts.findings(findings.length))}</p>
       <ul className="finding-list">
         {sorted.map((finding) => (
           <Row key={finding.id} finding={finding} />

@@ -1,11 +1,14 @@
 import { sectionWords } from '../../graph/sections.ts';
 import type { FittingResult } from '../../graph/solution.ts';
 import { formatNumber, formatPressure, formatRun, formatVelocity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Figure } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { capitalized, percent } from '../wording.ts';
 import { Source } from './Source.tsx';
+
+const says = words.panels.fitting;
 
 /** What one fitting costs at the speed being looked at, and where its coefficient comes from. */
 export function FittingFigures({ fitting }: { fitting: FittingResult }) {
@@ -16,39 +19,39 @@ export function FittingFigures({ fitting }: { fitting: FittingResult }) {
     <>
       <p className="fitting-label">{capitalized(fitting.label)}</p>
       <Figures>
-        <Figure name="Loss" refTo={{ figure: 'fitting loss', ...at }}>
+        <Figure name={says.loss} refTo={{ figure: 'fitting loss', ...at }}>
           {formatPressure(fitting.loss, units)}
         </Figure>
-        <Figure name="Share of the pressure" refTo={{ figure: 'share of pressure', ...at }}>
+        <Figure name={says.share} refTo={{ figure: 'share of pressure', ...at }}>
           {percent(fitting.share)}
         </Figure>
-        <Figure name="Equivalent length" refTo={{ figure: 'equivalent length', ...at }}>
+        <Figure name={says.equivalentLength} refTo={{ figure: 'equivalent length', ...at }}>
           {formatRun(fitting.equivalentLength, units)}
         </Figure>
         <Figure
-          name="Loss coefficient C"
-          note={`on ${sectionWords(fitting.section, units)}`}
+          name={says.coefficient}
+          note={says.on(sectionWords(fitting.section, units))}
           refTo={{ figure: 'coefficient', ...at }}
         >
           {formatNumber(fitting.c, 2)}
         </Figure>
-        <Figure name="Velocity">{formatVelocity(fitting.velocity, units)}</Figure>
+        <Figure name={says.velocity}>{formatVelocity(fitting.velocity, units)}</Figure>
       </Figures>
       {fitting.buildUp && (
         <table className="build-up">
-          <caption>Built up from</caption>
+          <caption>{says.builtUp}</caption>
           <tbody>
             {fitting.buildUp.map((step) => (
               <tr key={step.label}>
                 <th scope="row">{step.label}</th>
-                <td>C {formatNumber(step.c, 2)}</td>
+                <td>{says.c(formatNumber(step.c, 2))}</td>
                 <td>{formatPressure(step.loss, units)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       )}
-      <Source of={fitting.provenance} title="Where the coefficient comes from" />
+      <Source of={fitting.provenance} title={says.source} />
     </>
   );
 }

@@ -2,16 +2,19 @@ import type { InlinePart } from '../../graph/document.ts';
 import { addInline, changeInline, removeInline } from '../../graph/edits/index.ts';
 import { findInline, inlineParts } from '../../hydraulics/catalogue.ts';
 import { formatAngle, formatLength, parseAngle, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { type ChangedPart, PartData } from '../parts/PartData.tsx';
 import { RowChooser } from './choosers.tsx';
 
+const says = words.panels.inline;
+
 /** A part that the catalogue does not have. */
 const fromSheet = {
   id: 'user',
-  name: 'Part from a data sheet',
-  what: 'By its C, its loss at a flow, or its equivalent length.',
+  name: says.ownData,
+  what: says.ownDataMeans,
 };
 
 /** The dampers, screens and silencers in one duct: their place, their setting, and a way to add one. */
@@ -24,17 +27,17 @@ export function InlineParts({ id, length }: { id: string; length: number }) {
   );
   return (
     <div className="part">
-      <h3>Parts in line</h3>
+      <h3>{says.heading}</h3>
       {fittings?.map((part, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a part in line has no other name than its place
         <Part key={`${part.kind} ${index}`} segment={id} length={length} index={index} part={part} />
       ))}
       <RowChooser
-        label="Put a part in line"
+        label={says.put}
         rows={[...inlineParts, fromSheet]}
         value=""
         onChoose={(kind) =>
-          board.dispatch('put in part', (job) => {
+          board.dispatch(words.edits.parts.put, (job) => {
             addInline(job, schemeId, id, {
               kind,
               at: length / 2,
@@ -59,41 +62,43 @@ function Part({ segment, length, index, part }: PartProps) {
   const units = useBoard((state) => state.units);
   const schemeId = useBoard((state) => state.schemeId);
   const row = findInline(part.kind);
-  const name = part.name ?? row?.name ?? 'Part from a data sheet';
+  const name = part.name ?? row?.name ?? says.ownData;
   const change = (label: string, fields: ChangedPart) =>
     board.dispatch(label, (job) => changeInline(job, schemeId, segment, index, fields));
   return (
     <fieldset className="inline-part">
       <legend>{name}</legend>
       <QuantityField
-        label="From the start"
+        label={says.fromStart}
         value={formatLength(part.at, units)}
         parse={(text) => {
           const read = parseLength(text, units);
           return read.ok && read.value > length
-            ? { ok: false, message: `The duct is ${formatLength(length, units)} long.` }
+            ? { ok: false, message: says.beyondEnd(formatLength(length, units)) }
             : read;
         }}
-        onCommit={(at) => change('move part', { at })}
+        onCommit={(at) => change(words.edits.parts.move, { at })}
       />
       {row?.loss.kind === 'damper' && (
         <QuantityField
-          label="Blade, from open"
+          label={says.blade}
           value={formatAngle(part.angle ?? row.loss.default)}
           parse={(text) => {
             const read = parseAngle(text, units);
             return read.ok && (read.value < 0 || read.value > 90)
-              ? { ok: false, message: 'A blade stands between 0° (open) and 90°.' }
+              ? { ok: false, message: says.bladeRefused }
               : read;
           }}
-          onCommit={(angle) => change('set damper', { angle })}
+          onCommit={(angle) => change(words.edits.parts.setDamper, { angle })}
         />
       )}
       <IconButton
         icon="remove"
-        label={`Take out ${name.toLowerCase()}`}
+        label={says.takeOut(name.toLowerCase())}
         placement="left"
-        onPress={() => board.dispatch('take out part', (job) => removeInline(job, schemeId, segment, index))}
+        onPress={() =>
+          board.dispatch(words.edits.parts.takeOut, (job) => removeInline(job, schemeId, segment, index))
+        }
       />
       <PartData part={part} onChange={change} />
     </fieldset>

@@ -2,12 +2,14 @@ import { Button, Keyboard } from 'react-aria-components';
 import type { Selection } from '../../canvas/board.ts';
 import { setDuct, setMaterial } from '../../graph/edits/index.ts';
 import { materials } from '../../hydraulics/catalogue.ts';
+import { words } from '../../words/index.ts';
 import { commandById } from '../commands.ts';
 import { useApp, useBoard } from '../context.ts';
 import { onMac } from '../controls.tsx';
 import { printed } from '../shortcut.ts';
-import { counted } from '../wording.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
+
+const says = words.panels.many;
 
 const offered = [
   'edit.duplicate',
@@ -24,23 +26,20 @@ const offered = [
 export function ManySelected({ selection }: { selection: Selection }) {
   const app = useApp();
   const state = useBoard((now) => now);
-  const parts = [
-    [selection.segments.length, 'duct'],
-    [selection.nodes.length, 'point'],
-    [selection.parts?.length ?? 0, 'part in line'],
-    [selection.blocks?.length ?? 0, 'block'],
-    [selection.exits?.length ?? 0, 'outside face'],
-    [selection.notes?.length ?? 0, 'note'],
-    [selection.dimensions?.length ?? 0, 'dimension'],
-  ] as const;
-  const words = parts
-    .filter(([count]) => count > 0)
-    .map(([count, noun]) =>
-      noun === 'part in line' && count > 1 ? `${count} parts in line` : counted(count, noun),
-    );
+  const { counts } = words;
+  const parts: readonly (readonly [number, (n: number) => string])[] = [
+    [selection.segments.length, counts.ducts],
+    [selection.nodes.length, counts.points],
+    [selection.parts?.length ?? 0, counts.partsInLine],
+    [selection.blocks?.length ?? 0, counts.blocks],
+    [selection.exits?.length ?? 0, counts.outsideFaces],
+    [selection.notes?.length ?? 0, counts.notes],
+    [selection.dimensions?.length ?? 0, counts.dimensions],
+  ];
+  const things = parts.filter(([n]) => n > 0).map(([n, counted]) => counted(n));
   return (
-    <section className="details" aria-label="Selected things">
-      <h2>{words.join(', ').replace(/, ([^,]*)$/, ' and $1')} selected</h2>
+    <section className="details" aria-label={says.label}>
+      <h2>{says.selected(words.phrases.list.and(things))}</h2>
       {selection.segments.length > 0 && <OneChoice segments={selection.segments} />}
       <ul className="actions">
         {offered
@@ -54,7 +53,7 @@ export function ManySelected({ selection }: { selection: Selection }) {
             </li>
           ))}
       </ul>
-      <p className="hint">Drag to move them together, or press the arrow keys.</p>
+      <p className="hint">{says.hint}</p>
     </section>
   );
 }
@@ -70,18 +69,18 @@ function OneChoice({ segments }: { segments: readonly string[] }) {
   return (
     <>
       <SectionChooser
-        label={segments.length > 1 ? 'Size of all' : 'Size'}
+        label={segments.length > 1 ? says.sizeOfAll : says.size}
         value={first.section}
         onChoose={(section) =>
-          board.dispatch('change duct size', (job) => setDuct(job, schemeId, segments, section))
+          board.dispatch(words.edits.route.ductSize, (job) => setDuct(job, schemeId, segments, section))
         }
       />
       <RowChooser
-        label={segments.length > 1 ? 'Material of all' : 'Material'}
+        label={segments.length > 1 ? says.materialOfAll : says.material}
         rows={materials}
         value={alike ? first.material : ''}
         onChoose={(chosen) =>
-          board.dispatch('change material', (job) => setMaterial(job, schemeId, segments, chosen))
+          board.dispatch(words.edits.route.material, (job) => setMaterial(job, schemeId, segments, chosen))
         }
       />
     </>

@@ -15,6 +15,7 @@ import {
   parseNumber,
   quantity,
 } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
 import { HoodEditor } from '../hood/HoodEditor.tsx';
@@ -22,6 +23,8 @@ import { nodeName } from '../places.ts';
 import { capitalized } from '../wording.ts';
 import { RowChooser } from './choosers.tsx';
 import { FittingFigures } from './FittingFigures.tsx';
+
+const says = words.panels.node;
 
 /** One node: the turn, the cap or the hood that stands there, and its place in the kitchen. */
 export function NodeDetails({ id }: { id: string }) {
@@ -35,12 +38,12 @@ export function NodeDetails({ id }: { id: string }) {
   if (!node || !place) return null;
   const fittings = speed?.outcome.solved ? speed.outcome.fittings.filter((fitting) => fitting.at === id) : [];
   return (
-    <section className="details" aria-label="Selected point">
+    <section className="details" aria-label={says.label}>
       <h2>{capitalized(nodeName(route, id))}</h2>
       {place.bend && <BendChoice id={id} bend={place.bend} />}
       {place.bend && (
         <Button className="text-button" onPress={() => ui.setState({ lab: { node: id } })}>
-          Try it in the bend lab
+          {says.tryInLab}
         </Button>
       )}
       {place.transition && <TransitionChoice node={place} />}
@@ -71,18 +74,20 @@ function BendChoice({ id, bend }: { id: string; bend: RouteBend }) {
   return (
     <>
       <RowChooser
-        label="Bend"
+        label={says.bend}
         rows={suited}
         value={bend.kind}
-        onChoose={(kind) => board.dispatch('change bend', (job) => setBend(job, schemeId, id, { kind }))}
+        onChoose={(kind) =>
+          board.dispatch(words.edits.route.bend, (job) => setBend(job, schemeId, id, { kind }))
+        }
       />
       {bend.radius > 0 && (
         <QuantityField
-          label="Centre-line radius over diameter, r/D"
+          label={says.radiusRatio}
           value={formatTrimmed(bend.radiusRatio)}
           parse={parseRatio}
           onCommit={(radiusRatio) =>
-            board.dispatch('change bend radius', (job) =>
+            board.dispatch(words.edits.route.bendRadius, (job) =>
               setBend(job, schemeId, id, { kind: bend.kind, radiusRatio }),
             )
           }
@@ -90,17 +95,17 @@ function BendChoice({ id, bend }: { id: string; bend: RouteBend }) {
       )}
       {findBend(bend.kind)?.caution && <p className="caution">{findBend(bend.kind)?.caution}</p>}
       <dl className="figures">
-        <Figure name="Turn, true in space">{formatAngle(bend.angle)}</Figure>
-        {bend.radius > 0 && <Figure name="Centre-line radius">{formatLength(bend.radius, units)}</Figure>}
-        {bend.tangent > 0 && <Figure name="Taken from each leg">{formatLength(bend.tangent, units)}</Figure>}
+        <Figure name={says.trueTurn}>{formatAngle(bend.angle)}</Figure>
+        {bend.radius > 0 && <Figure name={says.radius}>{formatLength(bend.radius, units)}</Figure>}
+        {bend.tangent > 0 && <Figure name={says.setback}>{formatLength(bend.tangent, units)}</Figure>}
       </dl>
     </>
   );
 }
 
 const transitionKinds = [
-  { id: 'conical', name: 'Conical', what: 'A cone between the two sections.' },
-  { id: 'abrupt', name: 'Abrupt', what: 'One section ends flat against the other.' },
+  { id: 'conical', name: says.transitions.conical, what: says.transitions.conicalMeans },
+  { id: 'abrupt', name: says.transitions.abrupt, what: says.transitions.abruptMeans },
 ] as const;
 
 function TransitionChoice({ node }: { node: RouteNode }) {
@@ -112,27 +117,27 @@ function TransitionChoice({ node }: { node: RouteNode }) {
   return (
     <>
       <RowChooser
-        label={`Transition, ${sectionWords(transition.from, units)} to ${sectionWords(transition.to, units)}`}
+        label={says.transition(sectionWords(transition.from, units), sectionWords(transition.to, units))}
         rows={transitionKinds}
         value={transition.kind}
         onChoose={(kind) =>
-          board.dispatch('change transition', (job) =>
+          board.dispatch(words.edits.route.transition, (job) =>
             setTransition(job, schemeId, id, { kind: kind === 'abrupt' ? 'abrupt' : 'conical' }),
           )
         }
       />
       {transition.kind === 'conical' && (
         <QuantityField
-          label="Full angle of the cone"
+          label={says.coneAngle}
           value={formatAngle(transition.angle)}
           parse={(text) => {
             const read = parseAngle(text, units);
             return read.ok && (read.value <= 0 || read.value > 180)
-              ? { ok: false, message: 'A cone opens by more than 0° and at most 180° in all.' }
+              ? { ok: false, message: says.coneAngleRefused }
               : read;
           }}
           onCommit={(angle) =>
-            board.dispatch('change transition', (job) =>
+            board.dispatch(words.edits.route.transition, (job) =>
               setTransition(job, schemeId, id, { kind: 'conical', angle }),
             )
           }
@@ -161,11 +166,11 @@ function CapChoice({ id, cap, opening }: CapChoiceProps) {
   return (
     <>
       <RowChooser
-        label="Cap"
+        label={says.cap}
         rows={caps}
         value={cap}
         onChoose={(chosen) =>
-          board.dispatch('change cap', (job) => {
+          board.dispatch(words.edits.route.cap, (job) => {
             setCap(job, schemeId, id, chosen);
           })
         }
@@ -174,19 +179,15 @@ function CapChoice({ id, cap, opening }: CapChoiceProps) {
       {row?.caution && <p className="caution">{row.caution}</p>}
       {row && arriving && (
         <QuantityField
-          label="Free opening"
+          label={says.opening}
           value={quantity('area', opening ?? row.openingRatio * area(arriving), units).text}
           parse={(text) => {
             const read = parseArea(text, units);
-            return read.ok && read.value <= 0 ? { ok: false, message: 'An opening is more than 0.' } : read;
+            return read.ok && read.value <= 0 ? { ok: false, message: says.openingRefused } : read;
           }}
-          description={
-            opening === undefined
-              ? 'By the catalogue; type the figure of a data sheet.'
-              : 'Typed from a data sheet.'
-          }
+          description={opening === undefined ? says.openingOfCatalogue : says.openingTyped}
           onCommit={(value) =>
-            board.dispatch('change cap opening', (job) => setCapOpening(job, schemeId, id, value))
+            board.dispatch(words.edits.route.capOpening, (job) => setCapOpening(job, schemeId, id, value))
           }
         />
       )}
@@ -199,11 +200,11 @@ function OpenEnd({ id }: { id: string }) {
   const schemeId = useBoard((state) => state.schemeId);
   return (
     <RowChooser
-      label="The duct ends open here. Put a cap on it:"
+      label={says.openEnd}
       rows={caps}
       value=""
       onChoose={(chosen) =>
-        board.dispatch('place cap', (job) => {
+        board.dispatch(words.edits.route.placeCap, (job) => {
           setCap(job, schemeId, id, chosen);
         })
       }
@@ -212,9 +213,9 @@ function OpenEnd({ id }: { id: string }) {
 }
 
 const axes = [
-  { name: 'East, x', axis: 0 },
-  { name: 'North, y', axis: 1 },
-  { name: 'Height, z', axis: 2 },
+  { name: says.east, axis: 0 },
+  { name: says.north, axis: 1 },
+  { name: says.height, axis: 2 },
 ] as const;
 
 function Place({ node }: { node: Node }) {
@@ -223,7 +224,7 @@ function Place({ node }: { node: Node }) {
   const schemeId = useBoard((state) => state.schemeId);
   return (
     <div className="place">
-      <h3>Place</h3>
+      <h3>{says.place}</h3>
       <div className="place-fields">
         {axes.map(({ name, axis }) => (
           <QuantityField
@@ -248,6 +249,6 @@ function Place({ node }: { node: Node }) {
 function parseRatio(text: string) {
   const read = parseNumber(text);
   if (!read.ok || read.value < 0.5 || read.value > 10)
-    return { ok: false, message: 'r/D is a number from 0.5 (tight) to 10.' } as const;
+    return { ok: false, message: says.radiusRefused } as const;
   return read;
 }

@@ -1,12 +1,15 @@
 import { Button } from 'react-aria-components';
 import type { FigureRef } from '../../graph/derive/derivation.ts';
 import { formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
 import { useRoving } from '../explain/roving.ts';
 import { type LedgerEntry, pressureLedger } from '../ledger.ts';
 import { percent } from '../wording.ts';
 import { PressureProfile } from './PressureProfile.tsx';
+
+const says = words.panels.pressure;
 
 /** Where the pressure of the chosen speed goes, the greediest first. */
 export function Pressure() {
@@ -21,9 +24,9 @@ export function Pressure() {
   if (!speed?.outcome.solved)
     return (
       <div className="empty-state">
-        <h2>Where the pressure goes</h2>
-        <p>{speed && !speed.outcome.solved ? speed.outcome.reason : 'Draw a route from a hood to a cap.'}</p>
-        <p>Then every duct and fitting stands here with the part of the fan's pressure that it uses up.</p>
+        <h2>{says.heading}</h2>
+        <p>{speed && !speed.outcome.solved ? speed.outcome.reason : says.draw}</p>
+        <p>{says.empty}</p>
       </div>
     );
   const entries = pressureLedger(speed.outcome, route);
@@ -34,17 +37,17 @@ export function Pressure() {
   return (
     <>
       <p className="lead">
-        At <strong>{speed.name}</strong> the fan gives{' '}
+        {says.at} <strong>{speed.name}</strong> {says.fanGives}{' '}
         <strong>
           <Explained refTo={{ figure: 'total pressure', speed: index }}>
             {formatPressure(speed.outcome.totalPressure, units)}
           </Explained>
         </strong>
-        ; this is where it goes:
+        {says.goesHere}
       </p>
       <PressureProfile solved={speed.outcome} />
       <Button className="text-button" onPress={() => ui.setState({ charts: true, table: false })}>
-        Larger charts, with their tables
+        {says.largerCharts}
       </Button>
       <ol className="ledger" {...roving}>
         {entries.map((entry) => (

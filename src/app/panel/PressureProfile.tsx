@@ -3,10 +3,13 @@ import type { PointerEvent } from 'react';
 import { nothing } from '../../canvas/board.ts';
 import type { Solved } from '../../graph/solution.ts';
 import { formatPressure, formatRun, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
 import { type ProfileStep, placeName, profileSteps } from './profile-steps.ts';
+
+const says = words.charts.profile;
 
 const narrow: ChartSize = { width: narrowWidth, height: 132 };
 /** Units of the drawing within which the pointer means what stands at one place of the run. */
@@ -57,7 +60,7 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
       <svg
         viewBox={`0 0 ${width} ${height}`}
         role="img"
-        aria-label={`Pressure along the run of ${formatRun(end, units)}, falling to the outside`}
+        aria-label={says.label(formatRun(end, units))}
         onPointerMove={pointTo}
         onPointerLeave={() => board.set({ hover: nothing })}
       >
@@ -83,10 +86,10 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
           />
         ))}
         <text className="axis" x={inside.left} y={height - 4}>
-          hood
+          {says.hood}
         </text>
         <text className="axis" x={inside.right} y={height - 4} textAnchor="end">
-          outside, {formatRun(end, units)}
+          {says.outside(formatRun(end, units))}
         </text>
       </svg>
       <figcaption>
@@ -100,7 +103,7 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
           </>
         ) : (
           <>
-            <span className="key" /> total <span className="key static" /> static
+            <span className="key" /> {says.total} <span className="key static" /> {says.static}
           </>
         )}
       </figcaption>

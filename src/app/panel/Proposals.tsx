@@ -2,10 +2,14 @@ import { useEffect } from 'react';
 import { longestCombined } from '../../advice/combinations/search.ts';
 import { pricesAreInvented } from '../../advice/cost/price.ts';
 import { turnsLookedAt } from '../../advice/proposals.ts';
+import { words } from '../../words/index.ts';
 import { useAdvice, useApp, useBoard } from '../context.ts';
+import { Marked } from '../Marked.tsx';
 import { ChangeCard } from '../proposals/ChangeCard.tsx';
 import { BestTogether, OtherCombinations } from '../proposals/Combinations.tsx';
 import { GoalChooser } from '../proposals/GoalChooser.tsx';
+
+const says = words.proposals.list;
 
 /** Changes that make the route better, the best for the goal first; each was solved, none is a guess. */
 export function Proposals() {
@@ -24,17 +28,17 @@ export function Proposals() {
       <GoalChooser />
       <p className="lead">
         {advice.computing
-          ? 'Computing…'
+          ? says.computing
           : forAir.length === 0
-            ? 'Nothing on the list lets noticeably more air out. This route is about as good as its fan allows.'
-            : `Air gained at ${advice.speed ?? 'the top speed'}. Point at one to see it on the sheets; press to do it.`}
+            ? says.none
+            : says.lead(advice.speed ?? says.topSpeed)}
       </p>
       <LongRun />
       {!advice.computing && <BestTogether />}
       {forAir.length > 0 && (
         <section>
-          <h2>One change at a time</h2>
-          <ol className="proposal-list" aria-label="One change at a time">
+          <h2>{says.oneAtATime}</h2>
+          <ol className="proposal-list" aria-label={says.oneAtATime}>
             {forAir.map((proposal) => (
               <ChangeCard key={proposal.id} kind={proposal.kind} change={proposal} most={most} />
             ))}
@@ -44,8 +48,8 @@ export function Proposals() {
       {!advice.computing && <OtherCombinations />}
       {remedies.length > 0 && (
         <section>
-          <h2>For the house and the duct</h2>
-          <ol className="proposal-list" aria-label="For the house and the duct">
+          <h2>{says.remedies}</h2>
+          <ol className="proposal-list" aria-label={says.remedies}>
             {remedies.map((proposal) => (
               <ChangeCard key={proposal.id} kind={proposal.kind} change={proposal} most={most} remedy />
             ))}
@@ -63,10 +67,9 @@ function LongRun() {
   const turns = [...route.nodes.values()].filter(({ bend }) => bend).length;
   const tried = turnsLookedAt(route.segments.size);
   if (turns <= tried) return null;
-  const alone = route.segments.size > longestCombined ? ', one at a time' : '';
   return (
     <p className="lead">
-      A long run: of its {turns} turns the {tried} whose bends cost most were tried{alone}.
+      {(route.segments.size > longestCombined ? says.longRunAlone : says.longRun)(turns, tried)}
     </p>
   );
 }
@@ -78,24 +81,23 @@ function HowToStart({ begun }: { begun: boolean }) {
   });
   return (
     <div className="empty-state">
-      <h2>{begun ? 'Finish the route' : 'Draw a route'}</h2>
+      <h2>{begun ? words.proposals.start.finish : words.proposals.start.draw}</h2>
       {begun && reason && <p>{reason}</p>}
       <ol>
         <li>
-          Pick the <strong>hood</strong> tool (H) and click on the floor sheet.
+          <Marked text={words.proposals.start.hood} />
         </li>
         <li>
-          Pick the <strong>duct</strong> tool (D), click on the hood and then at each turn. Type a number for
-          an exact length.
+          <Marked text={words.proposals.start.duct} />
         </li>
         <li>
-          Work on the <strong>section</strong> sheet for what rises.
+          <Marked text={words.proposals.start.section} />
         </li>
         <li>
-          Pick the <strong>cap</strong> tool (C) and click on the end that is outdoors.
+          <Marked text={words.proposals.start.cap} />
         </li>
       </ol>
-      <p>As soon as the duct reaches a cap, the air at each speed and what would improve it stand here.</p>
+      <p>{words.proposals.start.reached}</p>
     </div>
   );
 }

@@ -1,12 +1,14 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { type Reach, stretchFrom } from '../../graph/stretch.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
-import { counted } from '../wording.ts';
+
+const says = words.panels.reach;
 
 const names = [
-  { id: 'leg', name: 'this leg' },
-  { id: 'fitting', name: 'to next fitting' },
-  { id: 'run', name: 'whole run' },
+  { id: 'leg', name: says.leg },
+  { id: 'fitting', name: says.toNextFitting },
+  { id: 'run', name: says.wholeRun },
 ] as const satisfies readonly { id: Reach | 'leg'; name: string }[];
 
 /** How far a choice of size or material goes from the duct that is selected. */
@@ -17,7 +19,7 @@ export function ReachSwitch({ id }: { id: string }) {
   return (
     <div className="reach">
       <span id="reach-label" className="field-label">
-        Size and material for
+        {says.label}
       </span>
       <ToggleButtonGroup
         className="switch"
@@ -35,7 +37,7 @@ export function ReachSwitch({ id }: { id: string }) {
           </ToggleButton>
         ))}
       </ToggleButtonGroup>
-      {reach !== 'leg' && <span className="field-note">A choice goes to {counted(count, 'duct')}.</span>}
+      {reach !== 'leg' && <span className="field-note">{says.choice(words.counts.ducts(count))}</span>}
     </div>
   );
 }

@@ -12,28 +12,31 @@ import {
   setBlockKind,
 } from '../../graph/edits/index.ts';
 import { formatLength, parseRelativeLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
 
+const says = words.panels.room;
+
 const kinds: readonly { readonly id: Block['kind']; readonly name: string }[] = [
-  { id: 'chase', name: 'Chase' },
-  { id: 'obstacle', name: 'Obstacle' },
-  { id: 'cabinet', name: 'Cabinet' },
-  { id: 'joist', name: 'Joist' },
-  { id: 'beam', name: 'Beam' },
-  { id: 'wall', name: 'Wall' },
+  { id: 'chase', name: words.tools.boxes.chase },
+  { id: 'obstacle', name: words.tools.boxes.obstacle },
+  { id: 'cabinet', name: words.tools.boxes.cabinet },
+  { id: 'joist', name: words.tools.boxes.joist },
+  { id: 'beam', name: words.tools.boxes.beam },
+  { id: 'wall', name: words.tools.boxes.wall },
 ];
 
 const faces = [
-  { id: 'wall', name: 'Wall' },
-  { id: 'roof', name: 'Roof' },
+  { id: 'wall', name: words.tools.boxes.wall },
+  { id: 'roof', name: words.tools.boxes.roof },
 ] as const;
 
 const axes = [
-  { axis: 0, size: 'East–west', from: 'West side' },
-  { axis: 1, size: 'North–south', from: 'South side' },
-  { axis: 2, size: 'Height', from: 'Underside' },
+  { axis: 0, size: says.eastWest, from: says.westSide },
+  { axis: 1, size: says.northSouth, from: says.southSide },
+  { axis: 2, size: says.height, from: says.underside },
 ] as const;
 
 /** A block of the room or an exit face: what it is, how large, and where. */
@@ -48,50 +51,51 @@ export function RoomDetails({ what, id }: { readonly what: 'block' | 'exit'; rea
   const resize = (axis: 0 | 1 | 2, size: number) => {
     const max: Vec3 = [...box.max];
     max[axis] = box.min[axis] + size;
-    board.dispatch(`resize ${what}`, (job) => {
+    board.dispatch(what === 'block' ? words.edits.room.resizeBlock : words.edits.room.resizeExit, (job) => {
       (what === 'block' ? resizeBlock : resizeExit)(job, id, [...box.min], max);
     });
   };
   const place = (axis: 0 | 1 | 2, at: number) => {
     const delta: Vec3 = [0, 0, 0];
     delta[axis] = at - box.min[axis];
-    board.dispatch(`move ${what}`, (job) => {
+    board.dispatch(what === 'block' ? words.edits.room.moveBlock : words.edits.room.moveExit, (job) => {
       (what === 'block' ? moveBlock : moveExit)(job, id, delta);
     });
   };
   return (
     <div className="details">
-      <h2>{box.name || (what === 'block' ? 'Block' : 'Exit face')}</h2>
+      <h2>{box.name || (what === 'block' ? says.block : says.exit)}</h2>
       <NameField
         key={box.name}
         value={box.name}
         onCommit={(name) =>
-          board.dispatch(`rename ${what}`, (job) =>
-            (what === 'block' ? renameBlock : renameExit)(job, id, name),
+          board.dispatch(
+            what === 'block' ? words.edits.room.renameBlock : words.edits.room.renameExit,
+            (job) => (what === 'block' ? renameBlock : renameExit)(job, id, name),
           )
         }
       />
       {what === 'block' ? (
         <Choice
-          label="Kind"
+          label={says.kind}
           choices={kinds}
           value={box.kind as Block['kind']}
-          onChoose={(kind) => board.dispatch('change kind', (job) => setBlockKind(job, id, kind))}
+          onChoose={(kind) => board.dispatch(words.edits.room.kind, (job) => setBlockKind(job, id, kind))}
         />
       ) : (
         <Choice
-          label="Kind"
+          label={says.kind}
           choices={faces}
           value={box.kind as 'wall' | 'roof'}
           onChoose={(kind) =>
-            board.dispatch('change kind', (job) => {
+            board.dispatch(words.edits.room.kind, (job) => {
               const face = job.exits.find((each) => each.id === id);
               if (face) face.kind = kind;
             })
           }
         />
       )}
-      <h3>Size</h3>
+      <h3>{says.size}</h3>
       {axes.map(({ axis, size }) => (
         <QuantityField
           key={size}
@@ -101,7 +105,7 @@ export function RoomDetails({ what, id }: { readonly what: 'block' | 'exit'; rea
           onCommit={(value) => resize(axis, value)}
         />
       ))}
-      <h3>Place</h3>
+      <h3>{says.place}</h3>
       {axes.map(({ axis, from }) => (
         <QuantityField
           key={from}
@@ -117,9 +121,7 @@ export function RoomDetails({ what, id }: { readonly what: 'block' | 'exit'; rea
 
 function sizeFrom(...[text, units, now]: [string, 'imperial' | 'metric', number]) {
   const size = parseRelativeLength(text, units, now);
-  return size.ok && size.value < 0.001
-    ? ({ ok: false, message: 'A size is more than nothing.' } as const)
-    : size;
+  return size.ok && size.value < 0.001 ? ({ ok: false, message: says.sizeRefused } as const) : size;
 }
 
 function NameField({
@@ -139,7 +141,7 @@ function NameField({
       onBlur={take}
       onKeyDown={(e) => e.key === 'Enter' && take()}
     >
-      <Label>Name</Label>
+      <Label>{says.name}</Label>
       <Input spellCheck={false} autoComplete="off" />
     </TextField>
   );
@@ -153,11 +155,11 @@ export function NoteDetails({ id }: { readonly id: string }) {
   if (!note) return null;
   const take = () => {
     if (text.trim() === '' || text.trim() === note.text) return;
-    board.dispatch('change note', (job) => void changeNote(job, id, { text: text.trim() }));
+    board.dispatch(words.edits.room.changeNote, (job) => void changeNote(job, id, { text: text.trim() }));
   };
   return (
     <div className="details">
-      <h2>Note</h2>
+      <h2>{says.note}</h2>
       <TextField
         className="field"
         value={text}
@@ -165,9 +167,9 @@ export function NoteDetails({ id }: { readonly id: string }) {
         onBlur={take}
         isInvalid={text.trim() === ''}
       >
-        <Label>Words</Label>
+        <Label>{says.noteText}</Label>
         <TextArea rows={5} />
-        <FieldError className="field-error">A note needs words; Delete takes it away.</FieldError>
+        <FieldError className="field-error">{says.noteRefused}</FieldError>
       </TextField>
     </div>
   );
@@ -177,11 +179,8 @@ export function NoteDetails({ id }: { readonly id: string }) {
 export function DimensionDetails() {
   return (
     <div className="empty-state">
-      <h2>Dimension</h2>
-      <p>
-        Drag its line nearer or farther off. Double-click it to type the length of the leg that it measures.
-        Delete takes it away.
-      </p>
+      <h2>{says.dimension}</h2>
+      <p>{says.dimensionHint}</p>
     </div>
   );
 }

@@ -1,7 +1,10 @@
 import { setDuct, setEveryBend, setMaterial } from '../../graph/edits/index.ts';
 import { bends, materials } from '../../hydraulics/catalogue.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { RowChooser, SectionChooser } from './choosers.tsx';
+
+const says = words.panels.scheme;
 
 /** With nothing selected: what every duct and turn of the scheme is made of unless it says otherwise. */
 export function SchemeDetails() {
@@ -13,33 +16,33 @@ export function SchemeDetails() {
   return (
     <>
       <div className="empty-state">
-        <h2>Nothing selected</h2>
-        <p>Click a duct, a turn, the hood or the cap on a sheet to see its numbers and to change it.</p>
+        <h2>{says.nothing}</h2>
+        <p>{says.nothingHint}</p>
       </div>
-      <section className="details" aria-label="Scheme">
-        <h3>The whole of “{scheme.name}”</h3>
+      <section className="details" aria-label={says.label}>
+        <h3>{says.whole(scheme.name)}</h3>
         <SectionChooser
-          label="Size"
+          label={says.size}
           value={defaults.duct}
-          onChoose={(duct) =>
-            board.dispatch('change size of all duct', (job) => setDuct(job, id, 'all', duct))
-          }
+          onChoose={(duct) => board.dispatch(words.edits.scheme.size, (job) => setDuct(job, id, 'all', duct))}
         />
         <RowChooser
-          label="Material"
+          label={says.material}
           rows={materials}
           value={defaults.material}
           onChoose={(material) =>
-            board.dispatch('change material of all duct', (job) => setMaterial(job, id, 'all', material))
+            board.dispatch(words.edits.scheme.material, (job) => setMaterial(job, id, 'all', material))
           }
         />
         <RowChooser
-          label="Bends"
+          label={says.bends}
           rows={bends}
           value={bend ?? ''}
-          onChoose={(kind) => board.dispatch('change every bend', (job) => setEveryBend(job, id, { kind }))}
+          onChoose={(kind) =>
+            board.dispatch(words.edits.scheme.bends, (job) => setEveryBend(job, id, { kind }))
+          }
         />
-        <p className="hint">A choice here goes to every duct and every turn of the scheme.</p>
+        <p className="hint">{says.hint}</p>
       </section>
     </>
   );

@@ -13,6 +13,7 @@ import {
   parseLength,
   parseNumber,
 } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
@@ -24,6 +25,8 @@ import { FittingFigures } from './FittingFigures.tsx';
 import { InlineParts } from './InlineParts.tsx';
 import { ReachSwitch, useReached } from './Reach.tsx';
 import { Source } from './Source.tsx';
+
+const says = words.panels.duct;
 
 /** One duct: what it is made of, and what the air does in it at the speed being looked at. */
 export function SegmentDetails({ id }: { id: string }) {
@@ -42,81 +45,81 @@ export function SegmentDetails({ id }: { id: string }) {
   const parts = speed?.outcome.solved ? speed.outcome.fittings.filter((fitting) => fitting.at === id) : [];
 
   return (
-    <section className="details" aria-label="Selected duct">
-      <h2>Duct, {segmentName(route, id)}</h2>
+    <section className="details" aria-label={says.label}>
+      <h2>{says.heading(segmentName(route, id))}</h2>
       <QuantityField
-        label="Length"
+        label={says.length}
         value={formatLength(segment.length, units)}
         parse={(text) => parseLegLength(text, units)}
         onCommit={(length) =>
-          board.dispatch('change length', (job) => {
+          board.dispatch(words.edits.route.length, (job) => {
             setLength(job, schemeId, id, length);
           })
         }
       />
       <ReachSwitch id={id} />
       <SectionChooser
-        label="Size"
+        label={says.size}
         value={segment.section}
         onChoose={(section) =>
-          board.dispatch('change duct size', (job) => setDuct(job, schemeId, reached, section))
+          board.dispatch(words.edits.route.ductSize, (job) => setDuct(job, schemeId, reached, section))
         }
       />
       <RowChooser
-        label="Material"
+        label={says.material}
         rows={materials}
         value={segment.material}
         onChoose={(chosen) =>
-          board.dispatch('change material', (job) => setMaterial(job, schemeId, reached, chosen))
+          board.dispatch(words.edits.route.material, (job) => setMaterial(job, schemeId, reached, chosen))
         }
       />
       {material?.caution && <p className="caution">{material.caution}</p>}
       {material?.compression && (
         <QuantityField
-          label="Stretch"
+          label={says.stretch}
           value={`${Math.round(100 * segment.stretch)} %`}
           parse={parseStretch}
-          description="Installed length over fully stretched length. Slack costs a lot."
+          description={says.stretchHint}
           onCommit={(stretch) =>
-            board.dispatch('change stretch', (job) => setStretch(job, schemeId, [id], stretch))
+            board.dispatch(words.edits.route.stretch, (job) => setStretch(job, schemeId, [id], stretch))
           }
         />
       )}
       <Figures>
-        <Figure name="Straight between bends">{formatLength(segment.straight, units)}</Figure>
+        <Figure name={says.straight}>{formatLength(segment.straight, units)}</Figure>
         {result && (
           <>
-            <Figure name="Flow">{formatFlow(result.flow, units)}</Figure>
-            <Figure name="Velocity" refTo={{ figure: 'velocity', ...at }}>
+            <Figure name={says.flow}>{formatFlow(result.flow, units)}</Figure>
+            <Figure name={says.velocity} refTo={{ figure: 'velocity', ...at }}>
               {formatVelocity(result.velocity, units)}
             </Figure>
-            <Figure name="Velocity pressure" refTo={{ figure: 'velocity pressure', ...at }}>
+            <Figure name={says.velocityPressure} refTo={{ figure: 'velocity pressure', ...at }}>
               {formatPressure(result.velocityPressure, units)}
             </Figure>
             <Figure
-              name="Friction"
-              note={`over ${formatRun(result.frictionLength, units)}`}
+              name={says.friction}
+              note={says.over(formatRun(result.frictionLength, units))}
               refTo={{ figure: 'friction loss', ...at }}
             >
               {formatPressure(result.frictionLoss, units)}
             </Figure>
-            <Figure name="Loss rate" refTo={{ figure: 'loss per metre', ...at }}>
+            <Figure name={says.lossRate} refTo={{ figure: 'loss per metre', ...at }}>
               {formatLossRate(result.lossPerMetre, units)}
             </Figure>
-            <Figure name="Share of the pressure" refTo={{ figure: 'share of pressure', ...at }}>
+            <Figure name={says.share} refTo={{ figure: 'share of pressure', ...at }}>
               {percent(result.share)}
             </Figure>
-            <Figure name="Reynolds number" refTo={{ figure: 'Reynolds number', ...at }}>
+            <Figure name={says.reynolds} refTo={{ figure: 'Reynolds number', ...at }}>
               {formatLarge(result.reynolds)}
             </Figure>
-            <Figure name="Friction factor" refTo={{ figure: 'friction factor', ...at }}>
+            <Figure name={says.frictionFactor} refTo={{ figure: 'friction factor', ...at }}>
               {formatNumber(result.frictionFactor, 4)}
             </Figure>
           </>
         )}
       </Figures>
       {!result && speed && !speed.outcome.solved && <p className="hint">{speed.outcome.reason}</p>}
-      {result && <Source of={result.provenance} title="Where the roughness comes from" />}
+      {result && <Source of={result.provenance} title={says.source} />}
       <Warmth id={id} result={result} />
       <InlineParts id={id} length={segment.length} />
       {parts.map((part) => (
@@ -130,13 +133,13 @@ export function SegmentDetails({ id }: { id: string }) {
 
 function parseLegLength(text: string, units: UnitSystem) {
   const read = parseLength(text, units);
-  if (read.ok && read.value < 0.01) return { ok: false, message: 'A duct is at least 10 mm long.' } as const;
+  if (read.ok && read.value < 0.01) return { ok: false, message: says.tooShort } as const;
   return read;
 }
 
 function parseStretch(text: string) {
   const read = parseNumber(text.replace('%', ''));
   if (!read.ok || read.value < 20 || read.value > 100)
-    return { ok: false, message: 'A stretch is between 20 and 100 %; 100 % is pulled tight.' } as const;
+    return { ok: false, message: says.stretchRefused } as const;
   return { ok: true, value: read.value / 100 } as const;
 }

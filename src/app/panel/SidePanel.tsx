@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { single } from '../../canvas/selection.ts';
+import { words } from '../../words/index.ts';
 import { useAdvice, useApp, useBoard, useUi } from '../context.ts';
 import { KitchenTab } from '../kitchen/KitchenTab.tsx';
 import type { PanelTab } from '../ui.ts';
@@ -8,6 +9,8 @@ import { Findings } from './Findings.tsx';
 import { Pressure } from './Pressure.tsx';
 import { Proposals } from './Proposals.tsx';
 import { Selected } from './Selected.tsx';
+
+const says = words.panels.tabs;
 
 /** What would make the route better, where the pressure goes, what is selected, what is wrong. */
 export function SidePanel() {
@@ -17,24 +20,24 @@ export function SidePanel() {
   const advice = useAdvice();
   useFollowSelection();
   return (
-    <aside className="side-panel" aria-label="Details">
+    <aside className="side-panel" aria-label={says.label}>
       <Tabs
         className="tabs"
         selectedKey={tab}
         onSelectionChange={(key) => ui.setState({ panel: key as PanelTab })}
       >
-        <TabList className="tab-list" aria-label="Details">
+        <TabList className="tab-list" aria-label={says.label}>
           <Tab id="proposals">
-            Proposals
+            {says.proposals}
             <Badge count={advice.proposals.length} />
           </Tab>
-          <Tab id="pressure">Pressure</Tab>
-          <Tab id="selected">Selected</Tab>
+          <Tab id="pressure">{says.pressure}</Tab>
+          <Tab id="selected">{says.selected}</Tab>
           <Tab id="findings">
-            Findings
+            {says.findings}
             <Badge count={findings} />
           </Tab>
-          <Tab id="kitchen">Kitchen</Tab>
+          <Tab id="kitchen">{says.kitchen}</Tab>
         </TabList>
         <TabPanel id="proposals" className="tab-panel">
           <Proposals />

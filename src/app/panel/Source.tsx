@@ -1,12 +1,15 @@
 import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { Provenance } from '../../hydraulics/types.ts';
+import { words } from '../../words/index.ts';
 import { Icon } from '../icons.tsx';
 
+const says = words.panels.source;
+
 const kinds: Record<Provenance['sourceKind'], string> = {
-  found: 'read in the source',
-  memory: 'from memory, not checked against a copy',
-  'common practice': 'common practice, no publication',
-  assumption: 'an assumption',
+  found: says.kinds.found,
+  memory: says.kinds.memory,
+  'common practice': says.kinds.practice,
+  assumption: says.kinds.assumption,
 };
 
 /** Where a number comes from: its catalogue row, its source, and what was done to it. */
@@ -31,7 +34,7 @@ export function Source({ of, title }: { of: Provenance; title: string }) {
           </ul>
         )}
         <p className="row-id">
-          Catalogue row <code>{of.row}</code>
+          {says.row} <code>{of.row}</code>
         </p>
       </DisclosurePanel>
     </Disclosure>

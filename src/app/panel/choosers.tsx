@@ -13,9 +13,12 @@ import {
 } from 'react-aria-components';
 import type { CatalogueRow } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';
 import { parseSection, sectionText, sizesOf } from '../section-text.ts';
+
+const says = words.panels.choose;
 
 interface RowChooserProps {
   readonly label: string;
@@ -37,7 +40,7 @@ export function RowChooser({ label, rows, value, onChoose }: RowChooserProps) {
     >
       <Label>{label}</Label>
       <Button className="field-button">
-        <SelectValue>{({ selectedText }) => selectedText || value || 'Choose…'}</SelectValue>
+        <SelectValue>{({ selectedText }) => selectedText || value || says.choose}</SelectValue>
         <Icon name="down" size={14} />
       </Button>
       <Popover className="popover">
@@ -107,7 +110,7 @@ export function SectionChooser({ label, value, onChoose }: SectionChooserProps) 
       <Label>{label}</Label>
       <div className="combo">
         <Input spellCheck={false} />
-        <Button className="combo-button" aria-label="Sizes">
+        <Button className="combo-button" aria-label={says.sizes}>
           <Icon name="down" size={14} />
         </Button>
       </div>

@@ -9,19 +9,22 @@ import {
   parsePressure,
   parseQuantity,
 } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
 import { above, readPercent, readPlain } from '../kitchen/reading.ts';
 
+const says = words.parts.data;
+
 type Sheet = NonNullable<InlinePart['user']>;
 type How = 'catalogue' | 'c' | 'loss' | 'length';
 
 const ways: readonly { id: How; name: string; what: string }[] = [
-  { id: 'catalogue', name: 'Catalogue', what: 'The figures of the catalogue row.' },
-  { id: 'c', name: 'Data sheet: loss coefficient', what: 'C on the velocity pressure in the duct.' },
-  { id: 'loss', name: 'Data sheet: loss at a flow', what: 'A pressure loss measured at one flow.' },
-  { id: 'length', name: 'Data sheet: equivalent length', what: 'As much as so much of this duct.' },
+  { id: 'catalogue', name: says.kinds.catalogue, what: says.kinds.catalogueMeans },
+  { id: 'c', name: says.kinds.coefficient, what: says.kinds.coefficientMeans },
+  { id: 'loss', name: says.kinds.loss, what: says.kinds.lossMeans },
+  { id: 'length', name: says.kinds.length, what: says.kinds.lengthMeans },
 ];
 
 /** What a data sheet gives to start from, until its own figures are typed. */
@@ -51,53 +54,53 @@ export function PartData({ part, onChange }: PartDataProps) {
   const row = findInline(part.kind);
   const { user } = part;
   const how = howOf(user);
-  const sheet = (figures: Sheet) => onChange('change part data', { user: figures });
+  const sheet = (figures: Sheet) => onChange(words.edits.parts.data, { user: figures });
   const free = row && (row.loss.kind === 'free area' || row.loss.kind === 'plate') ? row.loss.default : null;
   return (
     <div className="part-data">
       <Choice
-        label="Its loss is from"
+        label={says.from}
         choices={row ? ways : ways.slice(1)}
         value={how}
         onChoose={(chosen) =>
-          onChange('change part data', { user: chosen === 'catalogue' ? undefined : starts[chosen] })
+          onChange(words.edits.parts.data, { user: chosen === 'catalogue' ? undefined : starts[chosen] })
         }
       />
       {!user && free !== null && (
         <QuantityField
-          label="Free area"
+          label={says.freeArea}
           value={`${formatTrimmed(100 * (part.freeArea ?? free), 1)} %`}
-          parse={(text) => above(readPercent(text, 'Free area'), 'Something must be open: a share above 0.')}
-          onCommit={(freeArea) => onChange('change free area', { freeArea })}
+          parse={(text) => above(readPercent(text, says.freeArea), says.freeAreaRefused)}
+          onCommit={(freeArea) => onChange(words.edits.parts.freeArea, { freeArea })}
         />
       )}
       {user && 'c' in user && (
         <QuantityField
-          label="C on the duct"
+          label={says.c}
           value={formatTrimmed(user.c, 3)}
-          parse={(text) => readPlain(text, { what: 'A loss coefficient', low: 0, high: 1000 })}
+          parse={(text) => readPlain(text, { what: says.cRange, low: 0, high: 1000 })}
           onCommit={(c) => sheet({ c })}
         />
       )}
       {user && 'loss' in user && (
         <div className="field-grid">
           <QuantityField
-            label="Loss"
+            label={says.loss}
             value={formatPressure(user.loss, units)}
-            parse={(text) => above(parsePressure(text, units), 'A part takes pressure: a loss above 0.')}
+            parse={(text) => above(parsePressure(text, units), says.lossRefused)}
             onCommit={(loss) => sheet({ ...user, loss })}
           />
           <QuantityField
-            label="at a flow of"
+            label={says.atFlow}
             value={formatFlow(user.atFlow, units)}
-            parse={(text) => above(parseFlow(text, units), 'A flow above 0.')}
+            parse={(text) => above(parseFlow(text, units), says.flowRefused)}
             onCommit={(atFlow) => sheet({ ...user, atFlow })}
           />
         </div>
       )}
       {user && 'equivalentLength' in user && (
         <QuantityField
-          label="As much as this duct, of"
+          label={says.asMuchAs}
           value={formatRun(user.equivalentLength, units)}
           parse={(text) => parseQuantity('run', text, units)}
           onCommit={(equivalentLength) => sheet({ equivalentLength })}

@@ -3,10 +3,13 @@ import { setInsulation } from '../../graph/edits/index.ts';
 import type { SegmentResult } from '../../graph/solution.ts';
 import { dewPoint } from '../../hydraulics/heat.ts';
 import { formatLength, formatTemperature, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { within } from '../kitchen/reading.ts';
+
+const says = words.parts.warmth;
 
 /** The insulation of one duct, how the air cools in it, and whether water settles on its wall. */
 export function Warmth({ id, result }: { id: string; result: SegmentResult | undefined }) {
@@ -24,41 +27,38 @@ export function Warmth({ id, result }: { id: string; result: SegmentResult | und
   const needed = result?.condensation.insulation;
   return (
     <div className="part">
-      <h3>Warmth</h3>
+      <h3>{says.heading}</h3>
       <QuantityField
-        label="Insulation"
+        label={says.insulation}
         value={thickness === 0 ? 'none' : show(thickness)}
         parse={(text) =>
           /^\s*none\s*$/i.test(text)
             ? { ok: true, value: 0 }
-            : within(parseLength(text, units), 0, 0.3, 'Insulation', show)
+            : within(parseLength(text, units), 0, 0.3, says.insulation, show)
         }
         onCommit={(value) =>
-          board.dispatch('change insulation', (job) => setInsulation(job, schemeId, [id], value))
+          board.dispatch(words.edits.route.insulation, (job) => setInsulation(job, schemeId, [id], value))
         }
       />
       {result && (
         <Figures>
-          <Figure name="Air comes in at" refTo={ref('inlet temperature')}>
+          <Figure name={says.inlet} refTo={ref('inlet temperature')}>
             {formatTemperature(result.inletTemperature, units)}
           </Figure>
-          <Figure name="Air leaves at" refTo={ref('outlet temperature')}>
+          <Figure name={says.outlet} refTo={ref('outlet temperature')}>
             {formatTemperature(result.outletTemperature, units)}
           </Figure>
-          <Figure name="Coldest inside wall" refTo={ref('wall temperature')}>
+          <Figure name={says.coldest} refTo={ref('wall temperature')}>
             {formatTemperature(result.wallTemperature, units)}
           </Figure>
-          <Figure name="Dew point of the kitchen air" refTo={{ figure: 'dew point', speed }}>
+          <Figure name={says.dewPoint} refTo={{ figure: 'dew point', speed }}>
             <Dew />
           </Figure>
         </Figures>
       )}
       {result?.condensation.risk && (
         <p className="caution">
-          Water settles on the wall here and runs back with grease.{' '}
-          {typeof needed === 'number'
-            ? `Insulation of ${show(needed)} would keep it dry.`
-            : 'No ordinary insulation keeps it dry: pitch the duct to drain outdoors.'}
+          {says.water(typeof needed === 'number' ? says.insulate(show(needed)) : says.drain)}
         </p>
       )}
     </div>

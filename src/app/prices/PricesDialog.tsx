@@ -7,6 +7,9 @@ import { QuantityField } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
 import { readPlain } from '../kitchen/reading.ts';
 import './prices.css';
+import { words } from '../../words/index.ts';
+
+const says = words.prices.dialog;
 
 /** What has to be bought for the scheme, at prices that can be replaced by one's own. */
 export default function PricesDialog() {
@@ -20,7 +23,7 @@ export default function PricesDialog() {
           <PriceList />
           <div className="dialog-buttons">
             <Button className="button primary" autoFocus onPress={close}>
-              Close
+              {words.shell.dialog.close}
             </Button>
           </div>
         </Dialog>
@@ -37,19 +40,17 @@ function PriceList() {
   const name = job.schemes.find(({ id }) => id === schemeId)?.name;
   return (
     <>
-      <Heading slot="title">Parts and prices</Heading>
-      <p className="prices-lead">
-        {name}. {pricesAreInvented} An empty field goes back to the example.
-      </p>
+      <Heading slot="title">{says.heading}</Heading>
+      <p className="prices-lead">{says.lead(name ?? '', pricesAreInvented)}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-      <section className="prices-scroll" aria-label="Parts" tabIndex={0}>
+      <section className="prices-scroll" aria-label={says.parts} tabIndex={0}>
         <table className="prices">
           <thead>
             <tr>
-              <th scope="col">Part</th>
-              <th scope="col">Quantity</th>
-              <th scope="col">Price</th>
-              <th scope="col">Amount</th>
+              <th scope="col">{says.part}</th>
+              <th scope="col">{says.quantity}</th>
+              <th scope="col">{says.price}</th>
+              <th scope="col">{says.amount}</th>
               <td />
             </tr>
           </thead>
@@ -60,7 +61,7 @@ function PriceList() {
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">All parts{unpriced > 0 ? `, ${unpriced} of them without a price` : ''}</th>
+              <th scope="row">{unpriced > 0 ? says.allPartsUnpriced(unpriced) : says.allParts}</th>
               <td />
               <td />
               <td>{formatMoney(total)}</td>
@@ -76,25 +77,25 @@ function PriceList() {
 function Line({ line, units }: { line: CostLine; units: System }) {
   const { board } = useApp();
   const { part, price, amount } = line;
-  const words = partWords(part, units);
+  const what = partWords(part, units);
   const perUnit =
     part.unit === 'm' ? metresPerUnit(units) : part.unit === 'm2' ? squareMetresPerUnit(units) : 1;
   const each = price === null ? '' : formatNumber(price.each * perUnit, 2);
   return (
     <tr>
-      <th scope="row">{words}</th>
+      <th scope="row">{what}</th>
       <td>{quantity(line, units)}</td>
       <td>
         <QuantityField
-          label={`${currency} ${unitWord(part.unit, units)}, ${words}`}
+          label={`${currency} ${unitWord(part.unit, units)}, ${what}`}
           value={each}
           parse={(text) =>
             text.trim() === ''
               ? { ok: true, value: -1 }
-              : readPlain(text, { what: 'A price', low: 0, high: 1e6, unit: /^\s*\$/ })
+              : readPlain(text, { what: says.priceRange, low: 0, high: 1e6, unit: /^\s*\$/ })
           }
           onCommit={(value) =>
-            board.dispatch('change price', (job) => {
+            board.dispatch(words.edits.job.price, (job) => {
               if (value < 0) delete job.prices[part.key];
               else job.prices[part.key] = value / perUnit;
             })
@@ -108,10 +109,10 @@ function Line({ line, units }: { line: CostLine; units: System }) {
       <td>
         {price?.from === 'yours' ? (
           <span className="prices-yours">
-            <Icon name="tick" size={12} /> yours
+            <Icon name="tick" size={12} /> {says.yours}
           </span>
         ) : (
-          <span className="prices-example">example</span>
+          <span className="prices-example">{says.example}</span>
         )}
       </td>
     </tr>
@@ -122,16 +123,16 @@ function quantity({ part }: CostLine, units: System): string {
   if (part.unit === 'm') return formatRun(part.quantity, units);
   if (part.unit === 'm2')
     return units === 'imperial'
-      ? `${formatNumber(part.quantity / squareMetresPerUnit(units), 1)} sq ft`
-      : `${formatNumber(part.quantity, 2)} m²`;
+      ? says.squareFeet(formatNumber(part.quantity / squareMetresPerUnit(units), 1))
+      : says.squareMetres(formatNumber(part.quantity, 2));
   if (part.kind !== 'make-up air') return String(part.quantity);
   return `1, ${part.row === 'fan' ? formatFlow(part.size ?? 0, units) : formatArea(part.size ?? 0, units)}`;
 }
 
 function unitWord(unit: 'm' | 'm2' | 'piece', units: System): string {
   if (unit === 'piece') return 'each';
-  if (unit === 'm') return units === 'imperial' ? 'a foot' : 'a metre';
-  return units === 'imperial' ? 'a square foot' : 'a square metre';
+  if (unit === 'm') return units === 'imperial' ? says.aFoot : says.aMetre;
+  return units === 'imperial' ? says.aSquareFoot : says.aSquareMetre;
 }
 
 const foot = 0.3048;

@@ -4,10 +4,13 @@ import type { Effects } from '../../advice/proposals/effects.ts';
 import type { Recipe } from '../../canvas/board.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { formatFlow, type System } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useAdvice, useApp, useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';
 import { gained } from '../wording.ts';
 import { bringsWords, effectWords, fitWords, houseWords, settlesWords } from './effects-text.ts';
+
+const says = words.proposals.card;
 
 /** A change, or several together, that was solved and can be made. */
 export interface Offered extends Effects {
@@ -96,7 +99,7 @@ export function ChangeCard({ change, kind, members, calls = [], most, remedy = f
           </span>
         ) : (
           <span className="proposal-settles">
-            <Icon name="tick" size={13} /> fits the room as drawn
+            <Icon name="tick" size={13} /> {says.fits}
           </span>
         )}
         {[...houseWords(change), ...bringsWords(change)].map((words) => (
@@ -106,7 +109,7 @@ export function ChangeCard({ change, kind, members, calls = [], most, remedy = f
         ))}
         {calls.map(({ id, title }) => (
           <span key={id} className="proposal-warning">
-            <Icon name="caution" size={13} /> then also: {title}
+            <Icon name="caution" size={13} /> {says.calls(title)}
           </span>
         ))}
       </Button>

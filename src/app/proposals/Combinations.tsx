@@ -1,6 +1,9 @@
 import type { Combination } from '../../advice/combinations/search.ts';
+import { words } from '../../words/index.ts';
 import { useAdvice } from '../context.ts';
 import { ChangeCard } from './ChangeCard.tsx';
+
+const says = words.proposals.combinations;
 
 /** The changes that pay best together. */
 export function BestTogether() {
@@ -9,11 +12,11 @@ export function BestTogether() {
   if (!combining && !best) return null;
   return (
     <section className="combinations" aria-busy={combining}>
-      <h2>Best together</h2>
+      <h2>{says.best}</h2>
       {best && !combining ? (
-        <Cards combinations={[best]} title="Best together" />
+        <Cards combinations={[best]} title={says.best} />
       ) : (
-        <p className="lead">Trying pairs and triples of changes…</p>
+        <p className="lead">{says.trying}</p>
       )}
     </section>
   );
@@ -26,8 +29,8 @@ export function OtherCombinations() {
   if (combining || others.length === 0) return null;
   return (
     <section>
-      <h2>Other combinations</h2>
-      <Cards combinations={others} title="Other combinations" />
+      <h2>{says.others}</h2>
+      <Cards combinations={others} title={says.others} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import { goals } from '../../advice/goals.ts';
+import { words } from '../../words/index.ts';
 import { useAdvice, useApp } from '../context.ts';
 import { Choice } from '../kitchen/fields.tsx';
 
@@ -8,5 +9,7 @@ const choices = goals.map(({ id, title, what }) => ({ id, name: title, what }));
 export function GoalChooser() {
   const { advisor } = useApp();
   const { goal } = useAdvice();
-  return <Choice label="Goal" choices={choices} value={goal} onChoose={advisor.setGoal} />;
+  return (
+    <Choice label={words.proposals.goal.label} choices={choices} value={goal} onChoose={advisor.setGoal} />
+  );
 }

@@ -2,25 +2,28 @@ import { formatMoney } from '../../advice/cost/price.ts';
 import type { Effects } from '../../advice/proposals/effects.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { formatPressure, formatRun, type System } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.proposals.effects;
 
 /** What a change does beside the air, a few words each. */
 export function effectWords(effects: Effects, units: System): readonly string[] {
   const { sound, house, cost, opening } = effects;
   const words: string[] = [];
-  if (sound) words.push(`${signed(sound.after - sound.before, 0.5, (n) => n.toFixed(0))} dB at the cook`);
+  if (sound) words.push(says.sound(signed(sound.after - sound.before, 0.5, (n) => n.toFixed(0))));
   if (house) {
     const change = house.after - house.before;
-    words.push(`house ${signed(change, 0.05, (n) => formatPressure(n, 'metric'))}`);
+    words.push(says.house(signed(change, 0.05, (n) => formatPressure(n, 'metric'))));
   }
-  words.push(`parts ${formatMoney(cost, true)}`);
-  words.push(opening < 0.05 ? 'nothing to open up' : `${formatRun(opening, units)} to open up`);
+  words.push(says.parts(formatMoney(cost, true)));
+  words.push(opening < 0.05 ? says.nothingToOpen : says.toOpen(formatRun(opening, units)));
   return words;
 }
 
 /** Whether it fits its room, in words. */
 export function fitWords({ fits, brings }: Effects): string | null {
   if (fits) return null;
-  return brings.find(({ rule }) => rule.startsWith('fit-'))?.message ?? 'It does not fit its room.';
+  return brings.find(({ rule }) => rule.startsWith('fit-'))?.message ?? says.doesNotFit;
 }
 
 /** A danger that was there already and that more air makes worse: said where the change is made. */
@@ -33,9 +36,7 @@ export function houseWords({
   const grave = solution.findings.find(({ rule }) => rule === 'house-depressurization');
   if (!house || !grave || house.after > house.before - 0.05) return [];
   if ([...settles, ...brings].some(({ rule }) => rule === grave.rule)) return [];
-  return [
-    `The house then stands ${formatPressure(-house.after, 'metric')} below outdoors, beyond its limit: bring in make-up air, and have every flue tested for spillage.`,
-  ];
+  return [says.houseDanger(formatPressure(-house.after, 'metric'))];
 }
 
 /** What it brings that was not there, gravest first; what does not fit is told by itself. */
@@ -47,11 +48,11 @@ export function bringsWords({ brings }: Effects): readonly string[] {
 
 /** Rules told in a word where a change settles them. */
 const settled: Readonly<Record<string, string>> = {
-  'house-depressurization': 'house within its limit',
-  condensation: 'no condensation',
-  'flexible-duct': 'no flexible duct',
-  'smaller-than-collar': 'full size from the collar',
-  'velocity-high': 'velocity within the band',
+  'house-depressurization': says.settles.house,
+  condensation: says.settles.condensation,
+  'flexible-duct': says.settles.flexible,
+  'smaller-than-collar': says.settles.collar,
+  'velocity-high': says.settles.velocity,
 };
 
 export function settlesWords({ settles }: Effects): readonly string[] {

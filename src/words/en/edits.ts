@@ -3,11 +3,16 @@ export const scheme = {
   add: 'add scheme',
   duplicate: 'duplicate scheme',
   delete: 'delete scheme',
+  asFound: 'make a scheme as found',
+  size: 'change size of all duct',
+  material: 'change material of all duct',
+  bends: 'change every bend',
 };
 
 export const job = {
   rename: 'rename job',
   changeUnits: 'change units',
+  price: 'change price',
 };
 
 export const route = {
@@ -25,6 +30,16 @@ export const route = {
   takeCapOff: 'take cap off',
   partDucts: 'part ducts',
   joinEnds: 'join ends',
+  ductSize: 'change duct size',
+  material: 'change material',
+  bend: 'change bend',
+  bendRadius: 'change bend radius',
+  transition: 'change transition',
+  cap: 'change cap',
+  capOpening: 'change cap opening',
+  length: 'change length',
+  stretch: 'change stretch',
+  insulation: 'change insulation',
 };
 
 export const kitchen = {
@@ -75,4 +90,34 @@ export const hood = {
   ratedFlow: 'change rated flow',
   density: 'change rated density',
   sound: 'change rated sound',
+};
+
+export const codes = {
+  takeOutDistance: 'take out a distance of the cap',
+  enterDistance: 'enter a distance of the cap',
+  resetRules: 'reset the rules',
+  takeBackLimit: 'take back a limit',
+  changeLimit: 'change a limit',
+  ruleOn: 'switch a rule on',
+  ruleOff: 'switch a rule off',
+};
+
+export const parts = {
+  put: 'put in part',
+  move: 'move part',
+  setDamper: 'set damper',
+  takeOut: 'take out part',
+  data: 'change part data',
+  freeArea: 'change free area',
+};
+
+export const room = {
+  resizeBlock: 'resize block',
+  resizeExit: 'resize exit',
+  moveBlock: 'move block',
+  moveExit: 'move exit',
+  renameBlock: 'rename block',
+  renameExit: 'rename exit',
+  kind: 'change kind',
+  changeNote: 'change note',
 };

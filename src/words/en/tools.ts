@@ -31,3 +31,13 @@ export const also = {
   note: 'text words label comment',
   measure: 'distance ruler tape',
 };
+
+export const boxes = {
+  chase: 'Chase',
+  obstacle: 'Obstacle',
+  cabinet: 'Cabinet',
+  joist: 'Joist',
+  beam: 'Beam',
+  wall: 'Wall',
+  roof: 'Roof',
+};
