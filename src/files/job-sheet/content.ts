@@ -1,39 +1,104 @@
 import type { Job } from '../../graph/document.ts';
-import { schemeOf } from '../../graph/infer.ts';
+import type { SheetId } from '../../graph/sheet.ts';
+import { currentStyle, formatDay, inStyle, type Style } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { programVersion } from '../version.ts';
+import { appendixBlocks } from './appendix.ts';
+import { chartBlocks } from './charts.ts';
+import { findingBlocks } from './findings.ts';
 import { fingerprintOf } from './fingerprint.ts';
-import type { JobSheet } from './types.ts';
+import { partBlocks } from './parts.ts';
+import { resultBlocks } from './results.ts';
+import { routeBlocks } from './route.ts';
+import { type Subject, subjectOf } from './subject.ts';
+import type { Fingerprint, JobSheet, SectionId, SheetBlock, SheetSection, TitleBlock } from './types.ts';
 
 export interface SheetOptions {
   /** When it is made. */
   readonly date: Date;
-  /** Of the date and of numbers that depend on it: `en-GB`; the machine's own where absent. */
-  readonly locale?: string;
+  /** How dates, numbers and fractions of an inch are written; as on the desk where absent. */
+  readonly style?: Style;
 }
 
+const say = words.jobSheet;
+
 /**
- * What the job sheet of a scheme says, from a fresh solve of it, in the job's units.
+ * What the job sheet of a scheme says, solved afresh, in the job's units.
  *
  * @throws RangeError if the job has no scheme of that id
  */
 export async function jobSheetOf(job: Job, schemeId: string, options: SheetOptions): Promise<JobSheet> {
-  const scheme = schemeOf(job, schemeId);
   const fingerprint = await fingerprintOf(job);
-  const date = new Intl.DateTimeFormat(options.locale, { dateStyle: 'long' }).format(options.date);
+  return inStyle(options.style ?? currentStyle(), () =>
+    sheetOf(subjectOf(job, schemeId), fingerprint, options.date),
+  );
+}
+
+function sheetOf(subject: Subject, fingerprint: Fingerprint | null, date: Date): JobSheet {
+  const section = (id: SectionId, blocks: readonly SheetBlock[], newPage = false): SheetSection => ({
+    id,
+    title: say.sections[id],
+    newPage,
+    blocks,
+  });
   return {
-    title: {
-      heading: 'Job sheet',
-      job: job.title,
-      schemeId,
-      scheme: scheme.name,
-      units: job.units,
-      date,
-      made: options.date.toISOString(),
-      program: 'Gentlebend',
-      version: '0.1.0',
-      fingerprint,
-      facts: [],
-      footer: '',
-    },
-    sections: [],
+    title: titleOf(subject, fingerprint, date),
+    sections: [
+      section('summary', [{ kind: 'cautions', cautions: say.cautions }]),
+      section('results', resultBlocks(subject)),
+      section('drawings', drawingBlocks(subject), true),
+      section('route', routeBlocks(subject), true),
+      section('charts', chartBlocks(subject)),
+      section('findings', findingBlocks(subject), true),
+      section('parts', partBlocks(subject), true),
+      section('signatures', [{ kind: 'signatures', lines: say.signatures.lines }]),
+      section('appendix', appendixBlocks(subject, fingerprint), true),
+    ],
   };
+}
+
+function titleOf({ job, scheme, units }: Subject, fingerprint: Fingerprint | null, date: Date): TitleBlock {
+  const title = job.title.trim() || say.title.noTitle;
+  const day = formatDay(date);
+  const short = fingerprint?.short ?? say.title.noFingerprint;
+  return {
+    heading: say.heading,
+    job: title,
+    schemeId: scheme.id,
+    scheme: scheme.name,
+    units,
+    date: day,
+    made: date.toISOString(),
+    program: say.program,
+    version: programVersion,
+    fingerprint,
+    facts: [
+      { label: say.title.job, text: title },
+      { label: say.title.scheme, text: scheme.name },
+      { label: say.title.units, text: say.title[units] },
+      { label: say.title.date, text: day },
+      { label: say.title.program, text: say.title.version(say.program, programVersion) },
+      { label: say.title.fingerprint, text: short },
+    ],
+    footer: say.title.footer(title, scheme.name, short),
+  };
+}
+
+const views: readonly (SheetId | 'isometric')[] = ['floor', 'section-x', 'section-y', 'isometric'];
+
+/** The sheets and the view from an angle, where there is any duct to be drawn. */
+function drawingBlocks({ scheme, solution }: Subject): SheetBlock[] {
+  if (solution.route.segments.size === 0) return [{ kind: 'text', text: say.route.empty }];
+  return [
+    ...views.map((drawing): SheetBlock => {
+      const caption = say.drawings.captions[drawing];
+      return {
+        kind: 'drawing',
+        drawing,
+        caption,
+        description: say.drawings.description(caption, scheme.name),
+      };
+    }),
+    { kind: 'text', text: say.drawings.measure, quiet: true },
+  ];
 }

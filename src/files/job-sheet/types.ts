@@ -1,3 +1,4 @@
+import type { FormulaRun } from '../../graph/derive/formula.ts';
 import type { Severity } from '../../graph/route.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import type { System } from '../../units/index.ts';
@@ -138,8 +139,10 @@ export interface SheetColumn {
   readonly align: 'left' | 'right';
   /** Share of the width against the other columns; about the number of characters that it wants. */
   readonly weight: number;
-  /** The head is a symbol of a formula and set like one. */
+  /** The head is a symbol of a formula and set like one (`formulaRuns`). */
   readonly symbol?: boolean;
+  /** Every cell is such a symbol. */
+  readonly symbolCells?: boolean;
 }
 
 export interface SheetRow {
@@ -190,11 +193,15 @@ export interface FormulaBlock {
   readonly formula: string;
   /** The formula in runs of one setting each. */
   readonly runs: readonly FormulaRun[];
+  /** Empty where the table names them. */
   readonly inputs: readonly FormulaInput[];
   readonly sources: readonly string[];
   readonly notes: readonly string[];
-  /** One row a place; SI as the formula reads it, then the result in the job's units. */
-  readonly table: SheetTable;
+  /**
+   * SI as the formula reads it, and the result in the job's units: one row a place and speed, or for what has
+   * no place one row an input and one column a speed.
+   */
+  readonly tables: readonly SheetTable[];
 }
 
 export interface FormulaInput {
@@ -205,12 +212,6 @@ export interface FormulaInput {
   readonly unit: string;
   /** The formula that gives it: "A.3"; absent where it is given. */
   readonly from?: string;
-}
-
-/** A run of a formula's characters, and how it is set. */
-export interface FormulaRun {
-  readonly set: 'upright' | 'symbol' | 'sub' | 'sup';
-  readonly text: string;
 }
 
 export interface SignaturesBlock {

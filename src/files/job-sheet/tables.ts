@@ -1,0 +1,91 @@
+import { formatPercent, type QuantityKind, quantity, type System, unitOf } from '../../units/index.ts';
+import type { SheetCell, SheetColumn, SheetRow, SheetTable } from './types.ts';
+
+/** A column with what stands in it. */
+export interface ColumnOf<Row> extends Omit<SheetColumn, 'align'> {
+  readonly align?: SheetColumn['align'];
+  readonly cell: (row: Row, index: number) => SheetCell | string;
+}
+
+/** What a cell without a figure says. */
+export const NONE = '–';
+
+/** A table of rows, column by column. */
+export function tableOf<Row>(
+  id: string,
+  rows: readonly Row[],
+  columns: readonly ColumnOf<Row>[],
+  more: {
+    readonly caption?: string;
+    readonly notes?: readonly string[];
+    readonly rowId?: (row: Row, index: number) => string;
+    readonly total?: (row: Row) => boolean;
+  } = {},
+): SheetTable {
+  return {
+    kind: 'table',
+    id,
+    ...(more.caption === undefined ? {} : { caption: more.caption }),
+    columns: columns.map(({ cell: _, ...column }) => ({ align: 'left', ...column })),
+    rows: rows.map((row, i): SheetRow => {
+      const cells = columns.map(({ cell }) => {
+        const said = cell(row, i);
+        return typeof said === 'string' ? { text: said } : said;
+      });
+      return { id: more.rowId?.(row, i) ?? String(i), cells, ...(more.total?.(row) ? { total: true } : {}) };
+    }),
+    notes: more.notes ?? [],
+  };
+}
+
+/** A column of figures of one kind, its unit in the head; a dash where there is none (`undefined`), nothing where there can be none (`null`). */
+export function figures<Row>(
+  id: string,
+  head: string,
+  kind: QuantityKind,
+  units: System,
+  of: (row: Row) => number | null | undefined,
+  poor?: (row: Row) => boolean,
+): ColumnOf<Row> {
+  return {
+    id,
+    head,
+    unit: unitOf(kind, units),
+    align: 'right',
+    weight: 8,
+    cell: (row) => {
+      const si = of(row);
+      if (si === null) return '';
+      if (si === undefined) return NONE;
+      return { text: minus(quantity(kind, si, units).figure), si, ...(poor?.(row) ? { poor: true } : {}) };
+    },
+  };
+}
+
+/** A column of shares in percent, with dashes and blanks as for `figures`. */
+export function shares<Row>(
+  id: string,
+  head: string,
+  of: (row: Row) => number | null | undefined,
+  poor?: (row: Row) => boolean,
+): ColumnOf<Row> {
+  return {
+    id,
+    head,
+    unit: '%',
+    align: 'right',
+    weight: 7,
+    cell: (row) => {
+      const si = of(row);
+      if (si === null) return '';
+      if (si === undefined || !Number.isFinite(si)) return NONE;
+      const text = minus(formatPercent(si).replace(' %', ''));
+      return { text, si, ...(poor?.(row) ? { poor: true } : {}) };
+    },
+  };
+}
+
+/** A figure with the minus sign of print. */
+export function minus(figure: string): string {
+  return figure.replace(/^-/, '−');
+}

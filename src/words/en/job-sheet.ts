@@ -1,0 +1,239 @@
+import { counted } from './plural.ts';
+
+/** The job sheet: what leaves the desk on paper. */
+export const heading = 'Job sheet';
+export const program = 'Gentlebend';
+
+export const title = {
+  job: 'Job',
+  scheme: 'Scheme',
+  units: 'Units',
+  imperial: 'Imperial',
+  metric: 'Metric',
+  date: 'Date',
+  program: 'Made with',
+  version: (name: string, version: string) => `${name} ${version}`,
+  fingerprint: 'File fingerprint',
+  noFingerprint: 'not available on this page (needs https)',
+  noTitle: 'Untitled job',
+  footer: (job: string, scheme: string, fingerprint: string) => `${job}, ${scheme}. File ${fingerprint}`,
+};
+
+export const sections = {
+  summary: 'Before anything is built',
+  results: 'Air delivered at each speed',
+  drawings: 'Drawings',
+  route: 'Route schedule',
+  charts: 'Charts',
+  findings: 'Findings and code checks',
+  parts: 'Parts list',
+  signatures: 'Signatures',
+  appendix: 'Appendix: how every figure comes about',
+};
+
+export const cautions = [
+  'An estimate for planning, and no approval. Local codes, the instructions of the hood, the fan and the appliances, and a licensed practitioner decide.',
+  'Carbon monoxide: exhausted air must come back in. A hood can pull flue gas back out of a water heater, boiler, furnace, stove or fireplace that draws its air from the same house. Plan the make-up air, and have every such appliance tested for spillage with all exhaust fans running.',
+  'Grease burns: use smooth metal duct that the code allows for it, with joints that can be cleaned, no screw points in the air stream and the clearances that the code and the hood’s instructions ask for.',
+  'The duct ends outdoors: never in an attic, a crawl space, a soffit or a wall.',
+  'Homes only: commercial cooking has its own codes, hoods and fire suppression, and is outside what is computed here.',
+];
+
+export const results = {
+  hood: 'Hood',
+  speed: 'Speed',
+  delivered: 'Delivered',
+  rated: 'Rated',
+  ofRated: 'Of rated',
+  ofRequired: 'Of required',
+  total: 'Total pressure',
+  static: 'Static pressure',
+  fastest: 'Fastest air',
+  inLeg: 'In leg',
+  cook: 'Sound at the cook',
+  sones: 'Loudness',
+  outside: 'Sound outside',
+  house: 'House pressure',
+  percent: '%',
+  sone: 'sone',
+  legs: 'Legs are numbered as in the route schedule.',
+  sound: (uncertainty: number) =>
+    `Sound is an estimate to rank routes by: ±${uncertainty} dB. At the cook's head, and outdoors beneath the cap.`,
+  noHood: 'No hood stands on the sheets of this scheme yet, so that there is no air to compute.',
+  none: 'This job has no hood with a fan yet, so that there is no air to compute.',
+  unsolved: (hood: string, speed: string, reason: string) => `${hood}, ${speed}: ${reason}`,
+  noted: (hood: string, speed: string, message: string) => `${hood}, ${speed}: ${message}`,
+};
+
+export const required = {
+  heading: 'What the cooktop asks for',
+  rule: 'Rule',
+  flow: 'Air',
+  because: 'Why',
+  source: 'Source',
+  governs: (flow: string, name: string) => `${name} governs: ${flow}.`,
+  short: (flow: string, speed: string) =>
+    `The most that this scheme delivers, at ${speed}, is short of it by ${flow}.`,
+  enough: (speed: string) => `Delivered at ${speed}.`,
+};
+
+export const house = {
+  heading: 'The house around the kitchen',
+  pressure: 'House pressure',
+  leakage: 'In by leaks',
+  makeUp: 'In by make-up air',
+  hoods: 'Out by hoods',
+  other: 'Out by other fans',
+  needed: 'Make-up air wanted',
+  opening: 'As an opening',
+  limit: (value: string, appliance: string, source: string) =>
+    `Limit ${value} below outdoors: ${appliance}. ${source}`,
+  beyond: (speeds: string, appliance: string) =>
+    `Carbon monoxide: at ${speeds} the house is drawn below the limit of ${appliance}. Do not build this without the make-up air in the table, and have the appliance tested for spillage with every exhaust fan running.`,
+  below: 'The pressure is against outdoors: below zero the house is drawn down.',
+};
+
+export const route = {
+  number: 'No.',
+  part: 'Part',
+  direction: 'Runs',
+  length: 'True length',
+  size: 'Size',
+  material: 'Material',
+  velocity: 'Air',
+  equivalent: 'Equivalent length',
+  loss: 'Loss',
+  share: 'Of the pressure',
+  legTo: (place: string) => `Leg to ${place}`,
+  at: (label: string, place: string) => `${label} at ${place}`,
+  insulated: (material: string, thickness: string) => `${material}, ${thickness} insulation`,
+  hood: (name: string, collar: string) => `${name}, collar ${collar}`,
+  total: 'Whole path of the air',
+  totalOf: (hood: string) => `Whole path of the air from ${hood}`,
+  atSpeed: (hood: string, speed: string) =>
+    `Air, losses and equivalent lengths: ${hood} at ${speed}. True lengths are from node to node in space.`,
+  unsolved: 'Losses are left out where there is no solution.',
+  empty: 'No duct is drawn in this scheme yet.',
+};
+
+export const drawings = {
+  captions: {
+    floor: 'Floor, looking down',
+    'section-x': 'Section, looking north',
+    'section-y': 'Section, looking west',
+    isometric: 'View from an angle',
+  },
+  description: (what: string, scheme: string) => `${what}: the duct of ${scheme}`,
+  measure:
+    'Drawn to the scale beside each drawing. Figures on the sheet go before what is measured on paper.',
+};
+
+export const charts = {
+  fan: (hood: string) => `${hood}: fan and run`,
+  fanDescription: 'Total pressure of the fan against flow at each speed, with the point where each works',
+  profile: (speed: string) => `Pressure along the run at ${speed}`,
+  profileDescription: 'Total and static pressure against the way from the hood to the outside',
+  budget: (speed: string) => `Where the pressure goes at ${speed}`,
+  budgetDescription: 'The pressure of the fan by what uses it up',
+  table: 'Where the pressure goes',
+  cause: 'Part',
+  sum: 'Pressure of the fan',
+};
+
+export const findings = {
+  heading: 'Findings',
+  severity: { danger: 'Danger', error: 'Error', warning: 'Warning', note: 'Note' },
+  none: 'No findings. An empty list is not an approval: the local code and the hood’s instructions decide.',
+  codes: 'Codes and practice',
+  codesLead:
+    'Model codes and practice, not the local code: the local authority and the hood’s instructions decide.',
+  notAllOn: (count: number) => `${counted(count, { one: 'rule', other: 'rules' })} switched off in this job.`,
+  state: { fails: 'Not met', 'cannot tell': 'Open', meets: 'Met', 'not applicable': 'Does not apply' },
+  open: 'No rule is broken or open.',
+  met: 'Rules that are met or do not apply',
+  rule: 'Rule',
+  stateHead: 'State',
+  found: 'Found',
+  limit: 'Limit',
+  source: 'Source',
+  own: (limit: string) => `${limit} (set in this job)`,
+  edition: (source: string, kind: string, edition: string) => `${source} (${kind}). Edition: ${edition}.`,
+  foundAndLimit: (message: string, found: string, limit: string) =>
+    `${message} Found: ${found}. Limit: ${limit}.`,
+  place: (places: readonly string[], more: number) =>
+    [...places, ...(more > 0 ? [`${more} more`] : [])].join(', '),
+};
+
+export const parts = {
+  part: 'Part',
+  quantity: 'Quantity',
+  unit: 'Unit',
+  units: { piece: 'pcs' },
+  each: 'Each',
+  amount: 'Amount',
+  from: 'Price',
+  priceFrom: { yours: 'yours', example: 'example', none: 'none' },
+  total: 'Sum of the priced parts',
+  unpriced: (count: number) =>
+    `${counted(count, { one: 'line', other: 'lines' })} without a price ${count === 1 ? 'is' : 'are'} not in the sum.`,
+  empty: 'Nothing to buy yet: no duct is drawn in this scheme.',
+};
+
+export const signatures = {
+  lines: ['Designed by', 'Checked by', 'Installed by'],
+  name: 'Name',
+  signature: 'Signature and date',
+};
+
+export const appendix = {
+  lead: 'Every figure of this sheet in SI, with the formula and the inputs that gave it, so that it can be worked again by hand. Inputs are printed with six significant figures. “Row” names the entry of the parts catalogue; how far a source can be trusted stands beside it.',
+  inputs: 'What was entered',
+  airAndSite: 'Air and site',
+  elevation: 'Height above the sea',
+  temperature: 'Air in the kitchen',
+  humidity: 'Relative humidity',
+  outdoors: 'Outdoor temperature',
+  ceiling: 'Ceiling height',
+  mounting: 'Hood above the cooktop',
+  cooktop: 'Cooktop',
+  cooktopWords: (fuel: string, width: string, place: string) => `${fuel}, ${width}, ${place}`,
+  fuels: { gas: 'gas', electric: 'electric', induction: 'induction', solid: 'solid fuel' },
+  places: { wall: 'against a wall', island: 'island', outdoor: 'outdoors' },
+  heat: 'Burner heat input',
+  houseVolume: 'House volume',
+  leakage: 'Air changes an hour at 50 Pa',
+  exponent: 'Leakage exponent',
+  otherExhaust: 'Other exhaust',
+  makeUp: 'Make-up air',
+  makeUpOpening: (area: string) => `opening of ${area}`,
+  makeUpFan: (flow: string) => `fan of ${flow}`,
+  combustion: 'Appliances that draw air from the house',
+  none: 'none',
+  notGiven: 'not given',
+  named: (name: string, value: string) => `${name} ${value}`,
+  fan: (hood: string) => `Fan curves of ${hood} collar, as used`,
+  speed: 'Speed',
+  basis: 'Pressure',
+  bases: { static: 'static', total: 'total' },
+  density: 'Rated at',
+  points: 'Points',
+  ratedSound: 'Rated sound',
+  point: (flow: string, pressure: string) => `${flow} at ${pressure}`,
+  fingerprint: 'The file',
+  fingerprintText: (full: string) =>
+    `SHA-256 of the job’s file as this program writes it: ${full}. Any program that computes SHA-256 gives the same for the same file.`,
+  where: 'Where',
+  at: 'Speed',
+  every: 'every',
+  shown: 'In the job’s units',
+  what: 'What',
+  symbol: 'Symbol',
+  from: 'From',
+  result: 'Result',
+  unit: 'Unit',
+  row: 'Row',
+  leg: (number: number) => `Leg ${number}`,
+  legs: (numbers: string) => `Legs ${numbers}`,
+  inLeg: (number: number) => `leg ${number}`,
+  noteOf: (names: string, note: string) => `${names}: ${note}`,
+};
