@@ -13,8 +13,16 @@ export function refusal(name: string, problems: readonly Problem[]): Notice {
   };
 }
 
-/** What was put right in a file so that it could be taken. */
+/** What was put right in a file, or brought from an older version of the format, so that it could be taken. */
 export function repaired(name: string, repairs: readonly Repair[]): Notice {
+  const older = repairs.filter(({ path }) => path === 'version');
+  if (older.length > 0) {
+    return {
+      title: says.older.title(name),
+      text: older.length === repairs.length ? says.older.text : says.older.andRepaired,
+      details: repairs,
+    };
+  }
   return {
     title: says.repaired.title(name),
     text: says.repaired.text(words.counts.places(repairs.length)),

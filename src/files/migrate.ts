@@ -3,8 +3,12 @@ import type { Problem } from './problem.ts';
 /** The version that this program writes. */
 export const currentVersion = 1;
 
-/** Turns a raw document of one version into one of the next. */
-export type Migration = (raw: Record<string, unknown>) => Record<string, unknown>;
+/** What turns a raw document of one version into one of the next. */
+export interface Migration {
+  /** What a person has to know of it, a clause each without a full stop. */
+  readonly changes: readonly string[];
+  step(raw: Record<string, unknown>): Record<string, unknown>;
+}
 
 /**
  * By the version that a step starts from. Every version that was ever written stays readable, so a
@@ -13,7 +17,13 @@ export type Migration = (raw: Record<string, unknown>) => Record<string, unknown
 export const migrations: ReadonlyMap<number, Migration> = new Map();
 
 export type Migrated =
-  | { readonly ok: true; readonly raw: Record<string, unknown>; readonly from: number }
+  | {
+      readonly ok: true;
+      readonly raw: Record<string, unknown>;
+      readonly from: number;
+      /** What the steps changed, in their order. */
+      readonly changes: readonly string[];
+    }
   | { readonly ok: false; readonly problem: Problem };
 
 /**
@@ -41,13 +51,15 @@ export function migrate(
       `the file is of version ${from} and this program reads up to version ${target}; open it with a newer Gentlebend`,
     );
   }
+  const changes: string[] = [];
   for (let version = from; version < target; version += 1) {
-    const step = steps.get(version);
-    if (step === undefined)
+    const migration = steps.get(version);
+    if (migration === undefined)
       return refuse('version', `no way is known from version ${version} to ${version + 1}`);
-    raw = { ...step(raw), version: version + 1 };
+    raw = { ...migration.step(raw), version: version + 1 };
+    changes.push(...migration.changes);
   }
-  return { ok: true, raw, from };
+  return { ok: true, raw, from, changes };
 }
 
 function refuse(path: string, message: string): Migrated {

@@ -33,6 +33,7 @@ export function readJob(text: string, options: ReadOptions = {}): ReadResult {
   const repairs: Repair[] = [];
   if (migrated.from < currentVersion) {
     repairs.push({ path: 'version', message: `brought from version ${migrated.from} to ${currentVersion}` });
+    repairs.push(...migrated.changes.map((message) => ({ path: 'version', message })));
   }
 
   let parsed = jobSchema.safeParse(raw);
