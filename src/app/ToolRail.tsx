@@ -19,7 +19,7 @@ export function ToolRail() {
         <CommandButton id="tool.cap" icon="cap" placement="right" />
         <CommandButton id="tool.insert" icon="insert" placement="right" />
         <ToolGroup
-          name="Change the run"
+          name={says.groups.run}
           tools={[
             { id: 'part', icon: 'part' },
             { id: 'split', icon: 'split' },
@@ -28,14 +28,14 @@ export function ToolRail() {
         />
         <Separator />
         <ToolGroup
-          name="Room"
+          name={says.groups.room}
           tools={[
             { id: 'block', icon: 'block' },
             { id: 'exit', icon: 'exit' },
           ]}
         />
         <ToolGroup
-          name="Dimensions and notes"
+          name={says.groups.notes}
           tools={[
             { id: 'dimension', icon: 'dimension' },
             { id: 'note', icon: 'pin' },

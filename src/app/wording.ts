@@ -7,11 +7,6 @@ export function capitalized(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** Small first: a count and its noun. */
-export function counted(n: number, noun: string): string {
-  return `${n} ${noun}${n === 1 ? '' : 's'}`;
-}
-
 /** Air gained or lost, with its sign: "+38 cfm". */
 export function gained(flow: number, units: UnitSystem): string {
   const amount = formatFlow(Math.abs(flow), units);

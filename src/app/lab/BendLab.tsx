@@ -19,6 +19,7 @@ import {
 import { labScene } from '../../advice/lab/bench.ts';
 import { trialOf } from '../../advice/lab/trial.ts';
 import { setBend } from '../../graph/edits/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { nodeName } from '../places.ts';
@@ -30,6 +31,8 @@ import { PresentButton, usePresenting } from './presenting.tsx';
 import { RunPage } from './RunPage.tsx';
 import { TurnPage } from './TurnPage.tsx';
 import { TwoPage } from './TwoPage.tsx';
+
+const says = words.lab.frame;
 
 type PageId = 'turn' | 'kinds' | 'two' | 'run' | 'lessons';
 
@@ -47,7 +50,7 @@ export default function BendLab() {
       onOpenChange={(open) => !open && close()}
     >
       <Modal className="lab-modal">
-        <Dialog className="lab" aria-label="Bend lab" data-presenting={presenting.on || undefined}>
+        <Dialog className="lab" aria-label={says.heading} data-presenting={presenting.on || undefined}>
           {asked && (
             <Pages node={asked.node} first={asked.page ?? 'turn'} presenting={presenting} close={close} />
           )}
@@ -99,56 +102,56 @@ function Pages({ node, first, presenting, close }: PagesProps) {
   const apply = () => {
     if (turn === null) return;
     const { kind, radiusRatio } = choice;
-    board.dispatch('make turn as in the lab', (draft) =>
+    board.dispatch(words.edits.route.asInLab, (draft) =>
       setBend(draft, schemeId, turn, { kind, ...(radiusRatio > 0 ? { radiusRatio } : {}) }),
     );
     setTried(null);
-    say(`${capitalized(nodeName(route, turn))} is made as in the lab. Undo takes it back.`);
+    say(says.made(capitalized(nodeName(route, turn))));
   };
   const speeds = before.solution.speeds;
   return (
     <LabContext value={lab}>
       <Tabs className="lab-tabs" selectedKey={page} onSelectionChange={(key) => setPage(key as PageId)}>
         <header className="lab-bar-top">
-          <Heading slot="title">Bend lab</Heading>
-          <TabList className="lab-tab-list" aria-label="Bend lab">
-            <Tab id="turn">One turn</Tab>
-            <Tab id="kinds">All kinds</Tab>
-            <Tab id="two">Two 45s</Tab>
-            <Tab id="run">A run of bends</Tab>
-            <Tab id="lessons">Lessons</Tab>
+          <Heading slot="title">{says.heading}</Heading>
+          <TabList className="lab-tab-list" aria-label={says.heading}>
+            <Tab id="turn">{says.pages.turn}</Tab>
+            <Tab id="kinds">{says.pages.kinds}</Tab>
+            <Tab id="two">{says.pages.two}</Tab>
+            <Tab id="run">{says.pages.run}</Tab>
+            <Tab id="lessons">{says.pages.lessons}</Tab>
           </TabList>
           <div className="lab-bar-end">
             {page !== 'lessons' && (
               <Switch className="lab-switch" isSelected={guessing} onChange={setGuessing}>
                 <span className="lab-switch-mark" aria-hidden="true" />
-                Guess first
+                {says.guessFirst}
               </Switch>
             )}
             <PresentButton presenting={presenting} />
-            <IconButton icon="close" label="Close the bend lab" placement="left" onPress={close} />
+            <IconButton icon="close" label={says.close} placement="left" onPress={close} />
           </div>
         </header>
         {page !== 'lessons' && page !== 'run' && (
           <div className="lab-subject">
             <div className="lab-pick">
-              <span aria-hidden="true">Turn</span>
+              <span aria-hidden="true">{says.turn}</span>
               <select
-                aria-label="Turn"
+                aria-label={says.turn}
                 value={turn ?? ''}
                 onChange={(event) => setPicked(event.target.value === '' ? null : event.target.value)}
               >
-                <option value="">Invented bench of the lab</option>
+                <option value="">{says.bench}</option>
                 {turns.map(({ id }) => (
                   <option key={id} value={id}>
-                    My drawing: {nodeName(route, id)}
+                    {says.myDrawing(nodeName(route, id))}
                   </option>
                 ))}
               </select>
             </div>
             <ToggleButtonGroup
               className="switch"
-              aria-label="Speed"
+              aria-label={says.speed}
               selectionMode="single"
               disallowEmptySelection
               selectedKeys={[String(speed)]}
@@ -177,11 +180,7 @@ function Pages({ node, first, presenting, close }: PagesProps) {
         <TabPanel id="lessons" className="lab-page">
           <LessonsPage units={units} />
         </TabPanel>
-        <footer className="lab-foot">
-          Every figure is solved for the run that is drawn. Tabled losses hold for clean duct with straight
-          runs beside the bend. Local code, the hood’s instructions and whoever is licensed decide what is
-          built.
-        </footer>
+        <footer className="lab-foot">{says.foot}</footer>
       </Tabs>
     </LabContext>
   );

@@ -2,7 +2,11 @@ import { type ReactNode, useState } from 'react';
 import { Button, Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components';
 import { judgeGuess } from '../../advice/lab/guess.ts';
 import { formatTrimmed } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { Marked } from '../Marked.tsx';
 import type { GuessScale } from './text.ts';
+
+const says = words.lab.guess;
 
 interface GuessFormProps {
   readonly question: string;
@@ -41,7 +45,7 @@ export function GuessForm({ question, scale, start, act, onGuess }: GuessFormPro
           {act}
         </Button>
         <Button className="text-button" onPress={() => onGuess(null)}>
-          Show it without a guess
+          {says.skip}
         </Button>
       </div>
     </form>
@@ -60,7 +64,7 @@ export function Judgement(props: {
   const is = `${formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} ${scale.unit}`;
   return (
     <p className="judged" role="status">
-      You said <strong>{said}</strong>; it is <strong>{is}</strong>. {judgeGuess(guess, truth, before).words}
+      <Marked text={says.judged(said, is, judgeGuess(guess, truth, before).words)} />
     </p>
   );
 }
@@ -87,7 +91,7 @@ export function GuessFirst({ active, situation, children, ...asked }: GuessFirst
         question={asked.question}
         scale={asked.scale}
         start={asked.before}
-        act="Reveal"
+        act={says.reveal}
         onGuess={(guess) => setAnswer({ situation, guess })}
       />
     );

@@ -3,12 +3,15 @@ import { Button } from 'react-aria-components';
 import { tryEveryKind } from '../../advice/lab/trial.ts';
 import { bendSketch } from '../../drawing/bend-sketch.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
-import { formatFlow, formatNumber } from '../../units/index.ts';
+import { formatFlow, formatNumber, formatTrimmed } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst } from './Guess.tsx';
 import { useLab } from './lab-context.ts';
 import { lying } from './TurnPage.tsx';
 import { equivalentText, guessScale } from './text.ts';
+
+const says = words.lab.kinds;
 
 /** Every kind of bend that suits the turn, all at one scale, with bars for what each costs. */
 export function KindsPage({ onTake }: { onTake: () => void }) {
@@ -35,14 +38,12 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
     <GuessFirst
       active={guessing}
       situation={`kinds ${speed}`}
-      question={`${gentlest.row.name} lets ${formatFlow(gentlest.outcome.flow, units)} out. How much does the worst of all kinds let out?`}
+      question={says.question(gentlest.row.name, formatFlow(gentlest.outcome.flow, units))}
       truth={dearest.outcome.flow}
       before={gentlest.outcome.flow}
       scale={guessScale('flow', gentlest.outcome.flow, units)}
     >
-      <p className="lab-lead">
-        Each at its usual radius, all drawn to one scale; from the gentlest on the air to the dearest.
-      </p>
+      <p className="lab-lead">{says.lead}</p>
       <ul className="kinds">
         {solved.map(({ row, bend, fitting, outcome, section }) => {
           const turn = (bend.angle * Math.PI) / 180;
@@ -60,23 +61,27 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
                   }).drawables
                 }
                 bounds={{ minU: -side, minV: -thick, maxU: thick, maxV: Math.max(up, thick) }}
-                label={`${row.name}, true to scale`}
+                label={says.picture(row.name)}
                 lit={(item) => item.of === 'node'}
               />
               <div className="kind-words">
                 <h3>
                   {row.name}
-                  <small>{row.defaultRadiusRatio > 0 ? `r/D ${row.defaultRadiusRatio}` : 'no radius'}</small>
+                  <small>
+                    {row.defaultRadiusRatio > 0
+                      ? says.radius(formatTrimmed(row.defaultRadiusRatio))
+                      : says.noRadius}
+                  </small>
                 </h3>
                 <dl>
-                  <Bar name="C" share={fitting.c / most.c} text={formatNumber(fitting.c, 2)} />
+                  <Bar name={says.c} share={fitting.c / most.c} text={formatNumber(fitting.c, 2)} />
                   <Bar
-                    name="Equivalent"
+                    name={says.equivalent}
                     share={fitting.equivalentLength / most.length}
                     text={equivalentText(fitting.equivalentLength, units)}
                   />
                   <Bar
-                    name="Air"
+                    name={says.air}
                     share={outcome.flow / most.flow}
                     text={formatFlow(outcome.flow, units)}
                     good
@@ -90,7 +95,8 @@ export function KindsPage({ onTake }: { onTake: () => void }) {
                     onTake();
                   }}
                 >
-                  Look at it<span className="unseen">: {row.name.toLowerCase()}</span>
+                  {says.lookAt}
+                  <span className="unseen">: {row.name.toLowerCase()}</span>
                 </Button>
               </div>
             </li>

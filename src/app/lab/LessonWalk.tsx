@@ -11,10 +11,14 @@ import { drawnBounds } from '../../canvas/route-svg.tsx';
 import { outlineOf } from '../../drawing/outline.ts';
 import type { UnitSystem } from '../../graph/document.ts';
 import { formatFlow, formatPressure, formatTrimmed, formatVelocity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { Marked } from '../Marked.tsx';
 import { gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessForm, Judgement } from './Guess.tsx';
 import { guessScale, soundChange, soundText } from './text.ts';
+
+const says = words.lab.lesson;
 
 interface LessonWalkProps {
   readonly lesson: Lesson;
@@ -50,12 +54,10 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
     <div className="lab-turn lesson">
       <div className="lab-stage">
         <LessonPicture lesson={lesson} states={states} shown={shown} step={step} />
-        <p className="stage-note">{lesson.job(units).title}. Drawn to scale, seen from the side.</p>
+        <p className="stage-note">{says.picture(lesson.job(units).title)}</p>
       </div>
       <div className="lab-side">
-        <p className="lesson-count">
-          {lesson.title}: step {at + 1} of {lesson.steps.length}
-        </p>
+        <p className="lesson-count">{says.step(lesson.title, at + 1, lesson.steps.length)}</p>
         <h3 ref={heading} tabIndex={-1}>
           {step.title}
         </h3>
@@ -70,7 +72,7 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
               question={step.ask.question}
               scale={scaleOf(step, before, units)}
               start={step.change && step.ask.of !== 'equivalentLength' ? askedFigure(step.ask, before) : null}
-              act={step.change ? 'Make the change' : 'Show it'}
+              act={step.change ? says.makeChange : says.show}
               onGuess={(guess) => setAnswer({ guess })}
             />
           </>
@@ -78,16 +80,16 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
         <div className="lab-buttons">
           {answer && (
             <Button ref={next} className="button primary" onPress={() => go(at + 1)}>
-              {at + 1 < lesson.steps.length ? 'Next step' : 'To the end'}
+              {at + 1 < lesson.steps.length ? says.next : says.toEnd}
             </Button>
           )}
           {at > 0 && (
             <Button className="button" onPress={() => go(at - 1)}>
-              Back
+              {says.back}
             </Button>
           )}
           <Button className="text-button" onPress={leave}>
-            All lessons
+            {says.all}
           </Button>
         </div>
       </div>
@@ -117,24 +119,24 @@ function Answer({ step, guess, before, after, units }: AnswerProps) {
   const was0 = step.change && step.ask.of !== 'equivalentLength' ? askedFigure(step.ask, before) : null;
   const rows = [
     {
-      name: 'Air delivered',
+      name: says.air,
       a: formatFlow(was.flow, units),
       b: formatFlow(is.flow, units),
       change: gained(is.flow - was.flow, units),
     },
     {
-      name: 'The fan works against',
+      name: says.pressure,
       a: formatPressure(was.totalPressure, units),
       b: formatPressure(is.totalPressure, units),
       change: '',
     },
     {
-      name: 'Fastest air',
+      name: says.fastest,
       a: formatVelocity(was.fastest?.velocity ?? 0, units),
       b: formatVelocity(is.fastest?.velocity ?? 0, units),
       change: '',
     },
-    { name: 'Sound at the cook', a: soundText(was), b: soundText(is), change: soundChange(was, is) },
+    { name: says.sound, a: soundText(was), b: soundText(is), change: soundChange(was, is) },
   ];
   return (
     <>
@@ -142,21 +144,19 @@ function Answer({ step, guess, before, after, units }: AnswerProps) {
         <Judgement guess={guess} truth={truth} before={was0} scale={scale} />
       ) : (
         <p className="judged" role="status">
-          It is{' '}
-          <strong>
-            {formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} {scale.unit}
-          </strong>
-          .
+          <Marked
+            text={says.is(`${formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} ${scale.unit}`)}
+          />
         </p>
       )}
       <table className="lesson-table">
-        <caption>At the highest speed; the sound is an estimate, ±{is.sound.uncertainty} dB</caption>
+        <caption>{says.caption(String(is.sound.uncertainty))}</caption>
         <thead>
           <tr>
             <td />
-            {step.change && <th scope="col">Before</th>}
-            <th scope="col">{step.change ? 'Now' : 'As drawn'}</th>
-            {step.change && <th scope="col">Change</th>}
+            {step.change && <th scope="col">{says.before}</th>}
+            <th scope="col">{step.change ? says.now : says.asDrawn}</th>
+            {step.change && <th scope="col">{says.change}</th>}
           </tr>
         </thead>
         <tbody>
@@ -171,7 +171,7 @@ function Answer({ step, guess, before, after, units }: AnswerProps) {
         </tbody>
       </table>
       <p className="remember">
-        <strong>Remember.</strong> {step.remember}
+        <strong>{says.remember}</strong> {step.remember}
       </p>
     </>
   );
@@ -201,7 +201,7 @@ function LessonPicture({ lesson, states, shown, step }: LessonPictureProps) {
       className="stage"
       drawables={outlineOf(shown.solution.route, shown.job, 'section-x').drawables}
       bounds={bounds}
-      label={`The run of the lesson ${lesson.title}: ${step.title}`}
+      label={says.run(lesson.title, step.title)}
       lit={({ of, id }) => (of === 'node' ? step.nodes : step.segments).includes(id)}
     />
   );
@@ -218,21 +218,21 @@ function LessonEnd({ lesson, heading, again, leave }: LessonEndProps) {
   return (
     <section className="lesson-end">
       <h3 ref={heading} tabIndex={-1}>
-        What to take home from “{lesson.title}”
+        {says.end(lesson.title)}
       </h3>
       <ul>
         {lesson.steps.map(({ title, remember }) => (
           <li key={title}>{remember}</li>
         ))}
       </ul>
-      <h4>How far this holds</h4>
+      <h4>{says.range}</h4>
       <p className="range">{lesson.range}</p>
       <div className="lab-buttons">
         <Button className="button primary" onPress={leave}>
-          All lessons
+          {says.all}
         </Button>
         <Button className="button" onPress={again}>
-          From the beginning
+          {says.again}
         </Button>
       </div>
     </section>

@@ -3,8 +3,10 @@ import { Button } from 'react-aria-components';
 import type { Lesson } from '../../advice/lessons/lesson.ts';
 import { lessons } from '../../advice/lessons/lessons.ts';
 import type { UnitSystem } from '../../graph/document.ts';
-import { counted } from '../wording.ts';
+import { words } from '../../words/index.ts';
 import { LessonWalk } from './LessonWalk.tsx';
+
+const says = words.lab.lessons;
 
 /** The ready lessons, or the one that is being walked through. */
 export function LessonsPage({ units }: { units: UnitSystem }) {
@@ -13,10 +15,7 @@ export function LessonsPage({ units }: { units: UnitSystem }) {
     return <LessonWalk key={lesson.id} lesson={lesson} units={units} leave={() => setLesson(null)} />;
   return (
     <>
-      <p className="lab-lead">
-        Three lessons on invented runs. Each step asks for a guess, makes a change, and solves what it does.
-        Nothing of what is guessed is kept.
-      </p>
+      <p className="lab-lead">{says.lead}</p>
       <ul className="lesson-list">
         {lessons.map((each) => (
           <li key={each.id} className="lesson-card">
@@ -24,9 +23,9 @@ export function LessonsPage({ units }: { units: UnitSystem }) {
             <p>{each.about}</p>
             <div className="lab-buttons">
               <Button className="button primary" onPress={() => setLesson(each)}>
-                Begin “{each.title}”
+                {says.begin(each.title)}
               </Button>
-              <span className="lesson-note">{counted(each.steps.length, 'step')}</span>
+              <span className="lesson-note">{words.counts.steps(each.steps.length)}</span>
             </div>
           </li>
         ))}

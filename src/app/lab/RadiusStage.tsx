@@ -3,6 +3,7 @@ import { bendSketch } from '../../drawing/bend-sketch.ts';
 import { svgScale } from '../../drawing/svg-pen.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import type { Section } from '../../hydraulics/types.ts';
+import { words } from '../../words/index.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 
 /** The radii that the lab offers, r/D. */
@@ -61,7 +62,7 @@ export function RadiusStage({ kind, radiusRatio, angle, section, side, onRadius 
       drawables={drawables}
       bounds={bounds}
       className="stage"
-      label={`The turn of ${Math.round(angle)}°, true to scale`}
+      label={words.lab.turn.picture(String(Math.round(angle)))}
       lit={(item) => item.of === 'node'}
     >
       {radius > 0 && (

@@ -5,12 +5,15 @@ import { drawnBounds } from '../../canvas/route-svg.tsx';
 import { outlineOf } from '../../drawing/outline.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import { formatFlow, formatNumber, formatRun } from '../../units/index.ts';
-import { counted, gained } from '../wording.ts';
+import { words } from '../../words/index.ts';
+import { gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst, LabSlider } from './Guess.tsx';
 import { Bar } from './KindsPage.tsx';
 import { useLab } from './lab-context.ts';
 import { guessScale } from './text.ts';
+
+const says = words.lab.run;
 
 /** The same length of duct with one bend more each time. Always on the lab's own bench. */
 export function RunPage() {
@@ -31,20 +34,24 @@ export function RunPage() {
             className="stage"
             drawables={outlineOf(shown.solution.route, shown.job, 'section-x').drawables}
             bounds={bounds}
-            label={`A run of ${formatRun(RUN_LENGTH, units)} with ${counted(count, 'bend')}`}
+            label={says.picture(formatRun(RUN_LENGTH, units), words.counts.bends(count))}
             lit={(item) => item.kind === 'bend' || item.kind === 'joint'}
           />
         )}
-        {!shown.fits && <p className="field-error">The legs of this run have no room for so large an arc.</p>}
+        {!shown.fits && <p className="field-error">{says.noRoom}</p>}
       </div>
       <div className="lab-side">
         <p className="lab-lead">
-          {formatRun(RUN_LENGTH, units)} of duct on an invented bench, with square bends on it:{' '}
-          {(row?.name ?? kind).toLowerCase()}
-          {radiusRatio > 0 ? `, r/D ${formatNumber(radiusRatio, 2)}` : ''}, as chosen on the page One turn.
+          {radiusRatio > 0
+            ? says.aboutRadius(
+                formatRun(RUN_LENGTH, units),
+                (row?.name ?? kind).toLowerCase(),
+                formatNumber(radiusRatio, 2),
+              )
+            : says.about(formatRun(RUN_LENGTH, units), (row?.name ?? kind).toLowerCase())}
         </p>
         <LabSlider
-          label="Bends on the run"
+          label={says.bends}
           value={count}
           min={0}
           max={MOST_BENDS}
@@ -55,7 +62,7 @@ export function RunPage() {
         <GuessFirst
           active={guessing}
           situation={`run ${kind} ${radiusRatio} ${count}`}
-          question={`Straight, ${formatFlow(straight, units)} get out. How much with ${counted(count, 'bend')}?`}
+          question={says.question(formatFlow(straight, units), words.counts.bends(count))}
           truth={shown.outcome.flow}
           before={straight}
           scale={guessScale('flow', shown.solution.speeds[benchSpeed]?.ratedFlow ?? straight, units)}
@@ -68,7 +75,7 @@ export function RunPage() {
               return (
                 <Bar
                   key={n}
-                  name={n === 0 ? 'Straight' : counted(n, 'bend')}
+                  name={n === 0 ? says.straight : words.counts.bends(n)}
                   share={straight > 0 ? flow / straight : 0}
                   text={`${formatFlow(flow, units)}${taken}`}
                   good
@@ -78,10 +85,7 @@ export function RunPage() {
             })}
           </dl>
         </GuessFirst>
-        <p className="range">
-          Each bend is counted as if it stood alone. Bends closer than a few diameters disturb one another,
-          and may cost more or less than this sum.
-        </p>
+        <p className="range">{says.alone}</p>
       </div>
     </div>
   );

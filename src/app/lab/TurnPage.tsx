@@ -5,6 +5,8 @@ import type { RouteBend } from '../../graph/route.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
 import { formatFlow, formatLength, formatNumber, formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { Marked } from '../Marked.tsx';
 import { RowChooser } from '../panel/choosers.tsx';
 import { Source } from '../panel/Source.tsx';
 import { gained } from '../wording.ts';
@@ -13,13 +15,15 @@ import { useLab } from './lab-context.ts';
 import { RadiusStage, radii } from './RadiusStage.tsx';
 import { equivalentText, guessScale, soundChange, soundText } from './text.ts';
 
+const says = words.lab.turn;
+
 /** One turn: its radius and kind are changed, and everything that hangs on them changes with them. */
 export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
   const { scene, units, speed, before, choice, choose, guessing } = useLab();
   const trial = tryBend(scene, choice, speed);
   const { bend } = trial;
   const drawnSection = bend && trial.solution.route.segments.get(bend.upstream)?.section;
-  if (!bend || !drawnSection) return <p className="hint">There is no turn here any more.</p>;
+  if (!bend || !drawnSection) return <p className="hint">{says.gone}</p>;
   const section = lying(drawnSection, bend);
   const row = findBend(choice.kind);
   const rounded = row?.defaultRadiusRatio !== 0;
@@ -38,28 +42,23 @@ export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
         />
         <p className="stage-note">
           {rounded ? (
-            <>
-              Centre-line radius <strong>{formatLength(bend.radius, units)}</strong>, taken from each leg{' '}
-              <strong>{formatLength(bend.tangent, units)}</strong>. Pull the ring, or move the slider.
-            </>
+            <Marked text={says.radius(formatLength(bend.radius, units), formatLength(bend.tangent, units))} />
           ) : (
-            'A mitre has no radius: its corner is cut square.'
+            says.mitre
           )}
-          {!trial.fits && (
-            <span className="field-error"> The legs beside this turn have no room for such an arc.</span>
-          )}
+          {!trial.fits && <span className="field-error"> {says.noRoom}</span>}
         </p>
       </div>
       <div className="lab-side">
         <div className="lab-controls">
           <RowChooser
-            label="Kind of bend"
+            label={says.kind}
             rows={kindsFor(drawnSection, bend.angle)}
             value={choice.kind}
             onChoose={(kind) => choose({ kind, radiusRatio: usableRatio(kind, choice.radiusRatio) })}
           />
           <LabSlider
-            label="Radius over diameter, r/D"
+            label={says.ratio}
             value={rounded ? choice.radiusRatio : 0}
             min={rounded ? radii.least : 0}
             max={radii.most}
@@ -72,7 +71,7 @@ export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
         <GuessFirst
           active={guessing && was !== null}
           situation={`${choice.kind} ${choice.radiusRatio} ${speed}`}
-          question="How much air gets out with the turn made like this?"
+          question={says.question}
           truth={flow}
           before={was}
           scale={guessScale('flow', before.solution.speeds[speed]?.ratedFlow ?? 0, units)}
@@ -81,14 +80,14 @@ export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
         </GuessFirst>
         {trial.fitting && (
           <div className="lab-source">
-            <Source of={trial.fitting.provenance} title="Where the coefficient comes from" />
+            <Source of={trial.fitting.provenance} title={words.panels.fitting.source} />
           </div>
         )}
         {row?.caution && <p className="caution">{row.caution}</p>}
         {onApply && (
           <div className="lab-buttons">
             <Button className="button primary" onPress={onApply}>
-              Apply to my drawing
+              {says.apply}
             </Button>
           </div>
         )}
@@ -122,22 +121,22 @@ function TrialFigures({ trial }: { trial: Trial }) {
   const change = was ? outcome.flow - was.flow : 0;
   return (
     <dl className="lab-figures">
-      <LabFigure name="Air delivered" id="flow" note={was ? against(change, units) : ''} main>
+      <LabFigure name={words.lab.lesson.air} id="flow" note={was ? against(change, units) : ''} main>
         {formatFlow(outcome.flow, units)}
       </LabFigure>
-      <LabFigure name="Loss coefficient C" id="c">
+      <LabFigure name={words.panels.fitting.coefficient} id="c">
         {formatNumber(fitting.c, 2)}
       </LabFigure>
-      <LabFigure name="Equivalent length" id="equivalent">
+      <LabFigure name={words.panels.fitting.equivalentLength} id="equivalent">
         {equivalentText(fitting.equivalentLength, units)}
       </LabFigure>
-      <LabFigure name="Pressure lost in it" id="loss">
+      <LabFigure name={says.loss} id="loss">
         {formatPressure(fitting.loss, units)}
       </LabFigure>
       <LabFigure
-        name="Sound at the cook"
+        name={words.lab.lesson.sound}
         id="sound"
-        note={`${soundChange(was, outcome)}; estimate, ±${outcome.sound.uncertainty} dB`}
+        note={says.soundNote(soundChange(was, outcome), String(outcome.sound.uncertainty))}
       >
         {soundText(outcome)}
       </LabFigure>
@@ -147,7 +146,7 @@ function TrialFigures({ trial }: { trial: Trial }) {
 
 function against(change: number, units: UnitSystem): string {
   const words = gained(change, units);
-  return /^.0 /.test(words) ? 'as drawn' : `${words} against as drawn`;
+  return /^.0 /.test(words) ? says.asDrawn : says.against(words);
 }
 
 interface LabFigureProps {

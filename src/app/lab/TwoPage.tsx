@@ -5,12 +5,15 @@ import type { View } from '../../drawing/view.ts';
 import { type Bounds, boundsOf } from '../../drawing/viewport.ts';
 import { cross, dot, normalize } from '../../graph/vector.ts';
 import { formatAngle, formatFlow, formatLength, formatNumber, formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst } from './Guess.tsx';
 import { useLab } from './lab-context.ts';
 import { LabFigure } from './TurnPage.tsx';
 import { equivalentText, guessScale, soundChange, soundText } from './text.ts';
+
+const says = words.lab.two;
 
 /** One bend beside two of half its angle across the same corner. */
 export function TwoPage() {
@@ -22,7 +25,7 @@ export function TwoPage() {
   );
   const [one, two] = [shared?.one.outcome, shared?.two.outcome];
   if (!shared?.one.bend || !shared.one.fitting || !one || !two)
-    return <p className="caution">{shared?.one.reason ?? 'There is no turn to share here.'}</p>;
+    return <p className="caution">{shared?.one.reason ?? says.gone}</p>;
   const { angle } = shared.one.bend;
   const change = two.flow - one.flow;
   const view = planeOf(shared.one, scene.node);
@@ -30,12 +33,11 @@ export function TwoPage() {
   return (
     <>
       <p className="lab-lead">
-        The corner as one {formatAngle(angle)} bend, and shared between two of {formatAngle(angle / 2)} of the
-        same make, {formatLength(shared.diagonal, units)} apart.
+        {says.lead(formatAngle(angle), formatAngle(angle / 2), formatLength(shared.diagonal, units))}
       </p>
       <div className="pair">
         <Side
-          title={`One ${formatAngle(angle)}`}
+          title={says.one(formatAngle(angle))}
           trial={shared.one}
           view={view}
           bounds={bounds}
@@ -46,13 +48,13 @@ export function TwoPage() {
         <GuessFirst
           active={guessing}
           situation={`two ${kind} ${radiusRatio} ${speed}`}
-          question={`One bend lets ${formatFlow(one.flow, units)} out. How much do the two let out?`}
+          question={says.question(formatFlow(one.flow, units))}
           truth={two.flow}
           before={one.flow}
           scale={guessScale('flow', shared.one.solution.speeds[speed]?.ratedFlow ?? one.flow, units)}
         >
           <Side
-            title={`Two of ${formatAngle(angle / 2)}`}
+            title={says.two(formatAngle(angle / 2))}
             trial={shared.two}
             view={view}
             bounds={bounds}
@@ -63,17 +65,14 @@ export function TwoPage() {
           />
           <p className="lab-verdict">
             {Math.abs(change) < 0.002 * one.flow
-              ? 'Here it makes no difference worth the work.'
+              ? says.noDifference
               : change > 0
-                ? `Two bring ${gained(change, units)}: they are worth it where the corner is hard.`
-                : `Two take ${gained(change, units).slice(1)} more: half the angle has more than half the loss, so a bend that is gentle already stays one.`}
+                ? says.gains(gained(change, units))
+                : says.costs(gained(change, units).slice(1))}
           </p>
         </GuessFirst>
       </div>
-      <p className="range">
-        Each bend is counted by its own table, as if straight duct stood on both sides; two bends this close
-        may cost somewhat more or less than their sum.
-      </p>
+      <p className="range">{says.alone}</p>
     </>
   );
 }
@@ -99,29 +98,29 @@ function Side({ title, trial, view, bounds, c, length, loss, before }: SideProps
         <DuctPicture
           drawables={outlineIn(solution.route, job, view).drawables}
           bounds={bounds}
-          label={`${title}, true to scale`}
+          label={words.lab.kinds.picture(title)}
           lit={(item) => item.of === 'node' && (item.kind === 'bend' || item.kind === 'joint')}
         />
       )}
       <dl className="lab-figures">
         <LabFigure
-          name="Air delivered"
+          name={words.lab.lesson.air}
           id="flow"
           main
           note={before?.outcome && outcome ? gained(outcome.flow - before.outcome.flow, units) : ''}
         >
           {outcome ? formatFlow(outcome.flow, units) : '–'}
         </LabFigure>
-        <LabFigure name="Loss coefficient C" id="c">
+        <LabFigure name={words.panels.fitting.coefficient} id="c">
           {formatNumber(c, 2)}
         </LabFigure>
-        <LabFigure name="Equivalent length" id="equivalent">
+        <LabFigure name={words.panels.fitting.equivalentLength} id="equivalent">
           {equivalentText(length, units)}
         </LabFigure>
-        <LabFigure name="Pressure lost" id="loss">
+        <LabFigure name={says.loss} id="loss">
           {formatPressure(loss, units)}
         </LabFigure>
-        <LabFigure name="Sound" id="sound" note={before ? soundChange(before.outcome, outcome) : ''}>
+        <LabFigure name={says.sound} id="sound" note={before ? soundChange(before.outcome, outcome) : ''}>
           {soundText(outcome)}
         </LabFigure>
       </dl>

@@ -1,5 +1,8 @@
 import { useEffect, useState } from 'react';
 import { ToggleButton } from 'react-aria-components';
+import { words } from '../../words/index.ts';
+
+const says = words.lab.frame;
 
 export interface Presenting {
   readonly on: boolean;
@@ -43,7 +46,7 @@ export function usePresenting(open: boolean): Presenting {
 export function PresentButton({ presenting }: { presenting: Presenting }) {
   return (
     <ToggleButton className="button" isSelected={presenting.on} onChange={presenting.set}>
-      {presenting.on ? 'End presenting' : 'Present'}
+      {presenting.on ? says.endPresenting : says.present}
     </ToggleButton>
   );
 }

@@ -2,6 +2,9 @@ import type { Asked } from '../../advice/lessons/lesson.ts';
 import type { UnitSystem } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
 import { formatNumber, formatRun, quantity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.lab.sound;
 
 /** Equivalent length in feet; in metric units metres come first. */
 export function equivalentText(length: number, units: UnitSystem): string {
@@ -11,15 +14,15 @@ export function equivalentText(length: number, units: UnitSystem): string {
 
 /** Sound at the cook; the estimate's uncertainty is told beside it once a page. */
 export function soundText(outcome: Solved | null): string {
-  return outcome ? `${formatNumber(outcome.sound.cook.level, 1)} dBA` : '–';
+  return outcome ? says.level(formatNumber(outcome.sound.cook.level, 1)) : '–';
 }
 
 /** "+0.4 dB", "−1.2 dB", "no change". */
 export function soundChange(before: Solved | null, after: Solved | null): string {
   if (!before || !after) return '–';
   const change = after.sound.cook.level - before.sound.cook.level;
-  if (Math.abs(change) < 0.05) return 'no change';
-  return `${change < 0 ? '−' : '+'}${formatNumber(Math.abs(change), 1)} dB`;
+  if (Math.abs(change) < 0.05) return says.noChange;
+  return says.change(`${change < 0 ? '−' : '+'}${formatNumber(Math.abs(change), 1)}`);
 }
 
 /** How a figure is guessed: on a scale of the units shown. */

@@ -5,25 +5,33 @@ import { Button, Heading, ProgressBar } from 'react-aria-components';
 import { hoodsOf, type Missing, missingFor, usualQuestion } from '../../advice/route-search/question.ts';
 import type { Job } from '../../graph/document.ts';
 import { schemeOf } from '../../graph/infer.ts';
+import { words } from '../../words/index.ts';
 import { commandById } from '../commands.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { useFocusBack } from '../focus-back.ts';
 import { Choice } from '../kitchen/fields.tsx';
+import { Marked } from '../Marked.tsx';
 import type { SearchFields } from './fields.ts';
 import { SearchForm } from './SearchForm.tsx';
 import { SearchResults } from './SearchResults.tsx';
 import { type Run, useSearch } from './use-search.ts';
+
+const says = words.routeSearch.panel;
 
 /** Looks for the routes of least loss from the hood to the exits, in the place of the side panel. */
 export default function RouteSearchPanel() {
   const { ui } = useApp();
   const box = useFocusBack();
   return (
-    <aside ref={box} tabIndex={-1} className="side-panel route-search" aria-label="Find a route">
+    <aside ref={box} tabIndex={-1} className="side-panel route-search" aria-label={says.heading}>
       <header className="panel-head">
-        <Heading level={2}>Find a route</Heading>
-        <IconButton icon="close" label="Close" onPress={() => ui.setState({ routeSearch: false })} />
+        <Heading level={2}>{says.heading}</Heading>
+        <IconButton
+          icon="close"
+          label={words.shell.dialog.close}
+          onPress={() => ui.setState({ routeSearch: false })}
+        />
       </header>
       <div className="tab-panel">
         <Search />
@@ -54,7 +62,7 @@ function Search() {
       <div className="search-act">
         {running ? (
           <Button className="button" onPress={cancel}>
-            Cancel
+            {words.shell.dialog.cancel}
           </Button>
         ) : (
           <Button
@@ -65,7 +73,7 @@ function Search() {
               start(question);
             }}
           >
-            Search
+            {says.search}
           </Button>
         )}
         <Progress run={run} />
@@ -90,17 +98,17 @@ function HoodChoice(props: {
     name: props.job.hoods.find((each) => each.id === hood)?.name ?? id,
   }));
   if (hoods.length < 2) return null;
-  return <Choice label="From the hood" choices={hoods} value={props.value} onChoose={props.onChoose} />;
+  return <Choice label={says.hood} choices={hoods} value={props.value} onChoose={props.onChoose} />;
 }
 
 function Progress({ run }: { run: Run }) {
   const examined = run.state === 'done' ? run.search.examined : 'examined' in run ? run.examined : null;
   if (examined === null) return null;
-  const words = `${formatLarge(examined)} states examined`;
+  const words = says.examined(formatLarge(examined));
   if (run.state !== 'running')
     return <span className="search-count">{run.state === 'cancelled' ? `Called off: ${words}` : words}</span>;
   return (
-    <ProgressBar className="search-progress" isIndeterminate aria-label="Searching" valueLabel={words}>
+    <ProgressBar className="search-progress" isIndeterminate aria-label={says.calledOff} valueLabel={words}>
       <span className="search-track" aria-hidden="true">
         <span />
       </span>
@@ -112,25 +120,10 @@ function Progress({ run }: { run: Run }) {
 function Outcome({ run, job, noExit }: { run: Run; job: Job; noExit: boolean }) {
   if (run.state === 'failed') return <p className="field-error">{run.message}</p>;
   if (run.state === 'done' && (run.job.blocks !== job.blocks || run.job.exits !== job.exits))
-    return (
-      <p className="caution">The room has changed since this search. Search again before relying on it.</p>
-    );
+    return <p className="caution">{says.changed}</p>;
   if (run.state === 'done' && run.search.reason) return <p className="caution">{run.search.reason}</p>;
-  if (run.state === 'done')
-    return (
-      <p className="hint">
-        Each route was drawn, solved and measured against the blocks. What is not drawn is not known: look for
-        wiring, pipes and framing before anything is cut, and keep the clearances that the hood’s instructions
-        and the local code ask for. Nothing that carries the house is cut without whoever answers for it.
-      </p>
-    );
-  return (
-    <p className="hint">
-      {noExit
-        ? 'Choose at least one exit.'
-        : 'Looks for the ways of least loss that keep clear of every block, turn square with the chosen bend, and never dip below the collar. Chases may be used.'}
-    </p>
-  );
+  if (run.state === 'done') return <p className="hint">{says.caution}</p>;
+  return <p className="hint">{noExit ? says.noExit : says.hint}</p>;
 }
 
 /** What has to be drawn first, and how. */
@@ -138,30 +131,29 @@ function HowToBegin({ missing }: { missing: readonly Missing[] }) {
   const app = useApp();
   return (
     <div className="empty-state">
-      <h3>A search goes from a hood to an exit</h3>
+      <h3>{says.start.heading}</h3>
       <ol>
         {missing.includes('hood') && (
           <li>
-            Pick the <strong>hood</strong> tool (H) and click on the floor sheet where its middle is.
+            <Marked text={says.start.hood} />
           </li>
         )}
         {missing.includes('exit') && (
           <li>
-            Pick the <strong>exit</strong> tool (X) and draw the outside wall or the roof that the duct may go
-            through.
+            <Marked text={says.start.exit} />
           </li>
         )}
-        <li>Draw what is in the way with the block tool: joists, beams, cabinets.</li>
+        <li>{says.start.blocks}</li>
       </ol>
       <div className="search-act">
         {missing.includes('hood') && (
           <Button className="button" onPress={() => commandById('tool.hood').run(app)}>
-            Place a hood
+            {says.start.placeHood}
           </Button>
         )}
         {missing.includes('exit') && (
           <Button className="button" onPress={() => commandById('tool.exit').run(app)}>
-            Draw an exit face
+            {says.start.drawExit}
           </Button>
         )}
       </div>

@@ -1,5 +1,6 @@
 import { Checkbox, CheckboxGroup, Label, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { formatLength, formatTrimmed, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
@@ -15,6 +16,8 @@ import {
   searchMaterials,
   stepChoices,
 } from './fields.ts';
+
+const says = words.routeSearch.form;
 
 interface SearchFormProps {
   readonly fields: SearchFields;
@@ -35,7 +38,7 @@ export function SearchForm({ fields, onChange }: SearchFormProps) {
         value={[...fields.exits]}
         onChange={(chosen) => onChange({ exits: chosen })}
       >
-        <Label>Leave by</Label>
+        <Label>{says.exits}</Label>
         {exits.map((exit) => (
           <Checkbox key={exit.id} value={exit.id} className="tick">
             <span className="tick-box" aria-hidden="true" />
@@ -46,7 +49,7 @@ export function SearchForm({ fields, onChange }: SearchFormProps) {
       <SpaceFields fields={fields} onChange={onChange} />
       <div className="field-grid">
         <Choice
-          label="Duct"
+          label={says.duct}
           choices={sizes}
           value={
             sizes.find(({ section }) => Math.abs(section.diameter - fields.duct.diameter) < 1e-6)?.id ?? null
@@ -57,7 +60,7 @@ export function SearchForm({ fields, onChange }: SearchFormProps) {
           }}
         />
         <Choice
-          label="Collar points"
+          label={says.collarPoints}
           choices={outlets}
           value={outlets.find(({ direction }) => direction === fields.outlet)?.id ?? null}
           onChoose={(id) => {
@@ -66,33 +69,33 @@ export function SearchForm({ fields, onChange }: SearchFormProps) {
           }}
         />
         <RowChooser
-          label="Bend"
+          label={says.bend}
           rows={searchBends}
           value={fields.bend.kind}
           onChoose={(kind) => onChange({ bend: bendOfKind(kind) })}
         />
         {hasRadius(fields.bend.kind) && (
           <QuantityField
-            label="Radius over diameter"
+            label={says.ratio}
             value={formatTrimmed(fields.bend.radiusRatio)}
-            parse={(text) => readPlain(text, { what: 'Radius over diameter', low: 0.5, high: 5 })}
+            parse={(text) => readPlain(text, { what: says.ratio, low: 0.5, high: 5 })}
             onCommit={(radiusRatio) => onChange({ bend: { ...fields.bend, radiusRatio } })}
           />
         )}
         <RowChooser
-          label="Material"
+          label={says.material}
           rows={searchMaterials}
           value={fields.material}
           onChoose={(material) => onChange({ material })}
         />
         <QuantityField
-          label="Clearance"
+          label={says.clearance}
           value={show(fields.clearance)}
-          parse={(text) => within(parseLength(text, units), 0, 0.3, 'A clearance', show)}
+          parse={(text) => within(parseLength(text, units), 0, 0.3, says.clearanceRange, show)}
           onCommit={(clearance) => onChange({ clearance })}
         />
         <Choice
-          label="Turns every"
+          label={says.grid}
           choices={steps}
           value={steps.find(({ step }) => Math.abs(step - fields.step) < 1e-6)?.id ?? null}
           placeholder={show(fields.step)}
@@ -115,7 +118,7 @@ function SpaceFields({ fields, onChange }: SearchFormProps) {
     <div className="search-space">
       <ToggleButtonGroup
         className="switch"
-        aria-label="Where to look"
+        aria-label={says.where}
         selectionMode="single"
         disallowEmptySelection
         selectedKeys={[space.kind]}
@@ -123,14 +126,14 @@ function SpaceFields({ fields, onChange }: SearchFormProps) {
           onChange({ space: key === 'level' ? { kind: 'level', height: working } : { kind: 'whole' } })
         }
       >
-        <ToggleButton id="whole">Whole space</ToggleButton>
-        <ToggleButton id="level">One height</ToggleButton>
+        <ToggleButton id="whole">{says.wholeSpace}</ToggleButton>
+        <ToggleButton id="level">{says.oneHeight}</ToggleButton>
       </ToggleButtonGroup>
       {space.kind === 'level' && (
         <QuantityField
-          label="Height of the centre line"
+          label={says.height}
           value={show(space.height)}
-          parse={(text) => within(parseLength(text, units), 0.3, 20, 'A height', show)}
+          parse={(text) => within(parseLength(text, units), 0.3, 20, says.heightRange, show)}
           onCommit={(height) => onChange({ space: { kind: 'level', height } })}
         />
       )}

@@ -9,8 +9,11 @@ import type { Job, UnitSystem } from '../../graph/document.ts';
 import { solveScheme } from '../../graph/solve.ts';
 import { distance } from '../../graph/vector.ts';
 import { formatFlow, formatLength, formatRun } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
-import { capitalized, counted } from '../wording.ts';
+import { capitalized } from '../wording.ts';
+
+const says = words.routeSearch.results;
 
 interface SearchResultsProps {
   readonly question: RouteQuestion;
@@ -37,7 +40,7 @@ export function SearchResults({ question, search }: SearchResultsProps) {
   }, [board, ghost]);
 
   return (
-    <ol ref={list} className="route-list" aria-label="Routes found" onPointerLeave={() => setPointed(null)}>
+    <ol ref={list} className="route-list" aria-label={says.label} onPointerLeave={() => setPointed(null)}>
       {search.routes.map((found, index) => (
         <Row
           key={found.points.join()}
@@ -52,7 +55,7 @@ export function SearchResults({ question, search }: SearchResultsProps) {
           }}
           onDraw={() => {
             let id = '';
-            board.dispatch('make a scheme of a found route', (draft) => {
+            board.dispatch(words.edits.scheme.foundRoute, (draft) => {
               id = drawRoute(draft, question, found);
             });
             board.set({ schemeId: id });
@@ -95,13 +98,13 @@ function Row({ route, shown, canDraw, isScheme, onPoint, onChoose, onDraw }: Row
           <span className="gain">{at ? formatFlow(at.flow, units) : '–'}</span>
         </span>
         <span className="proposal-reason">
-          {at?.speed}: {formatRun(route.length, units)} long, {counted(route.turns, 'turn')}
+          {says.route(at?.speed ?? '', formatRun(route.length, units), words.counts.turns(route.turns))}
         </span>
         <span className="proposal-reason">{legWords(route, units)}</span>
       </Button>
       {shown && (
         <Button className="button" isDisabled={!canDraw || isScheme} onPress={onDraw}>
-          {isScheme ? 'Is a scheme now' : 'Make it a scheme'}
+          {isScheme ? says.isScheme : says.makeScheme}
         </Button>
       )}
     </li>

@@ -2,6 +2,7 @@ import type { RouteSearch, SearchWatch } from '../../advice/route-search/find.ts
 import type { RouteQuestion } from '../../advice/route-search/question.ts';
 import type { Job } from '../../graph/document.ts';
 import { language } from '../../words/index.ts';
+import { figuresInUse } from '../settings/figures.ts';
 
 /** What the worker says. */
 export type SearchMessage =
@@ -28,6 +29,6 @@ export function searchInWorker(
     };
     worker.onerror = (event) => reject(new Error(event.message));
     // Pictures under the sheets are no obstacles, and large.
-    worker.postMessage({ job: { ...job, underlays: [] }, question });
+    worker.postMessage({ job: { ...job, underlays: [] }, question, figures: figuresInUse() });
   }).finally(() => worker.terminate());
 }

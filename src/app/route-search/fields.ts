@@ -5,6 +5,9 @@ import { sectionWords } from '../../graph/sections.ts';
 import { bends, ductSizes, findBend, materials } from '../../hydraulics/catalogue.ts';
 import { defaultRadiusRatio } from '../../hydraulics/losses/bends.ts';
 import { formatLength, INCH } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.routeSearch.ways;
 
 /** What a person chooses; where the hood is and how much air it moves is read off the drawing. */
 export type SearchFields = Pick<
@@ -17,11 +20,11 @@ export const outlets: readonly {
   readonly name: string;
   readonly direction: Direction;
 }[] = [
-  { id: 'up', name: 'Up', direction: 4 },
-  { id: 'north', name: 'North', direction: 2 },
-  { id: 'east', name: 'East', direction: 0 },
-  { id: 'south', name: 'South', direction: 3 },
-  { id: 'west', name: 'West', direction: 1 },
+  { id: 'up', name: says.up, direction: 4 },
+  { id: 'north', name: says.north, direction: 2 },
+  { id: 'east', name: says.east, direction: 0 },
+  { id: 'south', name: says.south, direction: 3 },
+  { id: 'west', name: says.west, direction: 1 },
 ];
 
 /** Bends that round rigid duct is turned with. */

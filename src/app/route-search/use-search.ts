@@ -2,9 +2,11 @@ import { useEffect, useRef, useState } from 'react';
 import type { RouteSearch } from '../../advice/route-search/find.ts';
 import type { RouteQuestion } from '../../advice/route-search/question.ts';
 import type { Job } from '../../graph/document.ts';
+import { words } from '../../words/index.ts';
 import { useApp } from '../context.ts';
-import { counted } from '../wording.ts';
 import { searchInWorker } from './client.ts';
+
+const says = words.routeSearch.panel;
 
 export type Run =
   | { readonly state: 'idle' }
@@ -43,7 +45,8 @@ export function useSearch() {
     }).then(
       (search) => {
         show({ state: 'done', number: count.current, job, question, search });
-        if (!control.signal.aborted) say(search.reason ?? `${counted(search.routes.length, 'route')} found.`);
+        if (!control.signal.aborted)
+          say(search.reason ?? says.found(words.counts.routes(search.routes.length)));
       },
       (error: unknown) => show({ state: 'failed', message: String((error as Error).message) }),
     );
@@ -51,7 +54,7 @@ export function useSearch() {
   const cancel = () => {
     current.current?.abort();
     setRun((now) => (now.state === 'running' ? { state: 'cancelled', examined: now.examined } : now));
-    say('The search was called off.');
+    say(says.saidCalledOff);
   };
   return { run, start, cancel };
 }

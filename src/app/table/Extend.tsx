@@ -7,9 +7,12 @@ import { schemeOf } from '../../graph/infer.ts';
 import { genericHood } from '../../graph/templates.ts';
 import type { TraceRow } from '../../graph/trace.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { nodeName } from '../places.ts';
 import { endOf, legEnd, type WayId, ways } from './extend.ts';
+
+const says = words.table.extend;
 
 interface ExtendProps {
   /** The row in hand. */
@@ -53,29 +56,29 @@ function Leg({ from, onDrawn, autoFocus }: LegProps) {
 
   const draw = (event: FormEvent) => {
     event.preventDefault();
-    if (start === undefined) return say('Choose a row to draw from.');
+    if (start === undefined) return say(says.noRow);
     const length = parseLength(text, units);
     if (!length.ok) return say(length.message);
     const to = legEnd(route, start, way, length.value);
-    if (!to) return say('No duct arrives here: choose a direction.');
+    if (!to) return say(says.noDuct);
     let made: string | null = null;
-    board.dispatch('draw duct', (job) => {
+    board.dispatch(words.edits.route.drawDuct, (job) => {
       made = extendRun(job, schemeId, start, to)?.node ?? null;
     });
-    if (made === null) return say('A leg needs a length.');
+    if (made === null) return say(says.noLength);
     board.set({ selection: { nodes: [made], segments: [] } });
     onDrawn(made);
     setText('');
-    say(`Drew ${formatLength(length.value, units)} ${nameOf(way)}.`);
+    say(says.drew(formatLength(length.value, units), nameOf(way)));
   };
 
   return (
-    <form className="table-form" aria-label="Draw a leg" onSubmit={draw}>
+    <form className="table-form" aria-label={says.draw} onSubmit={draw}>
       <span className="from">
-        {branches ? 'Branch from' : 'Go on from'} {start === undefined ? '…' : nodeName(route, start)}
+        {branches ? says.branchFrom : says.goOnFrom} {start === undefined ? '…' : nodeName(route, start)}
       </span>
       <label>
-        Direction
+        {says.direction}
         {/* biome-ignore lint/a11y/noAutofocus: the field that had the focus has just gone */}
         <select autoFocus={autoFocus} value={way} onChange={(event) => setWay(event.target.value as WayId)}>
           {ways.map(({ id, name }) => (
@@ -86,11 +89,11 @@ function Leg({ from, onDrawn, autoFocus }: LegProps) {
         </select>
       </label>
       <TextField className="inline-field" value={text} onChange={setText}>
-        <Label>Length</Label>
+        <Label>{says.length}</Label>
         <Input spellCheck={false} autoComplete="off" placeholder={formatLength(1.016, units)} />
       </TextField>
       <Button type="submit" className="button">
-        Draw leg
+        {says.drawLeg}
       </Button>
     </form>
   );
@@ -119,17 +122,17 @@ function PlaceHood({ onDrawn }: Pick<ExtendProps, 'onDrawn'>) {
       at[axis] = read.value;
     }
     let made: string | null = null;
-    board.dispatch('place hood', (draft) => {
+    board.dispatch(words.edits.route.placeHood, (draft) => {
       made = addHood(draft, schemeId, at, job.hoods.length > 0 ? undefined : genericHood('h1'));
     });
     if (made === null) return;
     board.set({ selection: { nodes: [made], segments: [] } });
     onDrawn(made);
-    say('Hood placed.');
+    say(says.hoodPlaced);
   };
   return (
-    <form className="table-form" aria-label="Place the hood" onSubmit={place}>
-      {(['East', 'North', 'Collar height'] as const).map((name, axis) => (
+    <form className="table-form" aria-label={says.placeTheHood} onSubmit={place}>
+      {([says.east, says.north, says.collarHeight] as const).map((name, axis) => (
         <TextField
           key={name}
           className="inline-field"
@@ -143,7 +146,7 @@ function PlaceHood({ onDrawn }: Pick<ExtendProps, 'onDrawn'>) {
         </TextField>
       ))}
       <Button type="submit" className="button">
-        Place hood
+        {says.placeHood}
       </Button>
     </form>
   );

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { words } from '../../words/index.ts';
 import type { Asked, Cell, ColumnId } from './cells.ts';
 
 interface GridCellProps {
@@ -50,7 +51,7 @@ export function GridCell(props: GridCellProps) {
 }
 
 function labelOf({ cell, title }: GridCellProps): string | undefined {
-  if (cell.text === '') return `${title}: none`;
+  if (cell.text === '') return words.table.grid.none(title);
   return `${cell.name ?? title}: ${cell.text}`;
 }
 

@@ -2,12 +2,15 @@ import { type KeyboardEvent, type RefObject, useEffect, useRef, useState } from 
 import { nothing } from '../../canvas/board.ts';
 import { deleteSelection } from '../../graph/edits/index.ts';
 import { type TraceRow, traceRoute } from '../../graph/trace.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { type Asked, cellOf, columns } from './cells.ts';
 import { Extend } from './Extend.tsx';
 import { GridCell } from './GridCell.tsx';
 import { type GridPlace, gridStep } from './grid-keys.ts';
+
+const says = words.table.grid;
 
 /** The route as a table in flow order: the same graph as on the sheets, read and edited without them. */
 export default function RouteTable() {
@@ -60,7 +63,7 @@ export default function RouteTable() {
     setPlace({ row: Math.max(0, next), column: at.column });
     select(left[next]);
     if (left.length === 0) board.set({ selection: nothing });
-    say('Deleted.');
+    say(words.commands.edit.delete.done);
   };
   const openMenu = (target: EventTarget & Element) => {
     const box = target.getBoundingClientRect();
@@ -76,7 +79,7 @@ export default function RouteTable() {
     if (next) goTo(next);
     else if (event.key === 'Enter' || event.key === 'F2') {
       if (edits) setEditing({ start: null });
-      else say('This is worked out and cannot be typed.');
+      else say(says.workedOut);
     } else if (event.key === 'Delete' || event.key === 'Backspace') remove();
     else if (event.key === 'ContextMenu' || (event.key === 'F10' && event.shiftKey)) {
       select(here);
@@ -91,9 +94,9 @@ export default function RouteTable() {
   };
 
   return (
-    <section ref={section} className="route-table" aria-label="Route table">
+    <section ref={section} className="route-table" aria-label={says.heading}>
       <div className="table-bar">
-        <h2>Route table</h2>
+        <h2>{says.heading}</h2>
         <Extend
           from={here}
           onDrawn={(node) => {
@@ -107,18 +110,14 @@ export default function RouteTable() {
             });
           }}
         />
-        <IconButton
-          icon="close"
-          label="Close the route table"
-          onPress={() => ui.setState({ table: false })}
-        />
+        <IconButton icon="close" label={says.close} onPress={() => ui.setState({ table: false })} />
       </div>
       {rows.length === 0 ? (
-        <p className="empty">Nothing is drawn yet. Place the hood here or on a sheet, then draw from it.</p>
+        <p className="empty">{says.empty}</p>
       ) : (
         <div className="table-scroll">
           {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are worked by keys */}
-          <table ref={grid} role="grid" aria-label="Route, in the direction of the air" onKeyDown={onKeyDown}>
+          <table ref={grid} role="grid" aria-label={says.label} onKeyDown={onKeyDown}>
             <thead>
               <tr>
                 {columns.map((column) => (

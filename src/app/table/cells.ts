@@ -24,23 +24,26 @@ import {
   parseNumber,
   parseRelativeLength,
 } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { nodeName, segmentName } from '../places.ts';
 import { parseSection, sectionText } from '../section-text.ts';
 import { capitalized } from '../wording.ts';
 
+const says = words.table.cells;
+
 /** The columns, from left to right. */
 export const columns = [
-  { id: 'place', title: 'Place' },
-  { id: 'way', title: 'Way, turn' },
-  { id: 'length', title: 'Length' },
-  { id: 'east', title: 'East' },
-  { id: 'north', title: 'North' },
-  { id: 'height', title: 'Height' },
-  { id: 'size', title: 'Size, r/D' },
-  { id: 'made', title: 'Material, fitting' },
-  { id: 'flow', title: 'Flow' },
-  { id: 'velocity', title: 'Velocity' },
-  { id: 'loss', title: 'Loss' },
+  { id: 'place', title: says.columns.place },
+  { id: 'way', title: says.columns.way },
+  { id: 'length', title: says.columns.length },
+  { id: 'east', title: says.columns.east },
+  { id: 'north', title: says.columns.north },
+  { id: 'height', title: says.columns.height },
+  { id: 'size', title: says.columns.size },
+  { id: 'made', title: says.columns.made },
+  { id: 'flow', title: says.columns.flow },
+  { id: 'velocity', title: says.columns.velocity },
+  { id: 'loss', title: says.columns.loss },
 ] as const;
 
 export type ColumnId = (typeof columns)[number]['id'];
@@ -100,7 +103,7 @@ function nodeCell(state: BoardState, row: NodeRow, column: ColumnId): Cell {
     case 'place':
       return { text: capitalized(nodeName(route, row.id)) };
     case 'way':
-      return { text: node.bend ? `${formatAngle(node.bend.angle)} turn` : '' };
+      return { text: node.bend ? says.turn(formatAngle(node.bend.angle)) : '' };
     case 'size':
       return ratioCell(state, node);
     case 'made':
@@ -118,7 +121,7 @@ function ratioCell({ schemeId }: BoardState, { id, bend }: RouteNode): Cell {
     text: formatTrimmed(bend.radiusRatio),
     name: 'r/D',
     typed: (text) =>
-      asked(parseRatio(text), 'change bend radius', (radiusRatio) => (job) => {
+      asked(parseRatio(text), words.edits.route.bendRadius, (radiusRatio) => (job) => {
         setBend(job, schemeId, id, { kind: bend.kind, radiusRatio });
       }),
   };
@@ -136,23 +139,23 @@ function fittingCell({ schemeId, solution, live }: BoardState, node: RouteNode, 
     );
     return {
       text: findBend(bend.kind)?.name ?? bend.kind,
-      name: 'Bend',
+      name: says.bend,
       picked: {
         value: bend.kind,
         choices: suited,
-        take: (kind) => does('change bend', (job) => setBend(job, schemeId, id, { kind })),
+        take: (kind) => does(words.edits.route.bend, (job) => setBend(job, schemeId, id, { kind })),
       },
     };
   }
   if (node.kind === 'cap' || node.kind === 'open end')
     return {
-      text: node.kind === 'cap' ? ((drawn.cap && findCap(drawn.cap)?.name) ?? drawn.cap ?? '') : 'No cap',
-      name: 'Cap',
+      text: node.kind === 'cap' ? ((drawn.cap && findCap(drawn.cap)?.name) ?? drawn.cap ?? '') : says.noCap,
+      name: says.cap,
       picked: {
         value: drawn.cap ?? noCap,
-        choices: [{ id: noCap, name: 'No cap' }, ...caps],
+        choices: [{ id: noCap, name: says.noCap }, ...caps],
         take: (cap) =>
-          does(cap === noCap ? 'take cap off' : 'place cap', (job) => {
+          does(cap === noCap ? words.edits.route.takeCapOff : words.edits.route.placeCap, (job) => {
             setCap(job, schemeId, id, cap === noCap ? null : cap);
           }),
       },
@@ -174,27 +177,27 @@ function segmentCell(state: BoardState, row: SegmentRow, column: ColumnId): Cell
       return {
         text: formatLength(row.length, units),
         typed: (text) =>
-          asked(parseLeg(text, units, row.length), 'change length', (length) => (job) => {
+          asked(parseLeg(text, units, row.length), words.edits.route.length, (length) => (job) => {
             setLength(job, schemeId, row.id, length);
           }),
       };
     case 'size':
       return {
         text: sectionText(row.section, units),
-        name: 'Size',
+        name: says.size,
         typed: (text) =>
-          asked(parseSection(text, units), 'change duct size', (duct) => (job) => {
+          asked(parseSection(text, units), words.edits.route.ductSize, (duct) => (job) => {
             setDuct(job, schemeId, [row.id], duct);
           }),
       };
     case 'made':
       return {
         text: findMaterial(row.material)?.name ?? row.material,
-        name: 'Material',
+        name: says.material,
         picked: {
           value: row.material,
           choices: materials,
-          take: (id) => does('change material', (job) => setMaterial(job, schemeId, [row.id], id)),
+          take: (id) => does(words.edits.route.material, (job) => setMaterial(job, schemeId, [row.id], id)),
         },
       };
     case 'flow':
@@ -238,12 +241,12 @@ function parsePlace(text: string, units: BoardState['units'], from: number): Par
 
 function parseLeg(text: string, units: BoardState['units'], from: number): Parsed {
   const read = parseRelativeLength(text, units, from);
-  return read.ok && read.value < 0.01 ? { ok: false, message: 'A duct is at least 10 mm long.' } : read;
+  return read.ok && read.value < 0.01 ? { ok: false, message: words.panels.duct.tooShort } : read;
 }
 
 function parseRatio(text: string): Parsed {
   const read = parseNumber(text.replace(/r\/D/i, ''));
   if (!read.ok || read.value < 0.5 || read.value > 10)
-    return { ok: false, message: 'r/D is a number from 0.5 (tight) to 10.' };
+    return { ok: false, message: words.panels.node.radiusRefused };
   return read;
 }

@@ -2,22 +2,25 @@ import type { Vec3 } from '../../graph/document.ts';
 import type { Route } from '../../graph/route.ts';
 import type { TraceRow } from '../../graph/trace.ts';
 import { add, scale } from '../../graph/vector.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.table.ways;
 
 const half = Math.SQRT1_2;
 
 /** Ways that a leg can be drawn without a sheet. */
 export const ways = [
-  { id: 'up', name: 'Up', along: [0, 0, 1] },
-  { id: 'down', name: 'Down', along: [0, 0, -1] },
-  { id: 'east', name: 'East', along: [1, 0, 0] },
-  { id: 'north', name: 'North', along: [0, 1, 0] },
-  { id: 'west', name: 'West', along: [-1, 0, 0] },
-  { id: 'south', name: 'South', along: [0, -1, 0] },
-  { id: 'northeast', name: 'Northeast', along: [half, half, 0] },
-  { id: 'northwest', name: 'Northwest', along: [-half, half, 0] },
-  { id: 'southwest', name: 'Southwest', along: [-half, -half, 0] },
-  { id: 'southeast', name: 'Southeast', along: [half, -half, 0] },
-  { id: 'on', name: 'Straight on', along: null },
+  { id: 'up', name: says.up, along: [0, 0, 1] },
+  { id: 'down', name: says.down, along: [0, 0, -1] },
+  { id: 'east', name: says.east, along: [1, 0, 0] },
+  { id: 'north', name: says.north, along: [0, 1, 0] },
+  { id: 'west', name: says.west, along: [-1, 0, 0] },
+  { id: 'south', name: says.south, along: [0, -1, 0] },
+  { id: 'northeast', name: says.northeast, along: [half, half, 0] },
+  { id: 'northwest', name: says.northwest, along: [-half, half, 0] },
+  { id: 'southwest', name: says.southwest, along: [-half, -half, 0] },
+  { id: 'southeast', name: says.southeast, along: [half, -half, 0] },
+  { id: 'on', name: says.on, along: null },
 ] as const satisfies readonly { id: string; name: string; along: Vec3 | null }[];
 
 export type WayId = (typeof ways)[number]['id'];

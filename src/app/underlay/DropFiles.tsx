@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { SheetId } from '../../graph/sheet.ts';
+import { words } from '../../words/index.ts';
 import { useApp } from '../context.ts';
 import { sheetNames } from './sheet-names.ts';
 
@@ -36,7 +37,7 @@ export function DropFiles() {
       window.removeEventListener('drop', drop);
     };
   }, [underlays]);
-  return over && <div className="drop-hint">Lay it under: {sheetNames[over]}</div>;
+  return over && <div className="drop-hint">{words.underlay.list.drop(sheetNames[over])}</div>;
 }
 
 function sheetUnder(event: DragEvent): SheetId | null {

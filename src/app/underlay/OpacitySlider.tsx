@@ -1,4 +1,5 @@
 import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components';
+import { words } from '../../words/index.ts';
 
 interface OpacitySliderProps {
   /** 0 to 1. */
@@ -21,7 +22,7 @@ export function OpacitySlider({ value, onChange, onEnd }: OpacitySliderProps) {
       onChange={onChange}
       {...(onEnd ? { onChangeEnd: onEnd } : {})}
     >
-      <Label>Opacity</Label>
+      <Label>{words.underlay.list.opacity}</Label>
       <SliderOutput />
       <SliderTrack className="slider-track">
         <SliderThumb className="slider-thumb" />

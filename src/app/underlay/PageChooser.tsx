@@ -1,6 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
 import { Label, ListBox, ListBoxItem } from 'react-aria-components';
 import type { Source } from '../../files/underlay/source.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.underlay.place;
 
 interface PageChooserProps {
   readonly source: Source;
@@ -13,7 +16,7 @@ export function PageChooser({ source, page, onChoose }: PageChooserProps) {
   const pages = Array.from({ length: source.pages }, (_, i) => i + 1);
   return (
     <div className="field">
-      <Label id="pages-label">Page</Label>
+      <Label id="pages-label">{says.page}</Label>
       <ListBox
         className="pages"
         aria-labelledby="pages-label"
@@ -30,8 +33,8 @@ export function PageChooser({ source, page, onChoose }: PageChooserProps) {
           <ListBoxItem
             key={number}
             id={number}
-            textValue={`Page ${number}`}
-            aria-label={`Page ${number}`}
+            textValue={says.pageNumber(number)}
+            aria-label={says.pageNumber(number)}
             className="page"
           >
             <SmallPage source={source} page={number} />
@@ -70,7 +73,7 @@ function SmallPage({ source, page }: { source: Source; page: number }) {
   return (
     <span className="small-page" aria-hidden="true">
       <span ref={frame} />
-      {failed && 'not drawn'}
+      {failed && says.notDrawn}
     </span>
   );
 }

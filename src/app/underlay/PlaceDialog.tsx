@@ -14,12 +14,15 @@ import {
 import type { Picture, PictureMeasure } from '../../files/underlay/picture.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import { formatLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUnderlays } from '../context.ts';
 import type { Stage } from './desk.ts';
 import { OpacitySlider } from './OpacitySlider.tsx';
 import { PageChooser } from './PageChooser.tsx';
 import { ScaleChooser } from './ScaleChooser.tsx';
 import { sheetNames } from './sheet-names.ts';
+
+const says = words.underlay.place;
 
 /** Everything between choosing a file and seeing it under a sheet. */
 export default function PlaceDialog() {
@@ -52,7 +55,7 @@ function Reading({ name, what }: { name: string; what: string }) {
       </ProgressBar>
       <div className="dialog-buttons">
         <Button className="button" autoFocus onPress={underlays.cancel}>
-          Cancel
+          {words.shell.dialog.cancel}
         </Button>
       </div>
     </>
@@ -73,7 +76,7 @@ function Choices({ source, picture, sheet: wanted }: Choosing) {
   const paper = source.kind === 'pdf' || picture?.measure.kind === 'paper';
   return (
     <>
-      <Heading slot="title">Place {source.name}</Heading>
+      <Heading slot="title">{says.heading(source.name)}</Heading>
       {picture && <Preview picture={picture} />}
       {source.pages > 1 && <PageChooser source={source} page={page} onChoose={setPage} />}
       <RadioGroup
@@ -82,7 +85,7 @@ function Choices({ source, picture, sheet: wanted }: Choosing) {
         onChange={(value) => setSheet(value as SheetId)}
         orientation="horizontal"
       >
-        <Label>Under which sheet</Label>
+        <Label>{says.sheet}</Label>
         {sheets.map((id) => (
           <Radio key={id} value={id} className="radio">
             {sheetNames[id]}
@@ -93,18 +96,18 @@ function Choices({ source, picture, sheet: wanted }: Choosing) {
       <OpacitySlider value={opacity} onChange={setOpacity} />
       <Checkbox className="tick" isSelected={locked} onChange={setLocked}>
         <span className="tick-box" aria-hidden="true" />
-        Lock it, so that it cannot be moved by hand
+        {says.lock}
       </Checkbox>
       <div className="dialog-buttons">
         <Button className="button" onPress={underlays.cancel}>
-          Cancel
+          {words.shell.dialog.cancel}
         </Button>
         <Button
           className="button primary"
           autoFocus
           onPress={() => void underlays.place({ sheet, page, ratio, opacity, locked })}
         >
-          Place
+          {says.place}
         </Button>
       </div>
     </>
@@ -124,19 +127,13 @@ function Told({ measure }: { measure: PictureMeasure | undefined }) {
   const units = useBoard((state) => state.units);
   const { stage } = useUnderlays();
   if (measure?.kind !== 'real' || stage.stage !== 'choosing' || !stage.picture)
-    return (
-      <p className="hint">
-        Its scale is not known. Next, click two points whose distance you know, and type it.
-      </p>
-    );
+    return <p className="hint">{says.scaleUnknown}</p>;
   const [width, height] = stage.picture.size;
   const across = formatLength(width * measure.scale, units);
   const down = formatLength(height * measure.scale, units);
   return (
     <p className="hint">
-      {measure.assumed
-        ? `The file names no unit; taken as ${measure.assumed}, the drawing is ${across} by ${down}. Check a distance that you know before relying on it.`
-        : `The drawing says its own scale: it is ${across} by ${down}.`}
+      {measure.assumed ? says.unitAssumed(measure.assumed, across, down) : says.ownScale(across, down)}
     </p>
   );
 }

@@ -1,7 +1,10 @@
 import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
+import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';
 import { drawingScales } from './scales.ts';
+
+const says = words.underlay.place;
 
 interface ScaleChooserProps {
   /** 50 for 1:50; `null` for two points. */
@@ -19,16 +22,16 @@ export function ScaleChooser({ ratio, onChoose }: ScaleChooserProps) {
       value={ratio === null ? 'points' : String(ratio)}
       onChange={(key) => onChoose(key === 'points' ? null : Number(key))}
     >
-      <Label>Scale of the drawing on its paper</Label>
+      <Label>{says.scale}</Label>
       <Button className="field-button">
         <SelectValue>{({ selectedText }) => selectedText}</SelectValue>
         <Icon name="down" size={14} />
       </Button>
       <Popover className="popover">
         <ListBox className="menu list-box">
-          <ListBoxItem id="points" textValue="By two points, next">
-            By two points, next
-            <small>Click two points whose distance you know. Surest for a scan or a copy.</small>
+          <ListBoxItem id="points" textValue={says.byPoints}>
+            {says.byPoints}
+            <small>{says.byPointsMeans}</small>
           </ListBoxItem>
           {scales.map((scale) => (
             <ListBoxItem key={scale.ratio} id={String(scale.ratio)}>

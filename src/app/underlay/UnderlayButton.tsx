@@ -1,7 +1,10 @@
 import { lazy, Suspense } from 'react';
 import { Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
+import { words } from '../../words/index.ts';
 import { useApp, useUnderlays } from '../context.ts';
 import { IconButton } from '../controls.tsx';
+
+const says = words.underlay.list;
 
 const UnderlayList = lazy(() => import('./UnderlayList.tsx'));
 
@@ -11,10 +14,10 @@ export function UnderlayButton() {
   const { listed } = useUnderlays();
   return (
     <DialogTrigger isOpen={listed} onOpenChange={underlays.list}>
-      <IconButton icon="underlay" label="Underlays" placement="right" />
+      <IconButton icon="underlay" label={says.heading} placement="right" />
       <Popover className="popover underlays" placement="right top" offset={10}>
         <Dialog>
-          <Heading slot="title">Underlays</Heading>
+          <Heading slot="title">{says.heading}</Heading>
           <Suspense>
             <UnderlayList />
           </Suspense>

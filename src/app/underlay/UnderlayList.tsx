@@ -4,10 +4,13 @@ import type { Underlay } from '../../graph/document.ts';
 import { changeUnderlay, removeUnderlay } from '../../graph/edits/index.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { OpacitySlider } from './OpacitySlider.tsx';
 import { sheetNames } from './sheet-names.ts';
+
+const says = words.underlay.list;
 
 const sheets: readonly SheetId[] = ['floor', 'section-x', 'section-y'];
 
@@ -21,12 +24,7 @@ export default function UnderlayList() {
   };
   return (
     <>
-      {underlays.length === 0 && (
-        <p className="hint">
-          A scan, a photo or a drawing to trace over: PNG, JPEG, SVG, a page of a PDF, or DXF. It stays in the
-          job's file.
-        </p>
-      )}
+      {underlays.length === 0 && <p className="hint">{says.empty}</p>}
       {sheets.map((sheet) => {
         const here = underlays.filter((each) => each.sheet === sheet);
         return (
@@ -41,7 +39,7 @@ export default function UnderlayList() {
         );
       })}
       <Button className="button" onPress={place}>
-        Place an underlay…
+        {says.place}
       </Button>
     </>
   );
@@ -52,7 +50,7 @@ function UnderlayCard({ underlay }: { underlay: Underlay }) {
   const units = useBoard((state) => state.units);
   const [dragged, setDragged] = useState<number | null>(null);
   const { id, size, scale, locked = false, invert = false } = underlay;
-  const name = underlay.name ?? 'Picture';
+  const name = underlay.name ?? says.picture;
   const change = (label: string, fields: Partial<Omit<Underlay, 'id'>>) =>
     board.dispatch(label, (job) => {
       changeUnderlay(job, id, fields);
@@ -68,8 +66,8 @@ function UnderlayCard({ underlay }: { underlay: Underlay }) {
         <strong>{name}</strong>
         <IconButton
           icon="remove"
-          label={`Remove ${name}`}
-          onPress={() => board.dispatch('remove underlay', (job) => removeUnderlay(job, id))}
+          label={says.remove(name)}
+          onPress={() => board.dispatch(words.edits.underlay.remove, (job) => removeUnderlay(job, id))}
         />
       </div>
       <OpacitySlider
@@ -82,40 +80,42 @@ function UnderlayCard({ underlay }: { underlay: Underlay }) {
         }}
         onEnd={(opacity) => {
           setDragged(null);
-          change('change underlay opacity', { opacity });
+          change(words.edits.underlay.opacity, { opacity });
         }}
       />
       <div className="ticks">
         <Tick
-          label="Locked"
+          label={says.locked}
           on={locked}
-          onChange={(on) => change(on ? 'lock underlay' : 'unlock underlay', { locked: on })}
+          onChange={(on) =>
+            change(on ? words.edits.underlay.lock : words.edits.underlay.unlock, { locked: on })
+          }
         />
         <Tick
-          label="Invert in dark"
+          label={says.invert}
           on={invert}
-          onChange={(on) => change(on ? 'invert underlay' : 'stop inverting underlay', { invert: on })}
+          onChange={(on) =>
+            change(on ? words.edits.underlay.invert : words.edits.underlay.stopInverting, { invert: on })
+          }
         />
       </div>
       {size && (
         <QuantityField
-          label="Width of the whole picture"
+          label={says.width}
           value={formatLength(size[0] * scale, units)}
           parse={(text) => {
             const parsed = parseLength(text, units);
-            return parsed.ok && !(parsed.value > 0)
-              ? { ok: false, message: 'A picture is wider than nothing.' }
-              : parsed;
+            return parsed.ok && !(parsed.value > 0) ? { ok: false, message: says.widthRefused } : parsed;
           }}
-          onCommit={(width) => change('set underlay scale', { scale: width / size[0] })}
+          onCommit={(width) => change(words.edits.underlay.scale, { scale: width / size[0] })}
         />
       )}
       <div className="underlay-tools">
         <Button className="button" onPress={() => take('scale')}>
-          Scale by two points
+          {says.scaleByPoints}
         </Button>
         <Button className="button" isDisabled={locked} onPress={() => take('underlay')}>
-          Move
+          {says.move}
         </Button>
       </div>
     </Group>

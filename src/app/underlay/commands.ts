@@ -1,23 +1,26 @@
+import { words } from '../../words/index.ts';
 import { type Command, command, keysOf } from '../command.ts';
+
+const says = words.commands.underlay;
 
 const hasUnderlays: Command['enabled'] = ({ job }) => job.underlays.length > 0;
 
 /** What can be asked for about the pictures under the sheets. */
 export const underlayCommands: readonly Command[] = [
-  command('file.underlay', 'file', 'Place an underlay…', ({ underlays }) => void underlays.choose(), {
-    also: 'import image picture scan photo PDF PNG JPEG SVG DXF plan background trace',
+  command('file.underlay', 'file', says.place.title, ({ underlays }) => void underlays.choose(), {
+    also: says.place.also,
   }),
-  command('view.underlays', 'view', 'Underlays', ({ underlays }) => underlays.list(true), {
-    also: 'image picture background opacity lock invert remove',
+  command('view.underlays', 'view', says.list.title, ({ underlays }) => underlays.list(true), {
+    also: says.list.also,
   }),
   command(
     'tool.scale',
     'tool',
-    'Set the scale of an underlay',
+    says.scale.title,
     ({ board }) => board.set({ tool: 'scale', underlay: null }),
     {
       shortcuts: keysOf('tool.scale'),
-      also: 'two points calibrate picture',
+      also: says.scale.also,
       enabled: hasUnderlays,
       checked: ({ tool }) => tool === 'scale',
     },
@@ -25,11 +28,11 @@ export const underlayCommands: readonly Command[] = [
   command(
     'tool.underlay',
     'tool',
-    'Move an underlay',
+    says.move.title,
     ({ board }) => board.set({ tool: 'underlay', underlay: null }),
     {
       shortcuts: keysOf('tool.underlay'),
-      also: 'drag picture',
+      also: says.move.also,
       enabled: hasUnderlays,
       checked: ({ tool }) => tool === 'underlay',
     },

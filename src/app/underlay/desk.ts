@@ -5,8 +5,11 @@ import type { openSource, Source, SourceTools } from '../../files/underlay/sourc
 import type { Underlay } from '../../graph/document.ts';
 import { addUnderlay } from '../../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../../graph/sheet.ts';
+import { words } from '../../words/index.ts';
 import type { SheetsView } from '../sheets-view.ts';
 import type { Ui } from '../ui.ts';
+
+const says = words.underlay.desk;
 
 /** How far the placing of a file has come. */
 export type Stage =
@@ -96,8 +99,8 @@ export function createUnderlayDesk({ board, ui, sheets, choose, reader }: Underl
       end();
       ui.setState({
         notice: {
-          title: `${name} was not placed`,
-          text: `Nothing on the board has changed. ${sentence(error)}`,
+          title: says.refused(name),
+          text: says.refusedText(sentence(error)),
           details: [],
         },
       });
@@ -120,7 +123,7 @@ export function createUnderlayDesk({ board, ui, sheets, choose, reader }: Underl
       invert: picture.bare,
     };
     let id: string | null = null;
-    board.dispatch('place underlay', (draft) => {
+    board.dispatch(words.edits.underlay.place, (draft) => {
       id = addUnderlay(draft, underlay);
     });
     if (sheet !== 'floor') board.set({ section: sheet });
@@ -135,7 +138,7 @@ export function createUnderlayDesk({ board, ui, sheets, choose, reader }: Underl
     requestAnimationFrame(() => sheets.show(sheet, corners));
     if (picture.notes.length > 0)
       ui.setState({
-        notice: { title: `${picture.name} was placed`, text: picture.notes.join(' '), details: [] },
+        notice: { title: says.placed(picture.name), text: picture.notes.join(' '), details: [] },
       });
   };
 
@@ -152,7 +155,7 @@ export function createUnderlayDesk({ board, ui, sheets, choose, reader }: Underl
 
     async read(file, sheet) {
       end();
-      await working(file.name, 'Reading the file…', async (signal) => {
+      await working(file.name, says.reading, async (signal) => {
         const { open: openFile, tools } = await reader();
         const bytes = new Uint8Array(await file.arrayBuffer());
         signal.throwIfAborted();
@@ -175,7 +178,7 @@ export function createUnderlayDesk({ board, ui, sheets, choose, reader }: Underl
         put(picture, placement);
       };
       if (stage.picture) return taken(stage.picture);
-      await working(source.name, `Drawing page ${placement.page}…`, async (signal) => {
+      await working(source.name, says.drawingPage(placement.page), async (signal) => {
         const picture = await source.picture(placement.page, signal);
         signal.throwIfAborted();
         taken(picture);
@@ -188,5 +191,5 @@ export function createUnderlayDesk({ board, ui, sheets, choose, reader }: Underl
 function sentence(error: unknown): string {
   if (error instanceof Refused) return error.message;
   const why = error instanceof Error ? error.message : String(error);
-  return `The file could not be read (${why}). Export it as a PNG, and choose that.`;
+  return says.unreadable(why);
 }

@@ -1,7 +1,10 @@
 import type { SheetId } from '../../graph/sheet.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.sheets.names;
 
 export const sheetNames: Readonly<Record<SheetId, string>> = {
-  floor: 'Floor',
-  'section-x': 'Section x-z, looking north',
-  'section-y': 'Section y-z, looking west',
+  floor: says.floor,
+  'section-x': says.sectionX,
+  'section-y': says.sectionY,
 };

@@ -264,3 +264,22 @@ export const scheme = {
     title: 'Delete scheme',
   },
 };
+
+export const underlay = {
+  place: {
+    title: 'Place an underlay…',
+    also: 'import image picture scan photo PDF PNG JPEG SVG DXF plan background trace',
+  },
+  list: {
+    title: 'Underlays',
+    also: 'image picture background opacity lock invert remove',
+  },
+  scale: {
+    title: 'Set the scale of an underlay',
+    also: 'two points calibrate picture',
+  },
+  move: {
+    title: 'Move an underlay',
+    also: 'drag picture',
+  },
+};

@@ -7,6 +7,7 @@ export const scheme = {
   size: 'change size of all duct',
   material: 'change material of all duct',
   bends: 'change every bend',
+  foundRoute: 'make a scheme of a found route',
 };
 
 export const job = {
@@ -40,6 +41,9 @@ export const route = {
   length: 'change length',
   stretch: 'change stretch',
   insulation: 'change insulation',
+  asInLab: 'make turn as in the lab',
+  drawDuct: 'draw duct',
+  placeHood: 'place hood',
 };
 
 export const kitchen = {
@@ -120,4 +124,15 @@ export const room = {
   renameExit: 'rename exit',
   kind: 'change kind',
   changeNote: 'change note',
+};
+
+export const underlay = {
+  remove: 'remove underlay',
+  opacity: 'change underlay opacity',
+  lock: 'lock underlay',
+  unlock: 'unlock underlay',
+  invert: 'invert underlay',
+  stopInverting: 'stop inverting underlay',
+  scale: 'set underlay scale',
+  place: 'place underlay',
 };

@@ -48,3 +48,9 @@ export const places = {
   turns: (from: string, to: string) => `turns ${from}–${to}`,
   fromTo: (from: string, to: string) => `${from} to ${to}`,
 };
+
+export const names = {
+  floor: 'Floor',
+  sectionX: 'Section x-z, looking north',
+  sectionY: 'Section y-z, looking west',
+};

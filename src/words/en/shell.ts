@@ -58,6 +58,11 @@ export const steps = {
 
 export const tools = {
   label: 'Tools',
+  groups: {
+    run: 'Change the run',
+    room: 'Room',
+    notes: 'Dimensions and notes',
+  },
 };
 
 export const topBar = {
