@@ -19,6 +19,7 @@ import { Underlays } from './underlay/Underlays.tsx';
 export function Desk() {
   const app = useApp();
   const shortcuts = useUi((state) => state.shortcuts);
+  const settings = useUi((state) => state.settings);
   const table = useUi((state) => state.table);
   const charts = useUi((state) => state.charts);
   const lab = useUi((state) => state.lab !== null);
@@ -27,6 +28,7 @@ export function Desk() {
   const searching = useUi((state) => state.routeSearch);
   const faults = useUi((state) => state.faults);
   const rules = useUi((state) => state.rules);
+  const drawing = useUi((state) => state.drawing);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
@@ -64,10 +66,12 @@ export function Desk() {
         <NoticeDialog />
         <LiveRegion />
         <Asked open={shortcuts} box={<ShortcutsDialog />} />
+        <Asked open={settings} box={<SettingsDialog />} />
         <Asked open={comparing} box={<CompareView />} />
         <Asked open={lab} box={<BendLab />} />
         <Asked open={prices} box={<PricesDialog />} />
         <Asked open={rules} box={<RulesDialog />} />
+        <Asked open={drawing} box={<DrawingDialog />} />
       </div>
     </Explainer>
   );
@@ -75,12 +79,14 @@ export function Desk() {
 
 const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
 const FaultPanel = lazy(() => import('./faults/FaultPanel.tsx'));
+const DrawingDialog = lazy(() => import('./drawing-out/DrawingDialog.tsx'));
 const RulesDialog = lazy(() => import('./codes/RulesDialog.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ChartsDock = lazy(() => import('./charts/ChartsDock.tsx'));
 const BendLab = lazy(() => import('./lab/BendLab.tsx'));
 const CompareView = lazy(() => import('./compare/CompareView.tsx'));
 const PricesDialog = lazy(() => import('./prices/PricesDialog.tsx'));
+const SettingsDialog = lazy(() => import('./settings/SettingsDialog.tsx'));
 const ShortcutsDialog = lazy(() => import('./ShortcutsDialog.tsx'));
 
 /** A box whose code comes when it is first asked for. */

@@ -43,6 +43,7 @@ export function TopBar() {
       <div className="bar-group bar-end">
         <UnitsSwitch />
         <ThemeButton />
+        <CommandButton id="view.settings" icon="settings" />
         <CommandButton id="view.find" icon="search" />
       </div>
     </header>
@@ -101,6 +102,7 @@ const fileCommands = [
   'file.save',
   'file.saveAs',
   'file.print',
+  'file.drawing',
   'file.underlay',
   'file.example',
   'view.lab',
@@ -120,12 +122,12 @@ function FileMenu() {
         <Menu className="menu" aria-label={says.file} onAction={(id) => commandById(String(id)).run(app)}>
           <MenuSection>
             <Header>{name ?? says.notSaved}</Header>
-            {fileCommands.slice(0, 5).map((command) => (
+            {fileCommands.slice(0, 6).map((command) => (
               <CommandItem key={command.id} command={command} />
             ))}
           </MenuSection>
           <Separator />
-          {fileCommands.slice(5).map((command) => (
+          {fileCommands.slice(6).map((command) => (
             <CommandItem key={command.id} command={command} />
           ))}
         </Menu>

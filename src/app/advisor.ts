@@ -5,6 +5,7 @@ import { type Proposal, proposing } from '../advice/proposals.ts';
 import { requiredAirflow } from '../advice/required.ts';
 import type { Board } from '../canvas/board.ts';
 import type { Job } from '../graph/document.ts';
+import { currentStyle, type Style } from '../units/index.ts';
 import { inIdlePieces, type Schedule } from './idle-work.ts';
 
 export interface AdvisorState {
@@ -51,7 +52,7 @@ export function createAdvisor(board: Board, options: AdvisorOptions = {}): Advis
     measure: { need: 0, flow: 0 },
     speed: null,
   };
-  let asked: { job: Job; schemeId: string; speed: number } | null = null;
+  let asked: { job: Job; schemeId: string; speed: number; style: Style } | null = null;
   let callOff = () => {};
 
   const tell = (change: Partial<AdvisorState>) => {
@@ -75,9 +76,11 @@ export function createAdvisor(board: Board, options: AdvisorOptions = {}): Advis
 
   const look = () => {
     const { job, schemeId, speed, solution } = board.getState();
-    if (asked && asked.job === job && asked.schemeId === schemeId && asked.speed === speed) return;
+    const style = currentStyle();
+    const same = asked?.job === job && asked.schemeId === schemeId && asked.speed === speed;
+    if (same && asked?.style === style) return;
     const elsewhere = asked !== null && asked.schemeId !== schemeId;
-    asked = { job, schemeId, speed };
+    asked = { job, schemeId, speed, style };
     callOff();
     tell({
       computing: true,

@@ -10,6 +10,7 @@ import { exampleJob, newJob } from './start.ts';
 import { underlayCommands } from './underlay/commands.ts';
 
 const says = words.commands;
+const drawingWords = words.drawings.command;
 
 export type { App, Command } from './command.ts';
 
@@ -86,6 +87,16 @@ export const commands: readonly Command[] = [
     shortcuts: ['?'],
     also: says.view.shortcuts.also,
   }),
+  command(
+    'view.settings',
+    'view',
+    words.settings.command.title,
+    ({ ui }) => ui.setState({ settings: true }),
+    {
+      shortcuts: ['Mod+,'],
+      also: words.settings.command.also,
+    },
+  ),
   command(
     'view.table',
     'view',
@@ -174,6 +185,9 @@ export const commands: readonly Command[] = [
   command('file.print', 'file', says.file.print.title, () => window.print(), {
     shortcuts: ['Mod+p'],
     also: says.file.print.also,
+  }),
+  command('file.drawing', 'file', drawingWords.save.title, ({ ui }) => ui.setState({ drawing: true }), {
+    also: drawingWords.save.also,
   }),
   command('file.example', 'file', says.file.example.title, ({ files }) => files.replace(exampleJob), {
     also: says.file.example.also,

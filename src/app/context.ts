@@ -1,5 +1,6 @@
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { BoardState } from '../canvas/board.ts';
+import { currentStyle, onStyle } from '../units/index.ts';
 import type { Advisor, AdvisorState } from './advisor.ts';
 import type { App } from './commands.ts';
 import type { FileDeskState } from './file-desk.ts';
@@ -12,6 +13,8 @@ export const AppContext = createContext<App | null>(null);
 export function useApp(): App {
   const app = useContext(AppContext);
   if (!app) throw new Error('the panels stand inside the program');
+  // Whatever stands here may show figures, and is shown anew when they are written otherwise.
+  useSyncExternalStore(onStyle, currentStyle);
   return app;
 }
 

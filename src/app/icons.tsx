@@ -111,6 +111,14 @@ const drawings = {
     </>
   ),
   compare: <path d="M3 3.5h5.5v13H3zM11.5 3.5H17v13h-5.5zM4.8 7h2M4.8 10h2M13.3 7h2M13.3 10h2" />,
+  settings: (
+    <>
+      <path d="M3 5.5h6M13 5.5h4M3 14.5h3M10 14.5h7M3 10h9M16 10h1" />
+      <circle cx="11" cy="5.5" r="2" />
+      <circle cx="14" cy="10" r="2" />
+      <circle cx="8" cy="14.5" r="2" />
+    </>
+  ),
   tick: <path d="m4 10.5 4 4 8-9" />,
   close: <path d="m5 5 10 10M15 5 5 15" />,
 } satisfies Record<string, ReactNode>;

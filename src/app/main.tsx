@@ -29,6 +29,7 @@ import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
 import { createFileDesk } from './file-desk.ts';
 import { keepOffline } from './offline/offline.ts';
+import { followFigures, writeAsChosen } from './settings/figures.ts';
 import { createSheetsView } from './sheets-view.ts';
 import { firstJob } from './start.ts';
 import { createBoard } from './store.ts';
@@ -42,6 +43,7 @@ const start = await firstJob(window.location.search, store);
 window.history.replaceState(null, '', window.location.pathname);
 
 const ui = createUi();
+writeAsChosen(ui);
 const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
 const { name, unsaved } = start;
 const sheets = createSheetsView(board);
@@ -69,6 +71,7 @@ const app: App = {
 announceResults(board, announcer);
 listenForPaste(app);
 if (start.notice) ui.setState({ notice: start.notice });
+followFigures(board);
 followTheme(board);
 followPrinting(board);
 followTellingSection(board);

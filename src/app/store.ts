@@ -30,6 +30,10 @@ export interface AppStore extends Board {
   steps(): Steps;
   /** Takes edits back, or makes them again, until as many stand. */
   goTo(at: number): void;
+  /** Keeps the document as it is: an edit, undo among them, calls `refused` instead; null lets edits be made again. */
+  hold(refused: (() => void) | null): void;
+  /** Solves the document again, where the same results are to be told in other words or figures. */
+  reword(): void;
   readonly stats: BoardStats;
 }
 
@@ -119,8 +123,12 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
       store.setState({ live: state.job, solution: solutionOf(state.job, state.schemeId) });
   };
 
+  let refused: (() => void) | null = null;
   const step = (next: History) => {
-    if (next === history) endPreview();
+    if (refused) {
+      endPreview();
+      refused();
+    } else if (next === history) endPreview();
     else settle(next);
   };
 
@@ -130,13 +138,13 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
     subscribe: store.subscribe,
 
     dispatch(label, recipe) {
-      const next = commit(history, label, recipe);
+      const next = refused ? history : commit(history, label, recipe);
       if (next !== history) stats.commits += 1;
       step(next);
     },
 
     preview(recipe: Recipe | null) {
-      if (recipe === null) {
+      if (recipe === null || refused) {
         endPreview();
         return;
       }
@@ -189,6 +197,17 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
     open(document) {
       settled.clear();
       settle(startHistory(document), true);
+    },
+
+    hold(next) {
+      refused = next;
+      if (refused) endPreview();
+    },
+
+    reword() {
+      settled.clear();
+      const { job, schemeId } = store.getState();
+      store.setState({ live: job, solution: solutionOf(job, schemeId) });
     },
 
     solutionOf: (schemeId) => solutionOf(store.getState().job, schemeId),

@@ -4,6 +4,7 @@ import type { Clip } from '../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Reach } from '../graph/stretch.ts';
 import { type Arrangement, keptArrangement } from './arrangement.ts';
+import { type Figures, keptFigures } from './settings/figures.ts';
 
 export type PanelTab = 'proposals' | 'pressure' | 'selected' | 'findings' | 'kitchen';
 
@@ -29,7 +30,11 @@ export interface UiState {
   readonly panel: PanelTab;
   /** Which views stand on the desk. */
   readonly arrangement: Arrangement;
+  /** How figures and dates are written in this browser. */
+  readonly figures: Figures;
   readonly commandBox: boolean;
+  /** How figures and the page are shown, to be chosen. */
+  readonly settings: boolean;
   /** The list of all keys. */
   readonly shortcuts: boolean;
   /** The list of edits. */
@@ -54,6 +59,8 @@ export interface UiState {
   readonly comparing: boolean;
   /** The parts of the scheme with their prices. */
   readonly prices: boolean;
+  /** The box that saves a drawing. */
+  readonly drawing: boolean;
   readonly menu: MenuPlace | null;
   /** The scheme whose name is being typed. */
   readonly renaming: string | null;
@@ -76,7 +83,9 @@ export function createUi(): Ui {
   return createStore<UiState>(() => ({
     panel: 'proposals',
     arrangement: keptArrangement(),
+    figures: keptFigures(),
     commandBox: false,
+    settings: false,
     shortcuts: false,
     steps: false,
     table: false,
@@ -89,6 +98,7 @@ export function createUi(): Ui {
     rules: false,
     comparing: false,
     prices: false,
+    drawing: false,
     menu: null,
     renaming: null,
     notice: null,

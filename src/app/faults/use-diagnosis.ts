@@ -4,6 +4,7 @@ import type { Measurement } from '../../advice/faults/types.ts';
 import type { Job } from '../../graph/document.ts';
 import { language, words } from '../../words/index.ts';
 import { useApp } from '../context.ts';
+import { figuresInUse } from '../settings/figures.ts';
 
 export type Run =
   | { readonly state: 'idle' | 'running' }
@@ -51,7 +52,7 @@ export function useDiagnosis() {
         end({ state: 'done', job, schemeId, measured, diagnosis: data.diagnosis }, words.faults.panel.ranked);
     };
     own.onerror = (event) => end({ state: 'failed', message: event.message }, event.message);
-    own.postMessage({ job: { ...job, underlays: [] }, schemeId, measured });
+    own.postMessage({ job: { ...job, underlays: [] }, schemeId, measured, figures: figuresInUse() });
   };
   return { run, start };
 }
