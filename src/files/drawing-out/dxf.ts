@@ -25,27 +25,27 @@ interface DxfLayer {
 }
 
 const layers: Readonly<Record<Exclude<LayerId, 'fill'> | 'space', DxfLayer>> = {
-  exits: { name: 'EXITS', colour: 94, line: 'CONTINUOUS' },
-  blocks: { name: 'BLOCKS', colour: 8, line: 'CONTINUOUS' },
-  hatch: { name: 'HATCH', colour: 9, line: 'CONTINUOUS' },
-  room: { name: 'ROOM', colour: 8, line: 'CONTINUOUS' },
-  hood: { name: 'HOOD', colour: 30, line: 'CONTINUOUS' },
-  cap: { name: 'CAP', colour: 30, line: 'CONTINUOUS' },
-  duct: { name: 'DUCT', colour: 7, line: 'CONTINUOUS' },
-  fittings: { name: 'DUCT-FITTINGS', colour: 5, line: 'CONTINUOUS' },
-  parts: { name: 'DUCT-PARTS', colour: 6, line: 'CONTINUOUS' },
+  exits: { name: 'EXITS', colour: 94, line: 'Continuous' },
+  blocks: { name: 'BLOCKS', colour: 8, line: 'Continuous' },
+  hatch: { name: 'HATCH', colour: 9, line: 'Continuous' },
+  room: { name: 'ROOM', colour: 8, line: 'Continuous' },
+  hood: { name: 'HOOD', colour: 30, line: 'Continuous' },
+  cap: { name: 'CAP', colour: 30, line: 'Continuous' },
+  duct: { name: 'DUCT', colour: 7, line: 'Continuous' },
+  fittings: { name: 'DUCT-FITTINGS', colour: 5, line: 'Continuous' },
+  parts: { name: 'DUCT-PARTS', colour: 6, line: 'Continuous' },
   centre: { name: 'DUCT-CENTRE', colour: 1, line: 'CENTER' },
-  flow: { name: 'DUCT-FLOW', colour: 7, line: 'CONTINUOUS' },
-  names: { name: 'NAMES', colour: 8, line: 'CONTINUOUS' },
-  labels: { name: 'LABELS', colour: 3, line: 'CONTINUOUS' },
-  dimensions: { name: 'DIMENSIONS', colour: 3, line: 'CONTINUOUS' },
-  notes: { name: 'NOTES', colour: 2, line: 'CONTINUOUS' },
-  space: { name: 'DUCT-CENTRE-3D', colour: 1, line: 'CONTINUOUS' },
+  flow: { name: 'DUCT-FLOW', colour: 7, line: 'Continuous' },
+  names: { name: 'NAMES', colour: 8, line: 'Continuous' },
+  labels: { name: 'LABELS', colour: 3, line: 'Continuous' },
+  dimensions: { name: 'DIMENSIONS', colour: 3, line: 'Continuous' },
+  notes: { name: 'NOTES', colour: 2, line: 'Continuous' },
+  space: { name: 'DUCT-CENTRE-3D', colour: 1, line: 'Continuous' },
 };
 
 /** Dashes and gaps, mm of paper; a gap is negative. */
 const lineTypes = {
-  CONTINUOUS: [],
+  Continuous: [],
   CENTER: [6, -1.5, 1.5, -1.5],
   DASHED: [3, -1.5],
 } as const;
@@ -67,6 +67,7 @@ export function dxfFile({ drawings, space }: DxfQuery): string {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 });
+  dxf.setVariable('$LASTSAVEDBY', { 1: 'Gentlebend' });
   const scale = drawings[0]?.scale ?? 50;
   for (const [name, parts] of Object.entries(lineTypes))
     if (parts.length > 0)
