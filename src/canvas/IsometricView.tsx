@@ -10,6 +10,9 @@ import { paintScene, paintSceneMarks, sceneBounds } from './isometric-painter.ts
 import { createMeasure } from './text-width.ts';
 import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
+import { words } from '../words/index.ts';
+
+const says = words.sheets.isometric;
 
 export interface IsometricViewProps {
   readonly board: Board;
@@ -105,8 +108,8 @@ export function IsometricView({ board, onTurn }: IsometricViewProps) {
         className="sheet-inner isometric"
         ref={inner}
         role="application"
-        aria-roledescription="turned view"
-        aria-label={`Isometric, to look at: ${legs} ${legs === 1 ? 'leg' : 'legs'}. Arrow keys turn it, Home brings it back.`}
+        aria-roledescription={says.role}
+        aria-label={says.label(words.counts.legs(legs))}
         data-view="isometric"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned by keys
         tabIndex={0}

@@ -7,10 +7,13 @@ import { quantity } from '../units/index.ts';
 import type { Board } from './board.ts';
 import { colourScaleOf } from './colouring.ts';
 import './canvas.css';
+import { words } from '../words/index.ts';
+
+const says = words.sheets.legend;
 
 const choices: readonly { readonly by: ColourBy; readonly text: string }[] = [
-  { by: 'velocity', text: 'Velocity' },
-  { by: 'loss', text: 'Loss per length' },
+  { by: 'velocity', text: says.velocity },
+  { by: 'loss', text: says.loss },
 ];
 
 const gradient = `linear-gradient(to right, ${legendStops(12)
@@ -27,11 +30,11 @@ export function Legend({ board }: { readonly board: Board }) {
     if (chosen) board.set({ colourBy: chosen.by });
   };
   return (
-    <section className="legend" aria-label={`Colour of the ducts, ${scale.unit}`}>
+    <section className="legend" aria-label={says.label(scale.unit)}>
       <div className="legend-head">
         <ToggleButtonGroup
           className="legend-switch"
-          aria-label="Colour ducts by"
+          aria-label={says.by}
           selectionMode="single"
           disallowEmptySelection
           selectedKeys={[state.colourBy]}
@@ -81,8 +84,8 @@ function Note({ scale, units }: { readonly scale: ColourScale; readonly units: U
   if (scale.by !== 'velocity') return <div className="legend-note">{scale.unit}</div>;
   const [from, to] = [low, high].map((end) => quantity('velocity', end, units).figure);
   return (
-    <div className="legend-note" title={`${advice.what} Source: ${advice.source}.`}>
-      {scale.unit}, advised {from}–{to}
+    <div className="legend-note" title={says.advice(advice.what, advice.source)}>
+      {says.advised(scale.unit, from ?? '', to ?? '')}
     </div>
   );
 }

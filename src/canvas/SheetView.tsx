@@ -20,6 +20,9 @@ import { pictures } from './pictures.ts';
 import type { SheetHandle } from './sheet-handle.ts';
 import { useWholePixels } from './whole-pixels.ts';
 import './canvas.css';
+import { words } from '../words/index.ts';
+
+const says = words.sheets.frame;
 
 /** Room left around a drawing that is fitted into view, px. */
 const MARGIN = 84;
@@ -137,7 +140,7 @@ export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
         className="sheet-inner"
         ref={inner}
         role="application"
-        aria-roledescription="drawing sheet"
+        aria-roledescription={says.role}
         aria-label={label}
         data-sheet={sheet}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface is worked by keys
@@ -189,6 +192,12 @@ function summary(state: BoardState, sheet: SheetId): string {
   const { route, findings } = state.solution;
   const turns = [...route.nodes.values()].filter((node) => node.bend).length;
   const risers = [...route.segments.values()].filter((segment) => segment.vertical).length;
-  const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
-  return `${name} sheet, ${looking}: ${count(route.segments.size, 'leg')}, ${count(turns, 'turn')}, ${count(risers, 'riser')}, ${count(findings.length, 'finding')}.`;
+  return says.summary(
+    name,
+    looking,
+    words.counts.legs(route.segments.size),
+    words.counts.turns(turns),
+    words.counts.risers(risers),
+    words.counts.findings(findings.length),
+  );
 }

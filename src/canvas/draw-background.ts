@@ -5,6 +5,7 @@ import { cooktopsOn, exitHatch, hatchSpacing } from '../drawing/room.ts';
 import { type Size, toScreen, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import type { Block, Job } from '../graph/document.ts';
 import { project, type SheetId } from '../graph/sheet.ts';
+import { words } from '../words/index.ts';
 import { standing } from './cut.ts';
 import { crisp, type Pen, setText, strokeAll } from './pen.ts';
 
@@ -153,8 +154,8 @@ function drawLevels(pen: Pen, job: Job, palette: Palette, view: Viewport, size: 
   pen.fillStyle = palette.muted;
   pen.textAlign = 'right';
   pen.textBaseline = 'bottom';
-  pen.fillText('ceiling', size.width - 8, ceiling - 3);
-  pen.fillText('floor', size.width - 8, floor - 3);
+  pen.fillText(words.sheets.levels.ceiling, size.width - 8, ceiling - 3);
+  pen.fillText(words.sheets.levels.floor, size.width - 8, floor - 3);
 }
 
 function drawCooktops(

@@ -9,9 +9,12 @@ import {
 } from '../drawing/viewport.ts';
 import type { Underlay } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
+import { words } from '../words/index.ts';
 import type { Bitmap } from './bitmaps.ts';
 import { type Pen, setText } from './pen.ts';
 import { type LoadedPicture, levelFor, type Pictures } from './pictures.ts';
+
+const says = words.sheets.underlay;
 
 export interface UnderlayLook {
   readonly pictures: Pictures;
@@ -126,9 +129,5 @@ function drawFrame(
   pen.fillStyle = palette.muted;
   pen.textAlign = 'left';
   pen.textBaseline = 'top';
-  pen.fillText(
-    `${underlay.name ?? 'This underlay'} cannot be shown: its picture is damaged.`,
-    a.x + 8,
-    a.y + 8,
-  );
+  pen.fillText(says.damaged(underlay.name ?? says.unnamed), a.x + 8, a.y + 8);
 }

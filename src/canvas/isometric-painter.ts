@@ -17,6 +17,7 @@ import type { Route } from '../graph/route.ts';
 import type { ScreenPoint, SheetPoint } from '../graph/sheet.ts';
 import { nearestOnSheet } from '../graph/spatial.ts';
 import { dot, lerp } from '../graph/vector.ts';
+import { words } from '../words/index.ts';
 import type { BoardState, Selection } from './board.ts';
 import { coloursOf } from './colouring.ts';
 import { type DuctPaint, drawDucts, drawOne, inView } from './draw-ducts.ts';
@@ -24,6 +25,8 @@ import { misfits } from './draw-fit.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawHandles, drawSelection } from './draw-marks.ts';
 import { fillAll, type Pen, setText, strokeAll } from './pen.ts';
+
+const says = words.sheets.compass;
 
 /** A route in space as one turned view shows it. */
 export interface Scene {
@@ -221,8 +224,8 @@ export function paintSceneMarks(
 }
 
 const axes: readonly { readonly name: string; readonly along: Vec3 }[] = [
-  { name: 'E', along: [1, 0, 0] },
-  { name: 'N', along: [0, 1, 0] },
+  { name: says.east, along: [1, 0, 0] },
+  { name: says.north, along: [0, 1, 0] },
   { name: 'up', along: [0, 0, 1] },
 ];
 

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../graph/document.ts';
-import { FOOT, INCH } from '../units/index.ts';
+import { FOOT, formatTrimmed, INCH } from '../units/index.ts';
 import type { Viewport } from './viewport.ts';
 
 export interface GridStep {
@@ -57,7 +57,7 @@ export function multiples(from: number, to: number, step: number): number[] {
 
 /** A coordinate as a ruler shows it: `4'`, `4'-6"`, `1.5`. */
 export function rulerText(metres: number, units: UnitSystem): string {
-  if (units === 'metric') return String(Math.round(metres * 1000) / 1000);
+  if (units === 'metric') return formatTrimmed(metres, 3);
   const inches = Math.round(metres / INCH);
   const sign = inches < 0 ? '−' : '';
   const [feet, rest] = [Math.floor(Math.abs(inches) / 12), Math.abs(inches) % 12];
@@ -76,7 +76,12 @@ export function scaleBar(view: Viewport, units: UnitSystem, most = 140): ScaleBa
   const lengths = units === 'imperial' ? [0.25, 0.5, 1, 2, 4, 10, 20, 50] : [0.1, 0.2, 0.5, 1, 2, 5, 10, 20];
   const fitting = lengths.filter((n) => n * one * view.scale <= most);
   const n = fitting[fitting.length - 1] ?? (lengths[0] as number);
-  const text = units === 'metric' ? `${n} m` : n < 1 ? `${n * 12} in` : `${n} ft`;
+  const text =
+    units === 'metric'
+      ? `${formatTrimmed(n)} m`
+      : n < 1
+        ? `${formatTrimmed(n * 12)} in`
+        : `${formatTrimmed(n)} ft`;
   return { length: n * one, text };
 }
 

@@ -4,6 +4,7 @@ import type { ScreenPoint, SheetId } from '../graph/sheet.ts';
 import { dot } from '../graph/vector.ts';
 import type { Section } from '../hydraulics/types.ts';
 import { formatAngle, formatDiameter, formatLength, quantity } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import { type ColourBy, kindOf } from './colour.ts';
 import { type Box, boxAt, type Candidate, type Wanted } from './label-place.ts';
 import type { SheetLeg } from './outline.ts';
@@ -11,6 +12,8 @@ import { MIN_TEXT } from './palette.ts';
 import { seen } from './tube.ts';
 import { alongSight, views } from './view.ts';
 import { type Bounds, toScreen, type Viewport } from './viewport.ts';
+
+const says = words.sheets.labels;
 
 /** Width of a text in px at the labels' size. */
 export type Measure = (text: string) => number;
@@ -74,9 +77,9 @@ export function labelsOf(input: LabelInput): Wanted[] {
 }
 
 export function sectionText(section: Section, units: UnitSystem): string {
-  if (section.shape === 'round') return `${formatDiameter(section.diameter, units)} dia`;
+  if (section.shape === 'round') return says.round(formatDiameter(section.diameter, units));
   const sides = `${formatDiameter(section.width, units)} × ${formatDiameter(section.height, units)}`;
-  return section.shape === 'oval' ? `${sides} oval` : sides;
+  return section.shape === 'oval' ? says.oval(sides) : sides;
 }
 
 function screenLength(leg: SheetLeg, view: Viewport): number {
@@ -120,7 +123,7 @@ function dimensionLabel(
   const { from, to, length, along, normal, half } = frameOf(leg, input.view);
   if (length < 14) return null;
   const figure = formatLength(leg.segment.length, input.units);
-  const text = leg.inPlane ? figure : `${figure} true`;
+  const text = leg.inPlane ? figure : says.trueLength(figure);
   const outward =
     Math.sign(dot2(normal, { x: (from.x + to.x) / 2 - middle.x, y: (from.y + to.y) / 2 - middle.y })) || 1;
   const fits = length > extent(text, input.measure, along) * 2 + 12;
@@ -220,8 +223,9 @@ function sizeLabels(input: LabelInput): Wanted[] {
 }
 
 function riserLabel(leg: SheetLeg, input: LabelInput, more: number): Wanted {
-  const words = alongSight[input.sheet];
-  const text = `${leg.toward ? words.toward : words.away} ${formatLength(leg.segment.length, input.units)}`;
+  const { toward, away } = alongSight[input.sheet];
+  const length = formatLength(leg.segment.length, input.units);
+  const text = words.sheets.along.leg(leg.toward ? toward : away, length);
   return { kind: 'riser', id: leg.segment.id, priority: 100 + more, candidates: around(leg, text, input) };
 }
 

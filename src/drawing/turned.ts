@@ -1,5 +1,7 @@
 import type { Vec3 } from '../graph/document.ts';
 import { cross } from '../graph/vector.ts';
+import { formatAngle } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import type { View } from './view.ts';
 
 /** From where the drawing is looked at, degrees: round the plumb line from the south towards the east, and above the floor. */
@@ -36,20 +38,25 @@ export function turnedView({ azimuth, elevation }: Turn): View {
   return { right, up: cross(toward, right), toward, solid: true };
 }
 
-const quarter: Readonly<Record<number, string>> = {
-  0: 'south',
-  1: 'south-east',
-  2: 'east',
-  3: 'north-east',
-  4: 'north',
-  5: 'north-west',
-  6: 'west',
-  7: 'south-west',
-};
+const says = words.sheets.turned;
+const { sides } = says;
+
+/** By the azimuth, in steps of 45°. */
+const compass = [
+  sides.south,
+  sides.southEast,
+  sides.east,
+  sides.northEast,
+  sides.north,
+  sides.northWest,
+  sides.west,
+  sides.southWest,
+];
 
 /** Where the viewer stands, in words: `from the south-east, 35° above`. */
 export function turnText({ azimuth, elevation }: Turn): string {
   const degrees = Math.round(Math.abs(elevation));
-  const height = degrees === 0 ? 'level' : `${degrees}° ${elevation > 0 ? 'above' : 'below'}`;
-  return `from the ${quarter[Math.round(azimuth / 45) % 8]}, ${height}`;
+  const angle = formatAngle(degrees);
+  const height = degrees === 0 ? says.level : elevation > 0 ? says.above(angle) : says.below(angle);
+  return says.from(compass[Math.round(azimuth / 45) % 8] ?? '', height);
 }

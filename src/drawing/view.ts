@@ -1,5 +1,8 @@
 import type { Vec3 } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
+import { words } from '../words/index.ts';
+
+const says = words.sheets.titles;
 
 /** The directions of a sheet in space, as unit vectors. `toward` points at the viewer. */
 export interface View {
@@ -17,14 +20,16 @@ export const views: Readonly<Record<SheetId, View>> = {
 };
 
 export const sheetTitles: Readonly<Record<SheetId, { readonly name: string; readonly looking: string }>> = {
-  floor: { name: 'Floor', looking: 'looking down' },
-  'section-x': { name: 'Section', looking: 'looking north' },
-  'section-y': { name: 'Section', looking: 'looking west' },
+  floor: { name: says.floor, looking: says.lookingDown },
+  'section-x': { name: says.section, looking: says.lookingNorth },
+  'section-y': { name: says.section, looking: says.lookingWest },
 };
+
+const { along } = words.sheets;
 
 /** What a leg that runs along the line of sight does, in words of the sheet. */
 export const alongSight: Readonly<Record<SheetId, { readonly toward: string; readonly away: string }>> = {
-  floor: { toward: 'up', away: 'down' },
-  'section-x': { toward: 'south', away: 'north' },
-  'section-y': { toward: 'east', away: 'west' },
+  floor: { toward: along.up, away: along.down },
+  'section-x': { toward: along.south, away: along.north },
+  'section-y': { toward: along.east, away: along.west },
 };

@@ -2,11 +2,14 @@ import type { Node } from '../../graph/document.ts';
 import { setCap } from '../../graph/edits/index.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { project } from '../../graph/sheet.ts';
+import { words } from '../../words/index.ts';
 import { nothing } from '../board.ts';
 import { onwardFrom } from './draw/run.ts';
 import { capForDirection, exitAt, usualCap } from './exits.ts';
 import { placing } from './placing.ts';
 import type { Phase, PointerInput, ToolContext } from './tool.ts';
+
+const says = words.tools.cap;
 
 /** An end closer to an exit face than this, m, goes out through it. */
 const AT_EXIT = 0.05;
@@ -33,13 +36,13 @@ export function capReady(context: ToolContext): Phase {
     show(at) {
       const end = endAt(at);
       context.hover(end ? { nodes: [end.id], segments: [] } : nothing);
-      const reason = end?.role === 'cap' ? 'has a cap' : 'cap here';
+      const reason = end?.role === 'cap' ? says.hasCap : says.here;
       context.draw(at.sheet, end ? [{ kind: 'snap', at: project(end.at, at.sheet), reason }] : []);
     },
     place(at) {
       const end = endAt(at);
       if (!end) {
-        context.announce('A cap goes on the open end of a run.');
+        context.announce(says.openEnd);
         return;
       }
       const { job, schemeId } = board.getState();
@@ -47,9 +50,9 @@ export function capReady(context: ToolContext): Phase {
       const onward = onwardFrom({ kind: 'node', id: end.id }, scheme());
       const cap = exit ? usualCap[exit.kind] : capForDirection(onward);
       if (end.role !== 'cap')
-        board.dispatch('place cap', (draft) => void setCap(draft, schemeId, end.id, cap));
+        board.dispatch(words.edits.route.placeCap, (draft) => void setCap(draft, schemeId, end.id, cap));
       board.set({ tool: 'select', selection: { nodes: [end.id], segments: [] } });
-      context.announce(end.role === 'cap' ? 'This end has a cap.' : 'Cap placed.');
+      context.announce(end.role === 'cap' ? says.saidHasCap : words.commands.run.cap.done);
     },
   });
 }

@@ -4,6 +4,7 @@ import { schemeOf } from '../../graph/infer.ts';
 import { unproject } from '../../graph/sheet.ts';
 import { genericHood } from '../../graph/templates.ts';
 import { INCH } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { restingDepth } from './depth.ts';
 import { placing } from './placing.ts';
 import { snapShapes } from './show.ts';
@@ -39,7 +40,7 @@ export function hoodReady(context: ToolContext): Phase {
       context.draw(at.sheet, [
         { kind: 'node', at: snapped.point },
         ...snapShapes(snapped),
-        { kind: 'note', at: snapped.point, text: 'hood, collar up' },
+        { kind: 'note', at: snapped.point, text: words.tools.hood.here },
       ]);
     },
     place(at) {
@@ -47,12 +48,12 @@ export function hoodReady(context: ToolContext): Phase {
       const hood = unplaced(job, schemeId);
       const collar = placeOf(at).at;
       let node: string | null = null;
-      board.dispatch('place hood', (draft) => {
+      board.dispatch(words.edits.route.placeHood, (draft) => {
         node = addHood(draft, schemeId, collar, hood);
       });
       if (node === null) return;
       board.set({ tool: 'select', selection: { nodes: [node], segments: [] } });
-      context.announce('Hood placed.');
+      context.announce(words.table.extend.hoodPlaced);
     },
   });
 }

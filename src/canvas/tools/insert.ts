@@ -1,5 +1,6 @@
 import { insertNode } from '../../graph/edits/index.ts';
 import { project } from '../../graph/sheet.ts';
+import { words } from '../../words/index.ts';
 import { nothing } from '../board.ts';
 import { placing } from './placing.ts';
 import { snapShapes } from './show.ts';
@@ -29,12 +30,12 @@ export function insertReady(context: ToolContext): Phase {
     place(at) {
       const place = placeAt(at);
       if (!place) {
-        context.announce('A node goes on a leg.');
+        context.announce(words.tools.insert.onLeg);
         return;
       }
       const { schemeId } = board.getState();
       let node: string | null = null;
-      board.dispatch('insert node', (job) => {
+      board.dispatch(words.edits.route.insertNode, (job) => {
         node = insertNode(job, schemeId, place.segment, place.at).node;
       });
       if (node !== null) board.set({ selection: { nodes: [node], segments: [] } });

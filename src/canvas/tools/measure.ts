@@ -1,9 +1,12 @@
 import type { Snap } from '../../graph/snap.ts';
 import { distance } from '../../graph/vector.ts';
 import { formatAngle, formatLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { actionOf } from './keys.ts';
 import { snapShapes } from './show.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from './tool.ts';
+
+const says = words.tools.measure;
 
 /** The measure tool before its first point; what was measured last may still show. */
 export function measureReady(context: ToolContext, showing = false): Phase {
@@ -90,8 +93,8 @@ function measured({ board }: ToolContext, from: Snap, to: Snap): string {
   const [flat, full] = [Math.hypot(u, v), distance(from.at, to.at)];
   return [
     text(flat),
-    slanted ? `${text(u)} across  ${text(v)} up  ${formatAngle((Math.atan2(v, u) * 180) / Math.PI)}` : null,
-    from.node && to.node && full - flat > 1e-6 ? `${text(full)} in space` : null,
+    slanted ? says.across(text(u), text(v), formatAngle((Math.atan2(v, u) * 180) / Math.PI)) : null,
+    from.node && to.node && full - flat > 1e-6 ? says.inSpace(text(full)) : null,
   ]
     .filter((part) => part !== null)
     .join('  ');

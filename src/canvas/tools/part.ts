@@ -2,12 +2,15 @@ import { addInline } from '../../graph/edits/index.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { project } from '../../graph/sheet.ts';
 import { distance } from '../../graph/vector.ts';
+import { words } from '../../words/index.ts';
 import { nothing } from '../board.ts';
 import { only, partId } from '../selection.ts';
 import { actionOf } from './keys.ts';
 import { inlineName, partKinds } from './part-names.ts';
 import { placing } from './placing.ts';
 import type { Phase, PointerInput, ToolContext } from './tool.ts';
+
+const says = words.tools.part;
 
 /** The part tool: a click on a leg puts a part in line there; Tab takes the next kind of part. */
 export function partReady(context: ToolContext): Phase {
@@ -42,24 +45,24 @@ export function partReady(context: ToolContext): Phase {
     place(at) {
       const place = placeAt(at);
       if (!place) {
-        context.announce('A part goes on a leg.');
+        context.announce(says.onLeg);
         return;
       }
       const { schemeId } = board.getState();
       const name = inlineName({ kind: kind() });
       let index = 0;
-      board.dispatch(`place ${name}`, (job) => {
+      board.dispatch(words.edits.route.placePart(name), (job) => {
         index = addInline(job, schemeId, place.segment, { kind: kind(), at: place.along });
       });
       board.set({ tool: 'select', selection: only({ kind: 'part', id: partId(place.segment, index) }) });
-      context.announce(`${name} placed; drag it along, or see its numbers beside the sheets.`);
+      context.announce(says.placed(name));
     },
     key(input) {
       const action = actionOf(input, 'type');
       if (action !== 'type.next' && action !== 'type.back') return false;
       const by = action === 'type.next' ? 1 : -1;
       chosen = (chosen + by + partKinds.length) % partKinds.length;
-      context.announce(`Part: ${inlineName({ kind: kind() })}.`);
+      context.announce(says.chosen(inlineName({ kind: kind() })));
       return true;
     },
   });

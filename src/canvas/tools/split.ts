@@ -1,10 +1,13 @@
 import { insertNode, splitRun } from '../../graph/edits/index.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { project } from '../../graph/sheet.ts';
+import { words } from '../../words/index.ts';
 import { nothing } from '../board.ts';
 import { only } from '../selection.ts';
 import { placing } from './placing.ts';
 import type { Phase, PointerInput, ToolContext } from './tool.ts';
+
+const says = words.tools.split;
 
 /** The split tool: a click parts the legs that meet at a node, or cuts a leg in two ends. */
 export function splitReady(context: ToolContext): Phase {
@@ -26,25 +29,25 @@ export function splitReady(context: ToolContext): Phase {
       context.hover(place ? only(place) : nothing);
       context.draw(
         at.sheet,
-        place ? [{ kind: 'snap', at: project(place.at, at.sheet), reason: 'split here' }] : [],
+        place ? [{ kind: 'snap', at: project(place.at, at.sheet), reason: says.here }] : [],
       );
     },
     place(at) {
       const place = placeAt(at);
       if (!place) {
-        context.announce('Click on a leg, or on a turn or junction where legs meet.');
+        context.announce(says.openLeg);
         return;
       }
       const { schemeId } = board.getState();
       let ends: string[] = [];
-      board.dispatch('split run', (job) => {
+      board.dispatch(words.edits.route.splitRun, (job) => {
         const node = place.kind === 'node' ? place.id : insertNode(job, schemeId, place.id, place.at).node;
         ends = splitRun(job, schemeId, node);
       });
       const [end] = ends;
       if (end === undefined) return;
       board.set({ tool: 'select', selection: only({ kind: 'node', id: end }) });
-      context.announce('Split: the new end is selected; drag or nudge it away.');
+      context.announce(says.done);
     },
   });
 }

@@ -1,8 +1,11 @@
 import type { UnitSystem } from '../../graph/document.ts';
 import { parseLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import type { Typed } from './draw/typing.ts';
 import { actionOf } from './keys.ts';
 import type { KeyInput } from './tool.ts';
+
+const says = words.tools.box;
 
 /** Several numbers that a tool can be typed into, one at a time. */
 export interface TypedFields {
@@ -62,8 +65,8 @@ export function sizeIn({ texts }: TypedFields, place: number, units: UnitSystem)
   if (text.trim() === '') return { kind: 'none' };
   const parsed = parseLength(text, units);
   if (!parsed.ok) return { kind: 'bad', message: parsed.message };
-  if (!(parsed.value > 0)) return { kind: 'bad', message: 'A size is more than nothing.' };
-  if (parsed.value > 1000) return { kind: 'bad', message: 'A size of more than a kilometre is no kitchen.' };
+  if (!(parsed.value > 0)) return { kind: 'bad', message: says.tooSmall };
+  if (parsed.value > 1000) return { kind: 'bad', message: says.tooLarge };
   return { kind: 'value', value: parsed.value };
 }
 

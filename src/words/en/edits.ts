@@ -44,6 +44,11 @@ export const route = {
   asInLab: 'make turn as in the lab',
   drawDuct: 'draw duct',
   placeHood: 'place hood',
+  drawLeg: 'draw leg',
+  placePart: (part: string) => `place ${part}`,
+  reshapeBend: 'reshape bend',
+  setLength: 'set length',
+  splitRun: 'split run',
 };
 
 export const kitchen = {
@@ -124,6 +129,13 @@ export const room = {
   renameExit: 'rename exit',
   kind: 'change kind',
   changeNote: 'change note',
+  draw: (what: string) => `draw ${what}`,
+  repeat: (what: string) => `repeat ${what}`,
+  addDimension: 'add dimension',
+  pinNote: 'pin note',
+  nudge: (what: string) => `nudge ${what}`,
+  move: (what: string) => `move ${what}`,
+  moveDimension: 'move dimension',
 };
 
 export const underlay = {
@@ -135,4 +147,6 @@ export const underlay = {
   stopInverting: 'stop inverting underlay',
   scale: 'set underlay scale',
   place: 'place underlay',
+  nudge: 'nudge underlay',
+  move: 'move underlay',
 };

@@ -9,6 +9,7 @@ export * as drawings from './drawings.ts';
 export * as edits from './edits.ts';
 export * as explain from './explain.ts';
 export * as faults from './faults.ts';
+export * as glossary from './glossary.ts';
 export * as hood from './hood.ts';
 export * as jobSheet from './job-sheet.ts';
 export * as jobs from './jobs.ts';

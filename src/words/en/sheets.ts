@@ -2,6 +2,8 @@ export const levels = {
   cutNorth: 'Cut looking north',
   cutWest: 'Cut looking west',
   workingHeight: 'Working height',
+  ceiling: 'ceiling',
+  floor: 'floor',
   drag: (name: string) => `${name}: drag in from the edge`,
 };
 
@@ -22,6 +24,9 @@ export const frame = {
   lookingWest: 'y-z, looking west',
   yz: 'y-z',
   sheets: 'Sheets',
+  summary: (name: string, looking: string, legs: string, turns: string, risers: string, findings: string) =>
+    `${name} sheet, ${looking}: ${legs}, ${turns}, ${risers}, ${findings}.`,
+  role: 'drawing sheet',
 };
 
 export const hints = {
@@ -53,4 +58,70 @@ export const names = {
   floor: 'Floor',
   sectionX: 'Section x-z, looking north',
   sectionY: 'Section y-z, looking west',
+};
+
+export const isometric = {
+  role: 'turned view',
+  label: (legs: string) => `Isometric, to look at: ${legs}. Arrow keys turn it, Home brings it back.`,
+};
+
+export const legend = {
+  velocity: 'Velocity',
+  loss: 'Loss per length',
+  label: (unit: string) => `Colour of the ducts, ${unit}`,
+  by: 'Colour ducts by',
+  advice: (what: string, source: string) => `${what} Source: ${source}.`,
+  advised: (unit: string, from: string, to: string) => `${unit}, advised ${from}–${to}`,
+};
+
+export const underlay = {
+  unnamed: 'This underlay',
+  damaged: (name: string) => `${name} cannot be shown: its picture is damaged.`,
+};
+
+export const compass = {
+  east: 'E',
+  north: 'N',
+};
+
+export const labels = {
+  round: (diameter: string) => `${diameter} dia`,
+  oval: (sides: string) => `${sides} oval`,
+  trueLength: (length: string) => `${length} true`,
+};
+
+export const turned = {
+  sides: {
+    south: 'south',
+    southEast: 'south-east',
+    east: 'east',
+    northEast: 'north-east',
+    north: 'north',
+    northWest: 'north-west',
+    west: 'west',
+    southWest: 'south-west',
+  },
+  level: 'level',
+  above: (angle: string) => `${angle} above`,
+  below: (angle: string) => `${angle} below`,
+  from: (side: string, height: string) => `from the ${side}, ${height}`,
+};
+
+/** What a leg that runs along the line of sight does: up or towards the viewer, and away. */
+export const along = {
+  up: 'up',
+  down: 'down',
+  south: 'south',
+  north: 'north',
+  east: 'east',
+  west: 'west',
+  leg: (way: string, length: string) => `${way} ${length}`,
+};
+
+export const titles = {
+  floor: 'Floor',
+  lookingDown: 'looking down',
+  section: 'Section',
+  lookingNorth: 'looking north',
+  lookingWest: 'looking west',
 };

@@ -3,6 +3,7 @@ import type { Block, ExitFace, Job, Vec3 } from '../../../graph/document.ts';
 import { addBlock, addExit } from '../../../graph/edits/index.ts';
 import type { SheetPoint } from '../../../graph/sheet.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { only } from '../../selection.ts';
 import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
@@ -13,6 +14,8 @@ import type { BoxKind } from './kinds.ts';
 import { boxReady } from './ready.ts';
 import { repeating } from './repeating.ts';
 import { boxFrom } from './shape.ts';
+
+const says = words.tools.box;
 
 export interface BoxStart {
   readonly kinds: readonly BoxKind[];
@@ -57,9 +60,8 @@ export function boxCorner(context: ToolContext, { kinds, place, from, press }: B
       0 | 1 | 2,
       0 | 1 | 2,
     ];
-    const words = axes.map((axis, i) => shownField(fields, i, size(axis)));
-    const third = sheet === 'floor' ? 'high' : 'deep';
-    const text = `${words[0]} × ${words[1]} × ${words[2]} ${third}${why ? '  ?' : ''}`;
+    const sizes = axes.map((axis, i) => shownField(fields, i, size(axis))).join(' × ');
+    const text = `${sheet === 'floor' ? says.high(sizes) : says.deep(sizes)}${why ? '  ?' : ''}`;
     context.draw(sheet, [
       ...(isBlank(fields) ? snapShapes(snapped) : []),
       { kind: 'note', at: snapped.point, text, strong: !isBlank(fields) },
@@ -70,16 +72,16 @@ export function boxCorner(context: ToolContext, { kinds, place, from, press }: B
   const commit = (): Phase | undefined => {
     const { box, why } = look();
     if (!box) {
-      context.announce(why ?? 'Drag or type a size across and a size up.');
+      context.announce(why ?? says.typeSizes);
       return undefined;
     }
     let id: string | null = null;
-    board.dispatch(`draw ${kind.name.toLowerCase()}`, (job) => {
+    board.dispatch(words.edits.room.draw(kind.name.toLowerCase()), (job) => {
       id = addBox(job, kind, box);
     });
     if (id === null) return ready();
     board.set({ selection: only({ kind: kind.what, id }) });
-    context.announce(`${kind.name} drawn.`);
+    context.announce(says.drawn(kind.name));
     if (kind.kind === 'joist') return repeating(context, id, sheet);
     board.set({ tool: 'select' });
     return undefined;

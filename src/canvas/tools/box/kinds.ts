@@ -1,5 +1,8 @@
 import type { Block, ExitFace, Job } from '../../../graph/document.ts';
 import { INCH } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
+
+const says = words.tools.boxes;
 
 /** What the block and exit tools draw, with the sizes that it usually has. */
 export interface BoxKind {
@@ -28,13 +31,20 @@ const OUTSIDE = 6 * INCH;
 const room = ({ kitchen }: Job) => [0, kitchen.ceilingHeight] as const;
 
 export const blockKinds: readonly BoxKind[] = [
-  { what: 'block', kind: 'chase', name: 'Chase', heights: room, fixed: 'bottom', thickness: 0 },
-  { what: 'block', kind: 'obstacle', name: 'Obstacle', heights: room, fixed: 'bottom', thickness: 0 },
-  { what: 'block', kind: 'cabinet', name: 'Cabinet', heights: () => CABINET, fixed: 'bottom', thickness: 0 },
+  { what: 'block', kind: 'chase', name: says.chase, heights: room, fixed: 'bottom', thickness: 0 },
+  { what: 'block', kind: 'obstacle', name: says.obstacle, heights: room, fixed: 'bottom', thickness: 0 },
+  {
+    what: 'block',
+    kind: 'cabinet',
+    name: says.cabinet,
+    heights: () => CABINET,
+    fixed: 'bottom',
+    thickness: 0,
+  },
   {
     what: 'block',
     kind: 'joist',
-    name: 'Joist',
+    name: says.joist,
     heights: ({ kitchen }) => [kitchen.ceilingHeight, kitchen.ceilingHeight + JOIST.height],
     fixed: 'bottom',
     thickness: JOIST.width,
@@ -42,20 +52,20 @@ export const blockKinds: readonly BoxKind[] = [
   {
     what: 'block',
     kind: 'beam',
-    name: 'Beam',
+    name: says.beam,
     heights: ({ kitchen }) => [kitchen.ceilingHeight - BEAM.height, kitchen.ceilingHeight],
     fixed: 'top',
     thickness: BEAM.width,
   },
-  { what: 'block', kind: 'wall', name: 'Wall', heights: room, fixed: 'bottom', thickness: WALL },
+  { what: 'block', kind: 'wall', name: says.wall, heights: room, fixed: 'bottom', thickness: WALL },
 ];
 
 export const exitKinds: readonly BoxKind[] = [
-  { what: 'exit', kind: 'wall', name: 'Outside wall', heights: room, fixed: 'bottom', thickness: OUTSIDE },
+  { what: 'exit', kind: 'wall', name: says.outsideWall, heights: room, fixed: 'bottom', thickness: OUTSIDE },
   {
     what: 'exit',
     kind: 'roof',
-    name: 'Roof',
+    name: says.roof,
     heights: ({ kitchen }) => [kitchen.ceilingHeight + 0.3, kitchen.ceilingHeight + 0.3 + OUTSIDE],
     fixed: 'bottom',
     thickness: OUTSIDE,

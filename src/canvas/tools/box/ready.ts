@@ -1,4 +1,5 @@
 import type { SheetPoint } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
@@ -28,7 +29,7 @@ export function boxReady(context: ToolContext, kinds: readonly BoxKind[], chosen
       {
         kind: 'note',
         at: snapped.point,
-        text: `${(kinds[place] ?? kinds[0])?.name.toLowerCase()}: first corner`,
+        text: words.tools.box.firstCorner((kinds[place] ?? kinds[0])?.name.toLowerCase() ?? ''),
       },
     ]);
   };

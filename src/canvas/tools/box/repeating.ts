@@ -5,11 +5,14 @@ import { addBlock } from '../../../graph/edits/index.ts';
 import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { add, scale } from '../../../graph/vector.ts';
 import { formatLength, INCH } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { joined, selectionOf } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import { selectIdle } from '../select/idle.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
+
+const says = words.tools.repeat;
 
 /** Joists stand 16 in, or 400 mm, from centre to centre: common practice. */
 const USUAL_SPACING = { imperial: 16 * INCH, metric: 0.4 } as const;
@@ -42,8 +45,7 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
     const drawn = pointer ? Math.min(MOST, Math.floor(Math.abs(reach) / spacing + 0.25)) : 0;
     const step = Math.sign(reach || 1) * spacing;
     const delta = unproject(level ? { u: step, v: 0 } : { u: 0, v: step }, sheet, 0);
-    const why =
-      typed === 'bad' ? `Type how many more, 1 to ${MOST}.` : size.kind === 'bad' ? size.message : null;
+    const why = typed === 'bad' ? says.howMany(MOST) : size.kind === 'bad' ? size.message : null;
     return { block, middle, delta, spacing, units, count: typeof typed === 'number' ? typed : drawn, why };
   };
 
@@ -53,7 +55,13 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
     const { count, delta, spacing, units, middle, why } = seen;
     board.preview(count > 0 && !why ? (job) => void repeat(job, id, count, delta) : null);
     context.announce(why ?? '');
-    const text = `${shownField(fields, 0, String(count))} more at ${shownField(fields, 1, formatLength(spacing, units, { inchesOnly: true }))} o.c.${why ? '  ?' : ''}`;
+    const text =
+      says.more(
+        shownField(fields, 0, String(count)),
+        shownField(fields, 1, formatLength(spacing, units, { inchesOnly: true })),
+      ) + why
+        ? '  ?'
+        : '';
     context.draw(sheet, [{ kind: 'note', at: pointer?.point ?? middle, text, strong: !isBlank(fields) }]);
   };
 
@@ -70,12 +78,15 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
     }
     if (seen && seen.count > 0) {
       let made: string[] = [];
-      board.dispatch(`repeat ${seen.block.name.toLowerCase() || seen.block.kind}`, (job) => {
-        made = repeat(job, id, seen.count, seen.delta);
-      });
+      board.dispatch(
+        words.edits.room.repeat(seen.block.name.toLowerCase() || words.tools.kinds[seen.block.kind]),
+        (job) => {
+          made = repeat(job, id, seen.count, seen.delta);
+        },
+      );
       const copies = selectionOf((kind) => (kind === 'block' ? made : []));
       board.set({ selection: joined(board.getState().selection, copies) });
-      context.announce(`${made.length} more drawn.`);
+      context.announce(says.done(made.length));
     }
     return done();
   };

@@ -3,10 +3,13 @@ import type { Dimension, DimensionEnd } from '../../../graph/document.ts';
 import { addDimension } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { project } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { dimensionReady } from './ready.ts';
 import { type Chain, dimensionSecond } from './second.ts';
+
+const says = words.tools.dimension;
 
 /** Both ends are taken: the line follows the pointer, and a click puts it there and goes on as a chain. */
 export function dimensionLine(
@@ -37,7 +40,7 @@ export function dimensionLine(
     const { schemeId } = board.getState();
     const now = made(at);
     board.preview(now ? (job) => void addDimension(job, schemeId, now.dimension) : null);
-    context.draw(sheet, [{ kind: 'note', at: at.point, text: 'click where its line stands' }]);
+    context.draw(sheet, [{ kind: 'note', at: at.point, text: says.clickLine }]);
   };
 
   return {
@@ -64,8 +67,8 @@ export function dimensionLine(
       pressed = false;
       if (!now) return undefined;
       const { schemeId } = board.getState();
-      board.dispatch('add dimension', (job) => void addDimension(job, schemeId, now.dimension));
-      context.announce('Dimension added; click the next point of a chain, or Escape.');
+      board.dispatch(words.edits.room.addDimension, (job) => void addDimension(job, schemeId, now.dimension));
+      context.announce(says.added);
       return dimensionSecond(context, to, at, now.chain);
     },
     key: (input) => (actionOf(input, 'type') === 'type.cancel' ? dimensionReady(context) : false),

@@ -1,4 +1,5 @@
 import { project } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, ToolContext } from '../tool.ts';
@@ -18,7 +19,7 @@ export function dimensionReady(context: ToolContext): Phase {
       context.draw(
         at.sheet,
         held
-          ? [{ kind: 'snap', at: project(snapped.at, at.sheet), reason: 'dimension from this node' }]
+          ? [{ kind: 'snap', at: project(snapped.at, at.sheet), reason: words.tools.dimension.fromNode }]
           : snapShapes(snapped),
       );
       return undefined;

@@ -4,6 +4,7 @@ import { addDimension } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { project } from '../../../graph/sheet.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
@@ -68,12 +69,12 @@ export function dimensionSecond(
     const { schemeId } = board.getState();
     const { end } = endOf(context, at);
     if (sameEnd(from, end)) {
-      context.announce('A dimension needs two places.');
+      context.announce(words.tools.dimension.twoPlaces);
       return undefined;
     }
     const made = chained(end);
     if (!made || !chain) return dimensionLine(context, from, end, at);
-    board.dispatch('add dimension', (job) => void addDimension(job, schemeId, made));
+    board.dispatch(words.edits.room.addDimension, (job) => void addDimension(job, schemeId, made));
     return dimensionSecond(context, end, at, chain);
   };
 

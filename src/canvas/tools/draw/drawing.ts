@@ -4,6 +4,7 @@ import { project, type SheetId } from '../../../graph/sheet.ts';
 import type { Snap } from '../../../graph/snap.ts';
 import { distance, lerp, subtract } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { nothing } from '../../board.ts';
 import { capForDirection, exitAt, usualCap } from '../exits.ts';
 import { actionOf, aims } from '../keys.ts';
@@ -15,6 +16,8 @@ import { headOf, onwardFrom, placeOf, previousTo, type Run, refusal, surviving, 
 import { legShapes } from './show.ts';
 import { erase, nextField, type Typing, typeKey, untyped } from './typing.ts';
 
+const says = words.tools.draw;
+
 /** An end closer to a node or a centre line than this, m, in space, joins it. */
 const SAME_END = 1e-3;
 
@@ -22,7 +25,7 @@ const SAME_END = 1e-3;
 const EXIT_REACH = 8;
 
 /** What undo calls a leg. */
-const LEG = 'draw leg';
+const LEG = words.edits.route.drawLeg;
 
 /**
  * A leg in hand. It is previewed in the document itself, so that its bend, its walls and its numbers
@@ -106,7 +109,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       end = drawLeg(job, schemeId, anchor, aimed);
     });
     if (end === null) return ready();
-    context.announce(`Leg of ${formatLength(result.leg.length, units)} drawn.`);
+    context.announce(says.drawn(formatLength(result.leg.length, units)));
     typing = untyped;
     if (aimed.kind !== 'place' || aimed.cap) {
       board.set({ selection: { nodes: [end], segments: [] } });
@@ -120,7 +123,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
   const takeBack = (): Phase | undefined => {
     if (run.length === 1) return ready();
     if (board.getState().undoLabel !== LEG) {
-      context.announce('Something else has changed since; undo takes that back.');
+      context.announce(says.changedSince);
       return undefined;
     }
     board.undo();
@@ -176,12 +179,15 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
     const seen = look();
     if (seen?.result.ok) return commit('cap');
     if (seen?.anchor.kind !== 'node' || run.length === 1) {
-      context.announce('Aim the last leg, then end it with a cap.');
+      context.announce(says.aimLast);
       return undefined;
     }
     const { id } = seen.anchor;
     const { schemeId } = board.getState();
-    board.dispatch('place cap', (job) => void setCap(job, schemeId, id, capForDirection(seen.onward)));
+    board.dispatch(
+      words.edits.route.placeCap,
+      (job) => void setCap(job, schemeId, id, capForDirection(seen.onward)),
+    );
     return ready();
   };
 
@@ -249,9 +255,9 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
 }
 
 function endingOf(target: Target | null): string | null {
-  if (target?.kind === 'node') return 'joins';
-  if (target?.kind === 'segment') return 'joins with a branch';
-  return target?.cap ? 'ends with a cap' : null;
+  if (target?.kind === 'node') return says.joins;
+  if (target?.kind === 'segment') return says.joinsWithBranch;
+  return target?.cap ? says.endsWithCap : null;
 }
 
 function isBlank(typing: Typing): boolean {

@@ -1,6 +1,9 @@
 import type { UnitSystem, Vec3 } from '../../../graph/document.ts';
 import { depthOf, project, type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { type Typing, typedAngle, typedLength } from './typing.ts';
+
+const says = words.tools.draw;
 
 /** Shorter than this, a leg is not drawn, m. */
 export const SHORTEST_LEG = 1e-3;
@@ -44,7 +47,7 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
   if (angle.kind === 'bad') return unreadable(angle.message);
 
   if (typing.rise !== 0) {
-    if (length.kind === 'none') return wait(`Type how far ${typing.rise > 0 ? 'up' : 'down'}.`);
+    if (length.kind === 'none') return wait(typing.rise > 0 ? says.howFarUp : says.howFarDown);
     const to: Vec3 = [from[0], from[1], from[2] + typing.rise * length.value];
     return made(from, to, length.value, sheet, true);
   }
@@ -58,7 +61,7 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
       : reach >= SHORTEST_LEG
         ? over(aim, reach)
         : seen(onward, sheet);
-  if (!direction) return wait('Point the way, or type an angle.');
+  if (!direction) return wait(says.pointTheWay);
 
   const along =
     length.kind === 'value'
@@ -66,7 +69,7 @@ export function legOf({ from, sheet, pointer, onward, typing, units }: LegAsk): 
       : angle.kind === 'value'
         ? aim.u * direction.u + aim.v * direction.v
         : reach;
-  if (along < SHORTEST_LEG) return wait('Move on, or type a length.');
+  if (along < SHORTEST_LEG) return wait(says.moveOn);
   const end =
     length.kind === 'none' && angle.kind === 'none' && pointer
       ? pointer

@@ -1,5 +1,6 @@
 import { schemeOf } from '../../../graph/infer.ts';
 import { project, unproject } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { nothing } from '../../board.ts';
 import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
@@ -7,20 +8,22 @@ import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { drawing } from './drawing.ts';
 import type { Anchor } from './run.ts';
 
+const says = words.tools.draw;
+
 /** The draw tool before the first click: shows what a run would start from. */
 export function drawReady(context: ToolContext): Phase {
   const { board } = context;
 
   const startAt = (at: PointerInput): { anchor: Anchor; words: string } => {
     const picked = context.pickAt(at, { endsFirst: true });
-    if (picked?.kind === 'node') return { anchor: { kind: 'node', id: picked.id }, words: 'draw from here' };
+    if (picked?.kind === 'node') return { anchor: { kind: 'node', id: picked.id }, words: says.fromHere };
     const snapped = context.snapAt(at);
     if (picked) {
       const place = snapped.segment?.id === picked.id ? snapped.at : picked.at;
-      return { anchor: { kind: 'segment', id: picked.id, at: place }, words: 'branch from here' };
+      return { anchor: { kind: 'segment', id: picked.id, at: place }, words: says.branchFromHere };
     }
     const place = unproject(snapped.point, at.sheet, restingDepth(board.getState(), at.sheet));
-    return { anchor: { kind: 'place', at: place }, words: 'start a run' };
+    return { anchor: { kind: 'place', at: place }, words: says.startRun };
   };
 
   const show = (at: PointerInput) => {

@@ -1,5 +1,8 @@
 import type { Scheme, Vec3 } from '../../../graph/document.ts';
 import { normalize, subtract } from '../../../graph/vector.ts';
+import { words } from '../../../words/index.ts';
+
+const says = words.tools.draw;
 
 /** Where a leg starts. */
 export type Anchor =
@@ -65,7 +68,7 @@ function legsAt(nodeId: string, scheme: Scheme): Scheme['segments'] {
 /** Why no leg can be drawn between two ends; null where one can. */
 export function refusal(anchor: Anchor, target: Target, scheme: Scheme): string | null {
   if (target.kind === 'place') return null;
-  if (anchor.kind === target.kind && anchor.id === target.id) return 'A leg must end somewhere else.';
+  if (anchor.kind === target.kind && anchor.id === target.id) return says.elsewhere;
   const [node, other] = anchor.kind === 'node' ? [anchor, target] : [target, anchor];
   if (node.kind !== 'node') return null;
   const joined = scheme.segments.some((segment) => {
@@ -75,5 +78,5 @@ export function refusal(anchor: Anchor, target: Target, scheme: Scheme): string 
       ? ends.includes(other.id)
       : other.kind === 'segment' && other.id === segment.id;
   });
-  return joined ? 'There is a leg between these two already.' : null;
+  return joined ? says.joinedAlready : null;
 }

@@ -3,10 +3,13 @@ import { project, type SheetId, type SheetPoint } from '../../../graph/sheet.ts'
 import type { Snap } from '../../../graph/snap.ts';
 import { angleBetween, subtract } from '../../../graph/vector.ts';
 import { formatAngle, formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import type { ActiveShape } from '../../sheet-handle.ts';
 import { snapShapes } from '../show.ts';
 import type { LegResult } from './leg.ts';
 import type { Typing } from './typing.ts';
+
+const says = words.tools.draw;
 
 export interface LegView {
   readonly from: Vec3;
@@ -52,7 +55,7 @@ export function legText({ result, typing, onward, ending, units }: LegView): str
   const parts = [
     typed ?? formatLength(leg.length, units),
     leg.angle !== null && typing.field === 'length' && typing.angle === '' ? formatAngle(leg.angle) : null,
-    turn > STRAIGHT ? `turn ${formatAngle(turn)}` : null,
+    turn > STRAIGHT ? says.turn(formatAngle(turn)) : null,
     ending,
   ];
   return parts.filter((part) => part !== null).join('  ');
@@ -64,8 +67,8 @@ export function fields(typing: Typing): string {
     typing.field === name
       ? `${before}${typing[name] || '__'}${after}`
       : typing[name] && `${before}${typing[name]}${after}`;
-  if (typing.rise !== 0) return `${typing.rise > 0 ? 'up' : 'down'} ${typing.length || '__'}`;
-  return [field('length', '', ''), field('angle', 'at ', '°')].filter(Boolean).join(' ');
+  if (typing.rise !== 0) return `${typing.rise > 0 ? says.up : says.down} ${typing.length || '__'}`;
+  return [field('length', '', ''), field('angle', `${says.at} `, '°')].filter(Boolean).join(' ');
 }
 
 /** True once a key has been typed for the leg. */

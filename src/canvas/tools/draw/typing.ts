@@ -1,6 +1,9 @@
 import type { UnitSystem } from '../../../graph/document.ts';
 import { parseAngle, parseLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { opening } from '../typed-fields.ts';
+
+const says = words.tools.draw;
 
 export type Field = 'length' | 'angle';
 
@@ -54,9 +57,8 @@ export function typedLength(typing: Typing, units: UnitSystem): Typed {
   if (typing.length.trim() === '') return { kind: 'none' };
   const parsed = parseLength(typing.length, units);
   if (!parsed.ok) return { kind: 'bad', message: parsed.message };
-  if (!(parsed.value > 0)) return { kind: 'bad', message: 'A leg must be longer than nothing.' };
-  if (parsed.value > 1000)
-    return { kind: 'bad', message: 'A leg of more than a kilometre is no kitchen duct.' };
+  if (!(parsed.value > 0)) return { kind: 'bad', message: says.legTooShort };
+  if (parsed.value > 1000) return { kind: 'bad', message: says.legTooLong };
   return { kind: 'value', value: parsed.value };
 }
 

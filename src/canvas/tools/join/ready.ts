@@ -1,10 +1,13 @@
 import { schemeOf } from '../../../graph/infer.ts';
 import { project } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { nothing } from '../../board.ts';
 import { only } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { joinSecond } from './second.ts';
+
+const says = words.tools.join;
 
 /** The node under the pointer that a run ends at; the nearest of them where several lie behind each other. */
 export function endAt(context: ToolContext, at: PointerInput, except?: string): string | null {
@@ -33,7 +36,7 @@ export function joinReady(context: ToolContext): Phase {
       context.hover(id ? only({ kind: 'node', id }) : nothing);
       context.draw(
         at.sheet,
-        node ? [{ kind: 'snap', at: project(node.at, at.sheet), reason: 'join from here' }] : [],
+        node ? [{ kind: 'snap', at: project(node.at, at.sheet), reason: says.fromHere }] : [],
       );
       return undefined;
     },
@@ -41,7 +44,7 @@ export function joinReady(context: ToolContext): Phase {
       if (at.button !== 0) return undefined;
       const id = endAt(context, at);
       if (id) return joinSecond(context, id, at);
-      context.announce('Click on the open end of a run, then on what it joins.');
+      context.announce(says.openEnd);
       return undefined;
     },
     key(input) {

@@ -1,10 +1,13 @@
 import { joinNodes } from '../../../graph/edits/index.ts';
 import { project } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import { nothing } from '../../board.ts';
 import { only } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { endAt, joinReady } from './ready.ts';
+
+const says = words.tools.join;
 
 /** An end in hand: the leg to what is under the pointer is shown in the document itself, and a click joins. */
 export function joinSecond(context: ToolContext, first: string, press: PointerInput): Phase {
@@ -22,7 +25,7 @@ export function joinSecond(context: ToolContext, first: string, press: PointerIn
     context.draw(at.sheet, [
       { kind: 'node', at: from },
       ...(id
-        ? [{ kind: 'snap', at: at.point, reason: 'joins' } as const]
+        ? [{ kind: 'snap', at: at.point, reason: words.tools.draw.joins } as const]
         : [{ kind: 'guide', from, to: at.point } as const]),
     ]);
   };
@@ -30,14 +33,14 @@ export function joinSecond(context: ToolContext, first: string, press: PointerIn
   const commit = (at: PointerInput): Phase | undefined => {
     const id = endAt(context, at, first);
     if (!id) {
-      context.announce('Click on the node that this end joins.');
+      context.announce(says.second);
       return undefined;
     }
     let made: ReturnType<typeof joinNodes> = null;
-    board.dispatch('join ends', (job) => {
+    board.dispatch(words.edits.route.joinEnds, (job) => {
       made = joinNodes(job, schemeId, first, id);
     });
-    context.announce(made ? 'Joined.' : 'These two cannot be joined.');
+    context.announce(made ? words.commands.run.join.done : says.refused);
     return joinReady(context);
   };
 

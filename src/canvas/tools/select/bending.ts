@@ -12,11 +12,14 @@ import {
   parseNumber,
   type System,
 } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { type BendGrip, bendGrip } from '../../bend-grip.ts';
 import { actionOf } from '../keys.ts';
 import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
 import { following, opening } from '../typed-fields.ts';
 import { selectIdle } from './idle.ts';
+
+const says = words.tools.bending;
 
 /** A dragged radius comes in steps of this much r/D, but for Alt. */
 const STEP = 0.05;
@@ -88,12 +91,12 @@ export function bending(
     const outcome = solution.speeds[speed]?.outcome;
     if (!bend) return '';
     const parts = [
-      `r ${formatLength(bend.radius, units, { inchesOnly: true })}`,
-      `${formatNumber(bend.radiusRatio, 2)} D`,
+      says.radius(formatLength(bend.radius, units, { inchesOnly: true })),
+      says.ratio(formatNumber(bend.radiusRatio, 2)),
     ];
     if (outcome?.solved) {
       const loss = outcome.fittings.find((fitting) => fitting.at === node && fitting.kind === 'bend')?.loss;
-      if (loss !== undefined) parts.push(`loses ${formatPressure(loss, units)}`);
+      if (loss !== undefined) parts.push(says.loses(formatPressure(loss, units)));
       parts.push(formatFlow(outcome.flow, units));
     }
     return parts.join('  ');
@@ -104,13 +107,13 @@ export function bending(
     const { route } = board.getState().solution;
     const bend = route.nodes.get(node)?.bend;
     if (!bend || Math.abs(bend.radius - wanted) < 1e-6) return null;
-    if (bend.radius > wanted) return 'half a diameter is the tightest: the inside would fold over';
+    if (bend.radius > wanted) return says.tightest;
     const largest = largestRadius(before.route, node);
-    if (largest !== null && largest >= 10 * grip.side - 1e-6) return 'ten diameters is the largest';
+    if (largest !== null && largest >= 10 * grip.side - 1e-6) return says.largest;
     const full = [bend.upstream, bend.downstream].find(
       (id) => (route.segments.get(id)?.straight ?? 1) < NONE_LEFT,
     );
-    return `largest that fits: no straight left${full ? ` on ${placesOf(route).leg(full)}` : ''}`;
+    return full ? says.noStraightOn(placesOf(route).leg(full)) : says.noStraight;
   };
 
   const commit = (): Phase => {
@@ -120,7 +123,7 @@ export function bending(
       show();
       return self;
     }
-    board.dispatch('reshape bend', recipe(asked.value));
+    board.dispatch(words.edits.route.reshapeBend, recipe(asked.value));
     const why = limit();
     context.announce(`${figures()}${why ? `; ${why}` : ''}.`);
     return selectIdle(context);
@@ -173,9 +176,9 @@ export function parseRadius(text: string, side: number, units: System): Parsed {
   if (ratio) {
     const read = parseNumber(ratio[1] ?? '');
     if (read.ok && read.value > 0) return { ok: true, value: read.value * side };
-    return { ok: false, message: 'Type how many diameters: 1.5D.' };
+    return { ok: false, message: says.ratioRefused };
   }
   const length = parseLength(text, units);
-  if (length.ok && length.value <= 0) return { ok: false, message: 'A radius is more than nothing.' };
+  if (length.ok && length.value <= 0) return { ok: false, message: says.radiusRefused };
   return length;
 }

@@ -3,9 +3,12 @@ import type { Job, Scheme, Vec3 } from '../../../graph/document.ts';
 import { changeNote, moveBlock, moveExit, moveNodes } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { project, type SheetId } from '../../../graph/sheet.ts';
+import { words } from '../../../words/index.ts';
 import type { BoardState, Selection } from '../../board.ts';
 import { idsOf, itemsOf, single } from '../../selection.ts';
 import { wordsFor } from './names.ts';
+
+const says = words.tools.select;
 
 /** Two nodes whose places on a sheet differ by less than this, m, are drawn as one. */
 const ONE_SPOT = 1e-6;
@@ -54,7 +57,7 @@ export function loadOf({ job, schemeId, selection, ...rest }: BoardState, sheet:
       ? nameOf(scheme, selection, nodes)
       : one
         ? wordsFor(one, { job, schemeId, selection, ...rest })
-        : `${nodes.length + boxed} things`;
+        : words.counts.things(nodes.length + boxed);
   return { nodes, blocks, exits, notes, name };
 }
 
@@ -77,24 +80,24 @@ export function moveLoad(job: Draft<Job>, schemeId: string, load: Load, delta: V
 
 /** What is moved, as undo names it: "turn", "hood", "duct", "riser", "3 nodes". */
 function nameOf(scheme: Scheme, selection: Selection, moving: readonly string[]): string {
-  if (selection.nodes.length === 0 && selection.segments.length === 1) return 'duct';
+  if (selection.nodes.length === 0 && selection.segments.length === 1) return says.names.duct;
   const [first, ...others] = selection.nodes;
   if (selection.segments.length > 0 || others.length > 0 || first === undefined)
-    return `${moving.length} nodes`;
-  if (moving.length > 1) return 'riser';
+    return words.counts.nodes(moving.length);
+  if (moving.length > 1) return says.names.riser;
   const role = scheme.nodes.find(({ id }) => id === first)?.role;
-  if (role !== 'turn') return role ?? 'node';
+  if (role !== 'turn') return role === undefined ? says.names.node : says.names[role];
   const legs = scheme.segments.filter(({ from, to }) => from === first || to === first).length;
-  return legs < 2 ? 'open end' : legs === 2 ? 'turn' : 'junction';
+  return legs < 2 ? says.names.openEnd : legs === 2 ? says.names.turn : says.names.junction;
 }
 
 /** "turn 2 of 4", "2 of 3 here", for several things under one pointer. */
-export function oneOfSeveral(words: string, place: number, count: number): string {
-  return count > 1 ? `${words}, ${place + 1} of ${count} here` : words;
+export function oneOfSeveral(name: string, place: number, count: number): string {
+  return count > 1 ? says.oneOfSeveral(name, place + 1, count) : name;
 }
 
 /** How many things are selected, in words. */
 export function countedSelection(selection: Selection): string {
   const count = itemsOf(selection).length;
-  return count === 1 ? '1 thing selected.' : `${count} things selected.`;
+  return says.selected(words.counts.things(count));
 }

@@ -5,10 +5,13 @@ import { schemeOf } from '../../../graph/infer.ts';
 import { placesOf } from '../../../graph/places.ts';
 import { project, type SheetId, type SheetPoint } from '../../../graph/sheet.ts';
 import { formatLength, parseRelativeLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import type { BoardState } from '../../board.ts';
 import type { Item } from '../../selection.ts';
 import type { ToolContext } from '../tool.ts';
 import { boxOf } from './resizing.ts';
+
+const says = words.tools.editing;
 
 /** The shortest length that a leg can be given, m. */
 const SHORTEST = 1e-3;
@@ -45,15 +48,15 @@ function editLength(context: ToolContext, id: string, sheet: SheetId, at: SheetP
   context.ask({
     sheet,
     at: at ?? label ?? { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 },
-    label: `Length of ${placesOf(solution.route).leg(id)}`,
+    label: says.length(placesOf(solution.route).leg(id)),
     value: formatLength(leg.length, units, { atLeast: 16 }),
     commit: whileThere(context, { kind: 'segment', id }, (text) => {
       const typed = parseRelativeLength(text, units, leg.length);
       if (!typed.ok) return typed.message;
-      if (typed.value < SHORTEST) return 'A leg must be longer than nothing.';
-      if (typed.value > 1000) return 'A leg of more than a kilometre is no kitchen duct.';
-      board.dispatch('set length', (job) => void setLength(job, schemeId, id, typed.value));
-      context.announce(`Length ${formatLength(typed.value, units)}.`);
+      if (typed.value < SHORTEST) return words.tools.draw.legTooShort;
+      if (typed.value > 1000) return words.tools.draw.legTooLong;
+      board.dispatch(words.edits.route.setLength, (job) => void setLength(job, schemeId, id, typed.value));
+      context.announce(says.lengthSet(formatLength(typed.value, units)));
       return null;
     }),
   });
@@ -74,7 +77,7 @@ function editDimension(context: ToolContext, id: string, sheet: SheetId): boolea
     const [a, b] = shape.line;
     return editLength(context, leg.id, sheet, { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 });
   }
-  context.announce('This dimension measures; only one along a whole leg changes it.');
+  context.announce(says.measuresOnly);
   return true;
 }
 
@@ -90,12 +93,12 @@ function editNote(context: ToolContext, id: string): boolean {
   context.ask({
     sheet: note.sheet,
     at: { u: note.at[0], v: note.at[1] },
-    label: 'Words of the note',
+    label: words.tools.note.text,
     value: note.text,
     lines: true,
     commit: whileThere(context, { kind: 'note', id }, (text) => {
-      if (text.trim() === '') return 'A note needs words; Delete takes the note away.';
-      board.dispatch('change note', (job) => void changeNote(job, id, { text: text.trim() }));
+      if (text.trim() === '') return words.tools.note.empty;
+      board.dispatch(words.edits.room.changeNote, (job) => void changeNote(job, id, { text: text.trim() }));
       return null;
     }),
   });
@@ -111,12 +114,13 @@ function editName(context: ToolContext, item: Item, sheet: SheetId): boolean {
   context.ask({
     sheet,
     at: { u: (minU + maxU) / 2, v: (minV + maxV) / 2 },
-    label: item.kind === 'block' ? 'Name of the block' : 'Name of the exit face',
+    label: item.kind === 'block' ? says.blockName : says.exitName,
     value: box.name,
     commit: whileThere(context, item, (text) => {
       const rename = item.kind === 'block' ? renameBlock : renameExit;
-      board.dispatch(item.kind === 'block' ? 'rename block' : 'rename exit', (draft) =>
-        rename(draft, item.id, text),
+      board.dispatch(
+        item.kind === 'block' ? words.edits.room.renameBlock : words.edits.room.renameExit,
+        (draft) => rename(draft, item.id, text),
       );
       return null;
     }),
@@ -130,7 +134,7 @@ function whileThere(
   item: Item,
   commit: (text: string) => string | null,
 ): (text: string) => string | null {
-  return (text) => (isThere(board.getState(), item) ? commit(text) : 'This is no longer on the drawing.');
+  return (text) => (isThere(board.getState(), item) ? commit(text) : says.gone);
 }
 
 function isThere({ job, solution }: BoardState, item: Item): boolean {

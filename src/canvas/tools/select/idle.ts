@@ -1,5 +1,6 @@
 import { gripsOf } from '../../../drawing/box-faces.ts';
 import { insertNode } from '../../../graph/edits/index.ts';
+import { words } from '../../../words/index.ts';
 import { bendGrip } from '../../bend-grip.ts';
 import { nothing } from '../../board.ts';
 import { only, single } from '../../selection.ts';
@@ -111,7 +112,7 @@ export function selectIdle(context: ToolContext): Phase {
       }
       const { schemeId } = board.getState();
       let node: string | null = null;
-      board.dispatch('insert node', (job) => {
+      board.dispatch(words.edits.route.insertNode, (job) => {
         node = insertNode(job, schemeId, picked.id, picked.at).node;
       });
       if (node !== null) board.set({ selection: only({ kind: 'node', id: node }) });

@@ -2,6 +2,7 @@ import { joinNodes, splitRun } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
 import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { INCH } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { bendGrip } from '../../bend-grip.ts';
 import { nothing } from '../../board.ts';
 import { isEmpty, only, single } from '../../selection.ts';
@@ -13,6 +14,8 @@ import { isEmptyLoad, loadOf, moveLoad } from './choice.ts';
 import { deleteSelected } from './delete.ts';
 import { editItem } from './editing.ts';
 import { typedMove } from './moving.ts';
+
+const says = words.tools.select;
 
 /** One press of an arrow key moves by this much, m. */
 export const nudgeStep = { imperial: INCH, metric: 0.01 } as const;
@@ -48,7 +51,7 @@ export function editByKey(context: ToolContext, input: KeyInput): Phase | boolea
     case 'delete':
       board.dispatch('delete', (draft) => deleteSelected(draft, schemeId, selection));
       board.set({ selection: nothing });
-      context.announce('Deleted.');
+      context.announce(words.commands.edit.delete.done);
       return true;
     case 'edit':
       return item ? editItem(context, item, input.sheet) : false;
@@ -76,7 +79,7 @@ function nudge({ board }: ToolContext, sheet: SheetId, by: SheetPoint): void {
   if (isEmptyLoad(load)) return;
   const step = nudgeStep[state.units];
   const delta = unproject({ u: by.u * step, v: by.v * step }, sheet, 0);
-  board.dispatch(`nudge ${load.name}`, (draft) => moveLoad(draft, state.schemeId, load, delta));
+  board.dispatch(words.edits.room.nudge(load.name), (draft) => moveLoad(draft, state.schemeId, load, delta));
 }
 
 function radius(context: ToolContext, sheet: SheetId): Phase | null {
@@ -84,7 +87,7 @@ function radius(context: ToolContext, sheet: SheetId): Phase | null {
   const scale = context.surface(sheet)?.viewport().scale ?? 100;
   const grip = bendGrip(solution.route, selection, sheet, scale);
   if (grip) return bending(context, grip, sheet, null);
-  context.announce('A radius belongs to one bend, seen on this sheet; a mitre has none.');
+  context.announce(says.noRadius);
   return null;
 }
 
@@ -94,14 +97,14 @@ function joinEnds(context: ToolContext): boolean {
   const { selection, schemeId } = board.getState();
   const [one, other, ...more] = selection.nodes;
   if (one === undefined || other === undefined || more.length > 0) {
-    context.announce('Select two ends to join them.');
+    context.announce(says.selectTwoEnds);
     return true;
   }
   let made: ReturnType<typeof joinNodes> = null;
-  board.dispatch('join ends', (job) => {
+  board.dispatch(words.edits.route.joinEnds, (job) => {
     made = joinNodes(job, schemeId, one, other);
   });
-  context.announce(made ? 'Joined.' : 'These two cannot be joined.');
+  context.announce(made ? words.commands.run.join.done : words.tools.join.refused);
   return true;
 }
 
@@ -110,15 +113,15 @@ function splitHere(context: ToolContext): boolean {
   const { selection, schemeId } = board.getState();
   const item = single(selection);
   if (item?.kind !== 'node') {
-    context.announce('Select one turn or junction to split the run there.');
+    context.announce(says.selectOneTurn);
     return true;
   }
   let ends: string[] = [];
-  board.dispatch('split run', (job) => {
+  board.dispatch(words.edits.route.splitRun, (job) => {
     ends = splitRun(job, schemeId, item.id);
   });
   const [end] = ends;
   if (end !== undefined) board.set({ selection: only({ kind: 'node', id: end }) });
-  context.announce(end === undefined ? 'Nothing runs on from here.' : 'Split: drag the end away.');
+  context.announce(end === undefined ? says.nothingRunsOn : says.split);
   return true;
 }

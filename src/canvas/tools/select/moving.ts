@@ -6,6 +6,7 @@ import { depthOf, project, type SheetId, type SheetPoint, unproject } from '../.
 import type { Snap } from '../../../graph/snap.ts';
 import { add, distance, norm, subtract } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import { nothing, type Recipe, type Selection } from '../../board.ts';
 import { legOf } from '../draw/leg.ts';
 import { fields, isTyped } from '../draw/show.ts';
@@ -17,6 +18,8 @@ import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
 import { isEmptyLoad, loadOf, moveLoad } from './choice.ts';
 import { selectIdle } from './idle.ts';
 import { boxOf } from './resizing.ts';
+
+const says = words.tools.moving;
 
 /** A node let go of closer than this to another one, m, in space, becomes one with it. */
 const SAME_END = 1e-3;
@@ -96,16 +99,14 @@ export function moving(context: ToolContext, start: MoveStart): Phase {
     step = null;
     if (!snapped) {
       board.preview(null);
-      context.draw(sheet, [
-        { kind: 'note', at: grabbed, text: 'type how far; an arrow or Tab says which way' },
-      ]);
+      context.draw(sheet, [{ kind: 'note', at: grabbed, text: says.howFar }]);
       return;
     }
     const delta = unproject({ u: snapped.point.u - grabbed.u, v: snapped.point.v - grabbed.v }, sheet, 0);
     const joins = lone ? joinOf(snapped, add(lone.at, delta)) : undefined;
     step = stepBy(delta, joins);
     board.preview(norm(delta) === 0 ? null : step.recipe);
-    const shown = joins ? { ...snapped, reason: 'joins' } : snapped;
+    const shown = joins ? { ...snapped, reason: words.tools.draw.joins } : snapped;
     context.draw(sheet, snapShapes(shown));
   };
 
@@ -120,7 +121,7 @@ export function moving(context: ToolContext, start: MoveStart): Phase {
     const unreadable = !result.ok && result.state === 'unreadable';
     context.announce(unreadable ? result.why : '');
     const at = result.ok ? project(result.leg.to, sheet) : grabbed;
-    const text = `move ${fields(typing)}${unreadable ? '  ?' : ''}`;
+    const text = `${says.move(fields(typing))}${unreadable ? '  ?' : ''}`;
     context.draw(sheet, [
       { kind: 'guide', from: grabbed, to: at },
       { kind: 'note', at, text, strong: true },
@@ -129,13 +130,13 @@ export function moving(context: ToolContext, start: MoveStart): Phase {
 
   const commit = (): Phase => {
     if (isTyped(typing) && !step) {
-      context.announce('Type how far and aim with the pointer or an arrow key.');
+      context.announce(says.aim);
       return self;
     }
     const made = step;
     if (made && norm(made.delta) > 0) {
-      board.dispatch(`move ${load.name}`, made.recipe);
-      context.announce(`Moved ${load.name} by ${formatLength(norm(made.delta), units)}.`);
+      board.dispatch(words.edits.room.move(load.name), made.recipe);
+      context.announce(says.moved(load.name, formatLength(norm(made.delta), units)));
     }
     return selectIdle(context);
   };

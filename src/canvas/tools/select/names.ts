@@ -1,7 +1,10 @@
 import { placesOf } from '../../../graph/places.ts';
+import { words } from '../../../words/index.ts';
 import type { BoardState } from '../../board.ts';
 import { type Item, partOf } from '../../selection.ts';
 import { inlineName } from '../part-names.ts';
+
+const says = words.tools.select;
 
 /** What a thing is called in the words of the sheet: "turn 2 of 4", "wall cabinet", "backdraught damper". */
 export function wordsFor({ kind, id }: Item, { job, schemeId, solution }: BoardState): string {
@@ -12,17 +15,17 @@ export function wordsFor({ kind, id }: Item, { job, schemeId, solution }: BoardS
       return placesOf(solution.route).leg(id);
     case 'block': {
       const block = job.blocks.find((each) => each.id === id);
-      return block?.name || block?.kind || 'block';
+      return block?.name || (block ? words.tools.kinds[block.kind] : says.names.block);
     }
     case 'exit':
-      return job.exits.find((each) => each.id === id)?.name || 'exit face';
+      return job.exits.find((each) => each.id === id)?.name || says.names.exit;
     case 'part': {
       const { segment, index } = partOf(id);
       const scheme = job.schemes.find((each) => each.id === schemeId);
       const part = scheme?.segments.find((each) => each.id === segment)?.fittings?.[index];
-      return part ? inlineName(part) : 'part in line';
+      return part ? inlineName(part) : words.tools.part.unnamed;
     }
     default:
-      return kind;
+      return says.names[kind];
   }
 }

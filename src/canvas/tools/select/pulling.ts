@@ -1,6 +1,7 @@
 import { dimensionShape, offsetTo } from '../../../drawing/dimension-lines.ts';
 import { moveDimension } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
+import { words } from '../../../words/index.ts';
 import type { Selection } from '../../board.ts';
 import type { Under } from '../pick.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
@@ -43,7 +44,7 @@ export function pulling(
       if (at.sheet === press.sheet) follow(at);
       if (dimension && offset !== dimension.offset)
         board.dispatch(
-          'move dimension',
+          words.edits.room.moveDimension,
           (draft) => void moveDimension(draft, schemeId, dimension.id, offset),
         );
       return selectIdle(context);

@@ -4,6 +4,7 @@ import type { Job, Vec3 } from '../../../graph/document.ts';
 import { resizeBlock, resizeExit } from '../../../graph/edits/index.ts';
 import { depthOf, type SheetPoint, unproject } from '../../../graph/sheet.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import type { Item } from '../../selection.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
@@ -77,7 +78,11 @@ export function resizing(context: ToolContext, item: Item, grip: Grip, press: Po
     up(at) {
       if (corners && at.sheet === sheet) follow(at);
       const made = corners;
-      if (made) board.dispatch(`resize ${item.kind}`, (draft) => void resizeItem(draft, item, ...made));
+      if (made)
+        board.dispatch(
+          item.kind === 'block' ? words.edits.room.resizeBlock : words.edits.room.resizeExit,
+          (draft) => void resizeItem(draft, item, ...made),
+        );
       return selectIdle(context);
     },
     changed: () => selectIdle(context),

@@ -4,6 +4,7 @@ import { project } from '../../../graph/sheet.ts';
 import { nearestOnSheet } from '../../../graph/spatial.ts';
 import { distance, lerp } from '../../../graph/vector.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import type { Selection } from '../../board.ts';
 import { only, partId, partOf } from '../../selection.ts';
 import { inlineName } from '../part-names.ts';
@@ -69,7 +70,7 @@ export function sliding(
       if (pointer.sheet === sheet) follow(pointer);
       const place = at;
       if (part && segment && place !== null && place !== part.at) {
-        board.dispatch(`move ${inlineName(part)}`, (draft) =>
+        board.dispatch(words.edits.room.move(inlineName(part)), (draft) =>
           changeInline(draft, schemeId, id, index, { at: place }),
         );
         const others = (segment.fittings ?? []).filter((each) => each !== part);

@@ -1,11 +1,14 @@
 import type { Underlay } from '../../../graph/document.ts';
 import { changeUnderlay } from '../../../graph/edits/index.ts';
 import { formatLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import type { Recipe } from '../../board.ts';
 import { type Action, actionOf } from '../keys.ts';
 import { nudgeStep } from '../select/keyboard.ts';
 import { dragged, type KeyInput, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
 import { edgeOf, nameOf, underlayAt } from './pick.ts';
+
+const says = words.tools.underlay;
 
 const arrows: Partial<Record<Action, readonly [number, number]>> = {
   'nudge.left': [-1, 0],
@@ -23,8 +26,7 @@ export function underlayReady(context: ToolContext): Phase {
   const { board } = context;
   let over: Underlay | undefined;
   const clear = () => context.draw(null, []);
-  const tellLocked = (underlay: Underlay) =>
-    context.announce(`${nameOf(underlay)} is locked. Unlock it in the list of underlays to move it.`);
+  const tellLocked = (underlay: Underlay) => context.announce(says.unlockFirst(nameOf(underlay)));
 
   const nudged = (input: KeyInput): boolean => {
     const arrow = arrows[actionOf(input, 'select') ?? 'cancel'];
@@ -36,7 +38,7 @@ export function underlayReady(context: ToolContext): Phase {
     if (target.locked) tellLocked(target);
     else {
       const by = nudgeStep[units];
-      board.dispatch('nudge underlay', movedBy(target, arrow[0] * by, arrow[1] * by));
+      board.dispatch(words.edits.underlay.nudge, movedBy(target, arrow[0] * by, arrow[1] * by));
     }
     return true;
   };
@@ -48,11 +50,7 @@ export function underlayReady(context: ToolContext): Phase {
     out: clear,
     move(at) {
       over = underlayAt(context, at);
-      const text = over?.locked
-        ? `${nameOf(over)} is locked`
-        : over
-          ? `move ${nameOf(over)}`
-          : 'no underlay here';
+      const text = over?.locked ? says.locked(nameOf(over)) : over ? says.move(nameOf(over)) : says.none;
       context.draw(at.sheet, [...(over ? edgeOf(over) : []), { kind: 'note', at: at.point, text }]);
       return undefined;
     },
@@ -107,8 +105,8 @@ function moving(context: ToolContext, underlay: Underlay, press: PointerInput): 
     up(at) {
       follow(at);
       if (recipe && way > 0) {
-        board.dispatch('move underlay', recipe);
-        context.announce(`Moved ${nameOf(underlay)} by ${formatLength(way, board.getState().units)}.`);
+        board.dispatch(words.edits.underlay.move, recipe);
+        context.announce(says.moved(nameOf(underlay), formatLength(way, board.getState().units)));
       }
       return back();
     },

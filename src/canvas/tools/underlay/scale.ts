@@ -2,11 +2,14 @@ import type { Underlay, UnitSystem } from '../../../graph/document.ts';
 import { scaleUnderlay } from '../../../graph/edits/index.ts';
 import type { SheetPoint } from '../../../graph/sheet.ts';
 import { formatLength, type Parsed, parseLength } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
 import type { ActiveShape } from '../../sheet-handle.ts';
 import { erase, type Typing, typeKey, untyped } from '../draw/typing.ts';
 import { actionOf } from '../keys.ts';
 import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
 import { edgeOf, nameOf, underlayAt } from './pick.ts';
+
+const says = words.tools.underlay;
 
 /** Points closer than this, pixels, give no scale. */
 const APART = 12;
@@ -22,7 +25,7 @@ export function scaleReady(context: ToolContext): Phase {
     out: clear,
     move(at) {
       const underlay = underlayAt(context, at);
-      const text = underlay ? `first point on ${nameOf(underlay)}` : 'no underlay here';
+      const text = underlay ? says.firstPoint(nameOf(underlay)) : says.none;
       context.draw(at.sheet, [...(underlay ? edgeOf(underlay) : []), { kind: 'note', at: at.point, text }]);
       return undefined;
     },
@@ -30,7 +33,7 @@ export function scaleReady(context: ToolContext): Phase {
       if (at.button !== 0 || at.clicks === 2) return undefined;
       const underlay = underlayAt(context, at);
       if (underlay) return toSecond(context, underlay.id, at);
-      context.announce('There is no underlay here. Place one from the File menu.');
+      context.announce(says.placeFirst);
       return undefined;
     },
     key(input) {
@@ -57,7 +60,7 @@ function toSecond(context: ToolContext, id: string, first: PointerInput): Phase 
   return {
     name: 'scale/second',
     cursor: 'crosshair',
-    enter: () => context.announce('Now click a second point whose distance from the first you know.'),
+    enter: () => context.announce(says.secondPoint),
     leave: () => context.draw(null, []),
     move(at) {
       if (at.sheet === first.sheet) {
@@ -73,7 +76,7 @@ function toSecond(context: ToolContext, id: string, first: PointerInput): Phase 
       const scale = context.surface(at.sheet)?.viewport().scale ?? 1;
       if (apart(first.point, to) * scale >= APART)
         return typingLength(context, id, first, to, at.pointerType === 'touch');
-      context.announce('The two points are too close for a scale. Choose points far apart.');
+      context.announce(says.tooClose);
       return undefined;
     },
     key: (input) => (actionOf(input, 'sheets') === 'cancel' ? back() : false),
@@ -99,7 +102,7 @@ function typingLength(
   const back = () => scaleReady(context);
 
   const show = () => {
-    const text = typing.length === '' ? 'type the real distance' : `${typing.length}`;
+    const text = typing.length === '' ? says.typeDistance : `${typing.length}`;
     context.draw(sheet, [
       { kind: 'node', at: from },
       { kind: 'node', at: to },
@@ -113,11 +116,11 @@ function typingLength(
     const { units } = board.getState();
     const read = distanceOf(text, units);
     if (!read.ok) return read.message;
-    board.dispatch('set underlay scale', (draft) => {
+    board.dispatch(words.edits.underlay.scale, (draft) => {
       scaleUnderlay(draft, id, [from.u, from.v], [to.u, to.v], read.value);
     });
     board.set({ tool: 'select', underlay: null });
-    context.announce(`The two points are now ${formatLength(read.value, units)} apart.`);
+    context.announce(says.scaled(formatLength(read.value, units)));
     return null;
   };
 
@@ -136,12 +139,12 @@ function typingLength(
     cursor: 'default',
     enter() {
       show();
-      context.announce('Type the real distance between the two points, then press Enter.');
+      context.announce(says.typeThenEnter);
       if (byFinger)
         context.ask({
           sheet,
           at: middle,
-          label: 'Real distance between the two points',
+          label: says.distance,
           value: '',
           commit: take,
         });
@@ -166,11 +169,11 @@ function typingLength(
 }
 
 function distanceOf(text: string, units: UnitSystem): Parsed {
-  if (text.trim() === '') return { ok: false, message: "Type the real distance, such as 10' or 3.2 m." };
+  if (text.trim() === '') return { ok: false, message: says.distanceExample };
   const read = parseLength(text, units);
   if (!read.ok) return read;
-  if (!(read.value > 0)) return { ok: false, message: 'The distance must be more than nothing.' };
-  if (read.value > 1000) return { ok: false, message: 'A kilometre or more is no distance in a kitchen.' };
+  if (!(read.value > 0)) return { ok: false, message: says.distanceRefused };
+  if (read.value > 1000) return { ok: false, message: says.distanceTooLong };
   return read;
 }
 
