@@ -1,10 +1,16 @@
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import { stressed } from '../words/strong.ts';
 
-/** A text of the words with its stressed parts set strong. */
-export function Marked({ text }: { readonly text: string }) {
-  return stressed(text).map((piece, i) =>
+interface MarkedProps {
+  readonly text: string;
+  /** What a stressed part becomes; strong where absent. */
+  readonly as?: (text: string) => ReactNode;
+}
+
+/** A text of the words with its stressed parts set apart. */
+export function Marked({ text, as = (part) => <strong>{part}</strong> }: MarkedProps) {
+  return stressed(text).map((piece, i) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: a piece has no other name than its place
-    piece.strong ? <strong key={i}>{piece.text}</strong> : <Fragment key={i}>{piece.text}</Fragment>,
-  );
+    <Fragment key={i}>{piece.strong ? as(piece.text) : piece.text}</Fragment>
+  ));
 }

@@ -16,6 +16,7 @@ import { useApp, useBoard } from './context.ts';
 import { Explained } from './explain/Explained.tsx';
 import { Icon, type IconName } from './icons.tsx';
 import { printed } from './shortcut.ts';
+import { Term, type TermId } from './term/Term.tsx';
 
 export const onMac = typeof navigator !== 'undefined' && /Mac|iPhone|iPad/.test(navigator.platform);
 
@@ -137,15 +138,17 @@ interface FigureProps {
   readonly name: string;
   readonly children: ReactNode;
   readonly note?: string;
+  /** The word of the trade that its name is. */
+  readonly term?: TermId;
   /** The derivation that the figure opens. */
   readonly refTo?: FigureRef;
 }
 
 /** One line of a table of figures: what, and how much. */
-export function Figure({ name, children, note, refTo }: FigureProps) {
+export function Figure({ name, children, note, term, refTo }: FigureProps) {
   return (
     <div className="figure">
-      <dt>{name}</dt>
+      <dt>{term ? <Term of={term}>{name}</Term> : name}</dt>
       <dd>
         {refTo ? <Explained refTo={refTo}>{children}</Explained> : children}
         {note && <small>{note}</small>}

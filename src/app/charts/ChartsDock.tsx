@@ -7,6 +7,7 @@ import { IconButton } from '../controls.tsx';
 import { useFocusBack } from '../focus-back.ts';
 import { FanChart } from '../panel/FanChart.tsx';
 import { PressureProfile } from '../panel/PressureProfile.tsx';
+import { Term } from '../term/Term.tsx';
 import { BudgetChart } from './BudgetChart.tsx';
 import { BudgetTable, FanTable, ProfileTable } from './ChartTables.tsx';
 
@@ -50,7 +51,9 @@ export default function ChartsDock() {
       <div className="charts-body">
         {hood && (
           <section aria-labelledby="chart-fan" tabIndex={tables ? 0 : -1}>
-            <h3 id="chart-fan">{says.fan}</h3>
+            <h3 id="chart-fan">
+              <Term of="fanCurve">{says.fan}</Term>
+            </h3>
             {tables ? <FanTable hood={hood} /> : <FanChart hood={hood} size={size} />}
           </section>
         )}

@@ -15,10 +15,13 @@ interface Roving<E extends HTMLElement> {
   readonly onKeyDown: (event: KeyboardEvent) => void;
 }
 
-/** Many figures, one stop of the Tab key: the arrows, Home and End move among them. */
+/** What can be asked: figures where they come from, words what they mean. */
+const asked = '[data-explain], [data-term]';
+
+/** Many figures and words, one stop of the Tab key: the arrows, Home and End move among them. */
 export function useRoving<E extends HTMLElement>(): Roving<E> {
   const ref = useRef<E>(null);
-  const figures = () => [...(ref.current?.querySelectorAll<HTMLElement>('[data-explain]') ?? [])];
+  const figures = () => [...(ref.current?.querySelectorAll<HTMLElement>(asked) ?? [])];
   useEffect(() => {
     const all = figures();
     const stop = all.find((figure) => figure === document.activeElement) ?? all[0];

@@ -3,6 +3,8 @@ import { applianceLimit } from '../../graph/house.ts';
 import { words } from '../../words/index.ts';
 import { IconButton } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
+import { Marked } from '../Marked.tsx';
+import { Term } from '../term/Term.tsx';
 import { appliances, type ChangeHouse, unknownAppliances, withAppliance } from './house.ts';
 
 const says = words.kitchen.appliances;
@@ -36,6 +38,9 @@ export function Appliances({ names, onChange }: { names: readonly string[]; onCh
           </Checkbox>
         ))}
       </CheckboxGroup>
+      <p className="hint">
+        <Marked text={says.spillage} as={(text) => <Term of="backDraughting">{text}</Term>} />
+      </p>
       {unknownAppliances(names).map((name) => (
         <p key={name} className="unknown-appliance">
           <span>{says.unknown(name)}</span>

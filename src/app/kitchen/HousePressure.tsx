@@ -28,6 +28,7 @@ export function HousePressure() {
       <Figures>
         <Figure
           name={says.againstOutdoors}
+          term="housePressure"
           refTo={ref('house pressure')}
           {...(limit ? { note: says.limit(String(limit.value)) } : {})}
         >
@@ -44,6 +45,7 @@ export function HousePressure() {
         {house.makeUpNeeded && (
           <Figure
             name={says.toHoldLimit}
+            term="makeUpAir"
             refTo={ref('make-up air')}
             note={says.opening(quantity('area', house.makeUpNeeded.opening, units).text)}
           >

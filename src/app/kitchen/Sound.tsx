@@ -19,10 +19,15 @@ export function Sound() {
     <section className="details" aria-label={says.label}>
       <h3>{says.heading(speed.name)}</h3>
       <Figures>
-        <Figure name={says.atCook} note={sonesText(cook.sones)} refTo={ref('sound at the cook')}>
+        <Figure
+          name={says.atCook}
+          term="decibel"
+          note={sonesText(cook.sones)}
+          refTo={ref('sound at the cook')}
+        >
           {decibels(cook.level, uncertainty)}
         </Figure>
-        <Figure name={says.outside} note={sonesText(outside.sones)} refTo={ref('sound outside')}>
+        <Figure name={says.outside} term="sone" note={sonesText(outside.sones)} refTo={ref('sound outside')}>
           {decibels(outside.level, uncertainty)}
         </Figure>
       </Figures>

@@ -9,6 +9,7 @@ import { words } from '../../words/index.ts';
 import { Marked } from '../Marked.tsx';
 import { RowChooser } from '../panel/choosers.tsx';
 import { Source } from '../panel/Source.tsx';
+import { Term, type TermId } from '../term/Term.tsx';
 import { gained } from '../wording.ts';
 import { GuessFirst, LabSlider } from './Guess.tsx';
 import { useLab } from './lab-context.ts';
@@ -124,10 +125,10 @@ function TrialFigures({ trial }: { trial: Trial }) {
       <LabFigure name={words.lab.lesson.air} id="flow" note={was ? against(change, units) : ''} main>
         {formatFlow(outcome.flow, units)}
       </LabFigure>
-      <LabFigure name={words.panels.fitting.coefficient} id="c">
+      <LabFigure name={words.panels.fitting.coefficient} id="c" term="lossCoefficient">
         {formatNumber(fitting.c, 2)}
       </LabFigure>
-      <LabFigure name={words.panels.fitting.equivalentLength} id="equivalent">
+      <LabFigure name={words.panels.fitting.equivalentLength} id="equivalent" term="equivalentLength">
         {equivalentText(fitting.equivalentLength, units)}
       </LabFigure>
       <LabFigure name={says.loss} id="loss">
@@ -154,14 +155,15 @@ interface LabFigureProps {
   /** What tests and style know it by. */
   readonly id: string;
   readonly note?: string;
+  readonly term?: TermId;
   readonly main?: true;
   readonly children: string;
 }
 
-export function LabFigure({ name, id, note, main, children }: LabFigureProps) {
+export function LabFigure({ name, id, note, term, main, children }: LabFigureProps) {
   return (
     <div className={main ? 'lab-figure main' : 'lab-figure'} data-figure={id}>
-      <dt>{name}</dt>
+      <dt>{term ? <Term of={term}>{name}</Term> : name}</dt>
       <dd>
         <span>{children}</span>
         {note && <small>{note}</small>}

@@ -6,6 +6,7 @@ import { fanTotalPressure, freeDelivery } from '../../hydraulics/fan.ts';
 import { quantity } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
+import { Term } from '../term/Term.tsx';
 import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
 
@@ -109,7 +110,7 @@ export function FanChart({ hood, size: { width, height } = narrow }: FanChartPro
         {system.length > 0 && (
           <>
             {' '}
-            <span className="key system" /> {says.system}
+            <span className="key system" /> <Term of="systemCurve">{says.system}</Term>
           </>
         )}
       </figcaption>

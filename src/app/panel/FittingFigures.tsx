@@ -19,17 +19,22 @@ export function FittingFigures({ fitting }: { fitting: FittingResult }) {
     <>
       <p className="fitting-label">{capitalized(fitting.label)}</p>
       <Figures>
-        <Figure name={says.loss} refTo={{ figure: 'fitting loss', ...at }}>
+        <Figure name={says.loss} term="pressureLoss" refTo={{ figure: 'fitting loss', ...at }}>
           {formatPressure(fitting.loss, units)}
         </Figure>
         <Figure name={says.share} refTo={{ figure: 'share of pressure', ...at }}>
           {percent(fitting.share)}
         </Figure>
-        <Figure name={says.equivalentLength} refTo={{ figure: 'equivalent length', ...at }}>
+        <Figure
+          name={says.equivalentLength}
+          term="equivalentLength"
+          refTo={{ figure: 'equivalent length', ...at }}
+        >
           {formatRun(fitting.equivalentLength, units)}
         </Figure>
         <Figure
           name={says.coefficient}
+          term="lossCoefficient"
           note={says.on(sectionWords(fitting.section, units))}
           refTo={{ figure: 'coefficient', ...at }}
         >

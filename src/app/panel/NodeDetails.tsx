@@ -18,6 +18,7 @@ import {
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Figure, QuantityField } from '../controls.tsx';
+import { Figures } from '../explain/Figures.tsx';
 import { HoodEditor } from '../hood/HoodEditor.tsx';
 import { nodeName } from '../places.ts';
 import { capitalized } from '../wording.ts';
@@ -94,11 +95,19 @@ function BendChoice({ id, bend }: { id: string; bend: RouteBend }) {
         />
       )}
       {findBend(bend.kind)?.caution && <p className="caution">{findBend(bend.kind)?.caution}</p>}
-      <dl className="figures">
+      <Figures>
         <Figure name={says.trueTurn}>{formatAngle(bend.angle)}</Figure>
-        {bend.radius > 0 && <Figure name={says.radius}>{formatLength(bend.radius, units)}</Figure>}
-        {bend.tangent > 0 && <Figure name={says.setback}>{formatLength(bend.tangent, units)}</Figure>}
-      </dl>
+        {bend.radius > 0 && (
+          <Figure name={says.radius} term="bendRadius">
+            {formatLength(bend.radius, units)}
+          </Figure>
+        )}
+        {bend.tangent > 0 && (
+          <Figure name={says.setback} term="setback">
+            {formatLength(bend.tangent, units)}
+          </Figure>
+        )}
+      </Figures>
     </>
   );
 }

@@ -5,6 +5,7 @@ import type { Solved } from '../../graph/solution.ts';
 import { formatPressure, formatRun, quantity } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
+import { Term } from '../term/Term.tsx';
 import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
 import { type ProfileStep, placeName, profileSteps } from './profile-steps.ts';
@@ -103,7 +104,8 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
           </>
         ) : (
           <>
-            <span className="key" /> {says.total} <span className="key static" /> {says.static}
+            <span className="key" /> <Term of="totalPressure">{says.total}</Term>{' '}
+            <span className="key static" /> <Term of="staticPressure">{says.static}</Term>
           </>
         )}
       </figcaption>

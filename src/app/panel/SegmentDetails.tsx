@@ -90,29 +90,38 @@ export function SegmentDetails({ id }: { id: string }) {
         {result && (
           <>
             <Figure name={says.flow}>{formatFlow(result.flow, units)}</Figure>
-            <Figure name={says.velocity} refTo={{ figure: 'velocity', ...at }}>
+            <Figure name={says.velocity} term="velocity" refTo={{ figure: 'velocity', ...at }}>
               {formatVelocity(result.velocity, units)}
             </Figure>
-            <Figure name={says.velocityPressure} refTo={{ figure: 'velocity pressure', ...at }}>
+            <Figure
+              name={says.velocityPressure}
+              term="velocityPressure"
+              refTo={{ figure: 'velocity pressure', ...at }}
+            >
               {formatPressure(result.velocityPressure, units)}
             </Figure>
             <Figure
               name={says.friction}
+              term="friction"
               note={says.over(formatRun(result.frictionLength, units))}
               refTo={{ figure: 'friction loss', ...at }}
             >
               {formatPressure(result.frictionLoss, units)}
             </Figure>
-            <Figure name={says.lossRate} refTo={{ figure: 'loss per metre', ...at }}>
+            <Figure name={says.lossRate} term="lossRate" refTo={{ figure: 'loss per metre', ...at }}>
               {formatLossRate(result.lossPerMetre, units)}
             </Figure>
             <Figure name={says.share} refTo={{ figure: 'share of pressure', ...at }}>
               {percent(result.share)}
             </Figure>
-            <Figure name={says.reynolds} refTo={{ figure: 'Reynolds number', ...at }}>
+            <Figure name={says.reynolds} term="reynolds" refTo={{ figure: 'Reynolds number', ...at }}>
               {formatLarge(result.reynolds)}
             </Figure>
-            <Figure name={says.frictionFactor} refTo={{ figure: 'friction factor', ...at }}>
+            <Figure
+              name={says.frictionFactor}
+              term="frictionFactor"
+              refTo={{ figure: 'friction factor', ...at }}
+            >
               {formatNumber(result.frictionFactor, 4)}
             </Figure>
           </>

@@ -12,6 +12,7 @@ import { useRoving } from '../explain/roving.ts';
 import { beyondLimit } from '../kitchen/house.ts';
 import { housePascals } from '../kitchen/reading.ts';
 import { segmentName } from '../places.ts';
+import { Term } from '../term/Term.tsx';
 import { percent } from '../wording.ts';
 import { decibels, sonesText } from './words.ts';
 
@@ -89,7 +90,9 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
           {formatFlow(solved.flow, units)}
         </Explained>
         <span className="fact">
-          <small>{says.totalPressure} </small>
+          <small>
+            <Term of="totalPressure">{says.totalPressure}</Term>{' '}
+          </small>
           <Explained refTo={ref('total pressure')}>{formatPressure(solved.totalPressure, units)}</Explained>
         </span>
       </div>
@@ -109,11 +112,11 @@ function Results({ speed, solved, index }: { speed: SpeedResult; solved: Solved;
           <Explained refTo={ref('sound at the cook')}>
             {decibels(solved.sound.cook.level, solved.sound.uncertainty)}
           </Explained>
-          , {sonesText(solved.sound.cook.sones)}
+          , <Term of="sone">{sonesText(solved.sound.cook.sones)}</Term>
         </span>
         {solved.house && (
           <span className="house" data-beyond={beyondLimit(solved.house) || undefined}>
-            {says.house}{' '}
+            <Term of="housePressure">{says.house}</Term>{' '}
             <Explained refTo={ref('house pressure')}>{housePascals(solved.house.pressure)}</Explained>
           </span>
         )}

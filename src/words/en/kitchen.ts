@@ -1,3 +1,5 @@
+import { strong } from '../strong.ts';
+
 export const air = {
   imperial: 'Feet, inches, cfm, in w.g.',
   metric: 'Millimetres, m³/h, Pa',
@@ -15,6 +17,7 @@ export const air = {
 };
 
 export const appliances = {
+  spillage: `Tick what burns in this house, for ${strong('back-draughting')} to be watched for. What is not ticked is not.`,
   label: 'Burning appliances that take air from the house',
   limit: (what: string, limit: string) => `${what} Limit ${limit}.`,
   unknown: (name: string) => `“${name}” is not in the catalogue, so no limit is known for it.`,
