@@ -10,9 +10,3 @@ export function colour(hex: string): Colour {
   const part = (at: number) => Number.parseInt(hex.slice(at, at + 2), 16) / 255;
   return { r: part(1), g: part(3), b: part(5) };
 }
-
-/** What a colour gives on white paper when it is laid on with a strength of 0-1. */
-export function tint({ r, g, b }: Colour, strength: number): Colour {
-  const on = (part: number) => 1 - (1 - part) * strength;
-  return { r: on(r), g: on(g), b: on(b) };
-}

@@ -1,7 +1,7 @@
 import type { PdfFont } from './font.ts';
 import { POINT } from './font.ts';
 import { createObjects, dateString, type Ref, textString } from './objects.ts';
-import type { Page } from './page.ts';
+import { opacityName, type Page } from './page.ts';
 
 /** What readers of the file show beside its pages. */
 export interface PdfAbout {
@@ -34,13 +34,15 @@ export function pdfFile(
   const root = objects.reserve();
   const tree = objects.reserve();
   const contents = pages.map((page) => objects.addStream(page.content()));
+  const named = fonts.flatMap((font) => {
+    const ref = font.embed(objects);
+    return ref === null ? [] : [`/${font.name} ${ref} 0 R`];
+  });
+  const opacities = [...new Set(pages.flatMap((page) => [...page.opacities()]))]
+    .sort((a, b) => a - b)
+    .map((value) => `/${opacityName(value)} << /ca ${value / 100} /CA ${value / 100} >>`);
   const resources = objects.add(
-    `<< /Font << ${fonts
-      .flatMap((font) => {
-        const ref = font.embed(objects);
-        return ref === null ? [] : [`/${font.name} ${ref} 0 R`];
-      })
-      .join(' ')} >> >>`,
+    `<< /Font << ${named.join(' ')} >> /ExtGState << ${opacities.join(' ')} >> >>`,
   );
   const kids = pages.map(({ width, height }, i) =>
     objects.add(

@@ -41,6 +41,8 @@ export interface Path {
 export interface Look {
   readonly line?: Line;
   readonly fill?: Colour;
+  /** 0-1; 1 where absent. */
+  readonly opacity?: number;
 }
 
 /** A page that is drawn on. Everything is in mm and stays vectors and text. */
@@ -54,6 +56,8 @@ export interface Page {
   within(lay: (path: Path) => void, body: () => void): void;
   /** The page's operators. */
   content(): string;
+  /** Opacities in hundredths that were asked for. */
+  opacities(): ReadonlySet<number>;
 }
 
 /** An arc is cut into pieces of at most this many radians: one deviates by less than 4e-7 of its radius. */
@@ -61,6 +65,7 @@ const longestPiece = Math.PI / 6;
 
 export function createPage(width: number, height: number): Page {
   const ops: string[] = [];
+  const opacities = new Set<number>();
   const x = (mm: number) => figure(mm / POINT);
   const y = (mm: number) => figure((height - mm) / POINT);
   const size = (mm: number) => figure(mm / POINT);
@@ -90,9 +95,14 @@ export function createPage(width: number, height: number): Page {
   return {
     width,
     height,
-    draw({ line, fill }, lay) {
+    draw({ line, fill, opacity = 1 }, lay) {
       if (!line && !fill) return;
       ops.push('q');
+      const hundredths = Math.round(opacity * 100);
+      if (hundredths < 100) {
+        opacities.add(hundredths);
+        ops.push(`/${opacityName(hundredths)} gs`);
+      }
       if (fill) ops.push(`${rgb(fill)} rg`);
       if (line) {
         ops.push(`${size(line.width)} w ${line.cap === 'round' ? 1 : 0} J 1 j ${rgb(line.colour)} RG`);
@@ -119,7 +129,13 @@ export function createPage(width: number, height: number): Page {
       ops.push('Q');
     },
     content: () => ops.join('\n'),
+    opacities: () => opacities,
   };
+}
+
+/** What pages call an opacity of so many hundredths. */
+export function opacityName(hundredths: number): string {
+  return `O${hundredths}`;
 }
 
 function rgb({ r, g, b }: Colour): string {

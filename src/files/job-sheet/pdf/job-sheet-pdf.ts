@@ -1,0 +1,184 @@
+import type { Job } from '../../../graph/document.ts';
+import { solveScheme } from '../../../graph/solve.ts';
+import { currentStyle, inStyle, type Style } from '../../../units/index.ts';
+import { words } from '../../../words/index.ts';
+import { type Bookmark, pdfFile } from '../../pdf/document.ts';
+import { createFont } from '../../pdf/font.ts';
+import { readFont } from '../../pdf/font-file.ts';
+import { createPage, type Page } from '../../pdf/page.ts';
+import type { DrawingBlock, JobSheet, SectionId, SheetSection } from '../types.ts';
+import { blockPieces, sectionPiece } from './blocks.ts';
+import { drawDrawingPage } from './drawing-page.ts';
+import { type Drawn, drawnOf } from './drawn.ts';
+import { createFlow, type Flow } from './flow.ts';
+import type { Type } from './look.ts';
+import { openingPiece } from './opening.ts';
+import { drawTitleBlock, inside, type PageTitle } from './title-block.ts';
+
+export type Paper = 'a4' | 'letter';
+
+/** Upright sheets, mm: ISO 216 and ANSI/ASME Y14.1. */
+export const papers: Readonly<Record<Paper, { readonly width: number; readonly height: number }>> = {
+  a4: { width: 210, height: 297 },
+  letter: { width: 215.9, height: 279.4 },
+};
+
+/** TrueType files of the sheet's letters: upright, bold and slanted. */
+export interface SheetFonts {
+  readonly regular: Uint8Array;
+  readonly semibold: Uint8Array;
+  readonly italic: Uint8Array;
+}
+
+export interface PdfOptions {
+  readonly paper: Paper;
+  readonly fonts: SheetFonts;
+  /** Sections to leave in; all where absent. */
+  readonly parts?: readonly SectionId[];
+  /** How figures are written; as on the desk where absent. */
+  readonly style?: Style;
+  /** Told after each section, 0-1. */
+  readonly onProgress?: (done: number) => void;
+  /** Ends the work with its reason. */
+  readonly signal?: AbortSignal;
+}
+
+/** Free space between the frame and running text, mm. */
+const padding = 6;
+
+interface Sheet {
+  readonly page: Page;
+  readonly about: PageTitle;
+}
+
+/**
+ * A job sheet as a PDF file: one or several schemes of a job one after another. Vectors and text throughout, with
+ * the letters that are used embedded. The same sheets of the same job give the same bytes.
+ *
+ * @param sheets of this job, from `jobSheetOf`
+ * @throws RangeError where a sheet's scheme is not in the job; the signal's reason once it is aborted
+ */
+export async function jobSheetPdf(
+  job: Job,
+  sheets: readonly JobSheet[],
+  options: PdfOptions,
+): Promise<Uint8Array> {
+  const fonts = [options.fonts.regular, options.fonts.semibold, options.fonts.italic].map((bytes, i) =>
+    createFont(`F${i + 1}`, readFont(bytes)),
+  );
+  const [regular, semibold, italic] = fonts;
+  if (!regular || !semibold || !italic) throw new Error('a job sheet has three fonts');
+  const type: Type = { regular, semibold, italic };
+  const style = options.style ?? currentStyle();
+  const size = papers[options.paper];
+  const made: Sheet[] = [];
+  const bookmarks: Bookmark[] = [];
+  const wanted = sheets.map((sheet) =>
+    sheet.sections.filter(({ id }) => !options.parts || options.parts.includes(id)),
+  );
+  const all = wanted.reduce((sum, sections) => sum + sections.length, 0) + 1;
+  let done = 0;
+  const step = async () => {
+    done += 1;
+    options.onProgress?.(done / all);
+    await breath();
+    options.signal?.throwIfAborted();
+  };
+
+  for (const [i, sheet] of sheets.entries()) {
+    const drawn = drawnOf(job, solveScheme(job, sheet.title.schemeId));
+    const writer = createWriter(sheet, drawn, size, type, made);
+    const first = made.length;
+    inStyle(style, () => writer.opening());
+    const under: Bookmark[] = [];
+    for (const section of wanted[i] ?? []) {
+      await step();
+      under.push({ title: section.title, page: inStyle(style, () => writer.section(section)) });
+    }
+    bookmarks.push({ title: sheet.title.scheme, page: first, under });
+  }
+  await step();
+  inStyle(style, () => {
+    for (const [i, { page, about }] of made.entries()) drawTitleBlock(page, about, i + 1, made.length, type);
+  });
+  const [first] = sheets;
+  return pdfFile(
+    made.map(({ page }) => page),
+    fonts,
+    sheets.length > 1 ? bookmarks : (bookmarks[0]?.under ?? []),
+    {
+      title: `${first?.title.job ?? ''}: ${sheets.map(({ title }) => title.scheme).join(', ')}`,
+      subject: first?.title.heading ?? '',
+      creator: words.jobSheet.title.version(first?.title.program ?? '', first?.title.version ?? ''),
+      language: 'en',
+      date: new Date(first?.title.made ?? 0),
+      id: idOf(first),
+    },
+  );
+}
+
+/** Lets the page draw and hear a click. */
+function breath(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+/** The file's fingerprint names the PDF too, so that its bytes depend on nothing else. */
+function idOf(sheet: JobSheet | undefined): string {
+  return (sheet?.title.fingerprint?.full ?? '0'.repeat(64)).slice(0, 32);
+}
+
+/** Puts the sections of one sheet on pages. */
+function createWriter(
+  { title }: JobSheet,
+  drawn: Drawn,
+  { width, height }: { readonly width: number; readonly height: number },
+  type: Type,
+  made: Sheet[],
+) {
+  let content = title.heading;
+  const area = inside({ width, height });
+  const column = { x: area.x + padding, y: area.y + padding, height: area.height - 2 * padding };
+  const textWidth = area.width - 2 * padding;
+  const flow: Flow = createFlow(() => {
+    const page = createPage(width, height);
+    made.push({ page, about: { title, content, scale: null } });
+    return { page, ...column };
+  });
+
+  const drawingPage = (block: DrawingBlock) => {
+    const page = createPage(height, width);
+    const scale = drawDrawingPage(page, block, drawn, type);
+    made.push({ page, about: { title, content: block.caption, scale } });
+  };
+
+  return {
+    opening() {
+      flow.breakPage();
+      flow.add([openingPiece(title, textWidth, type)]);
+    },
+    /** Index of the page that the section begins on. */
+    section(section: SheetSection): number {
+      content = section.title;
+      if (section.id === 'drawings' && section.blocks.some(({ kind }) => kind === 'drawing')) {
+        const first = made.length;
+        for (const block of section.blocks) if (block.kind === 'drawing') drawingPage(block);
+        flow.breakPage();
+        return first;
+      }
+      if (section.newPage) flow.breakPage();
+      let first = made.length;
+      const heading = sectionPiece(section.title, textWidth, type);
+      flow.add([
+        {
+          ...heading,
+          draw(page, x, y) {
+            first = made.length - 1;
+            heading.draw(page, x, y);
+          },
+        },
+        ...section.blocks.flatMap((block) => blockPieces(block, drawn, textWidth, type)),
+      ]);
+      return first;
+    },
+  };
+}

@@ -1,0 +1,157 @@
+import type { TextStyle } from '../../pdf/page.ts';
+import type { SheetColumn, SheetRow, SheetTable } from '../types.ts';
+import type { Piece } from './flow.ts';
+import { inks, pen, sizes, style, type Type } from './look.ts';
+import { drawSymbol } from './runs.ts';
+import { drawLine, drawRect } from './shapes.ts';
+import { drawLines, lineHeight, wrapped } from './text.ts';
+
+/** Free space on both sides of a cell's text, mm. */
+const gutter = 1.5;
+const padding = 0.9;
+
+/** A table `width` mm wide: a head that stands again on every page, a row a piece, notes below. */
+export function tablePieces(table: SheetTable, width: number, type: Type): readonly Piece[] {
+  const { size, widths } = fitted(table, width, type);
+  const cell = style(type, size);
+  const head = headPiece(table, widths, style(type, size - 0.6, 'semibold'), type);
+  const rows = table.rows.map((row, i) => {
+    const keepsTotal = table.rows[i + 1]?.total === true;
+    const piece = rowPiece(table.columns, row, widths, cell, type);
+    return { ...piece, repeat: head, ...(keepsTotal && { keep: true }) };
+  });
+  return [
+    ...(table.caption === undefined ? [] : [captionPiece(table.caption, width, type)]),
+    head,
+    ...rows,
+    ...table.notes.map((note) => notePiece(note, width, type)),
+  ];
+}
+
+/** Widths of the columns at the largest size of text at which no figure and no word is broken. */
+function fitted(table: SheetTable, width: number, type: Type) {
+  const sized = [sizes.table, 7.5, sizes.small, 6.5, 6, sizes.tiny].map((size) => {
+    const natural = table.columns.map((column, i) => naturalWidth(column, i, table.rows, size, type));
+    return { size, natural, least: natural.reduce((sum, { least }) => sum + least, 0) };
+  });
+  const chosen = sized.find(({ least }) => least <= width) ?? sized[sized.length - 1];
+  if (!chosen) return { size: sizes.table, widths: [] };
+  const { size, natural, least } = chosen;
+  const wanted = natural.reduce((sum, { full }) => sum + full, 0);
+  if (least > width) return { size, widths: natural.map((each) => (each.least * width) / least) };
+  if (wanted > width) {
+    const share = (width - least) / Math.max(1e-9, wanted - least);
+    return { size, widths: natural.map((each) => each.least + (each.full - each.least) * share) };
+  }
+  const texts = table.columns.filter(({ align }) => align === 'left').length;
+  const spare = width - wanted;
+  const grow = (column: SheetColumn) =>
+    texts === 0 ? spare / table.columns.length : column.align === 'left' ? spare / texts : 0;
+  return { size, widths: natural.map((each, i) => each.full + grow(table.columns[i] as SheetColumn)) };
+}
+
+function naturalWidth(column: SheetColumn, i: number, rows: readonly SheetRow[], size: number, type: Type) {
+  const cell = style(type, size);
+  const bold = style(type, size, 'semibold');
+  const head = style(type, size - 0.6, 'semibold');
+  const wide = (text: string, set: TextStyle) => set.font.width(text, set.size, set.tabular) + 2 * gutter;
+  const longestWord = (text: string, set: TextStyle) =>
+    Math.max(0, ...text.split(/\s+/).map((word) => wide(word, set)));
+  const texts = rows.map((row) => [row.cells[i]?.text ?? '', row.total ? bold : cell] as const);
+  const whole = Math.max(0, ...texts.map(([text, set]) => wide(text, set)));
+  const least =
+    column.align === 'right' ? whole : Math.max(0, ...texts.map(([t, set]) => longestWord(t, set)));
+  const unit = column.unit ? wide(column.unit, head) : 0;
+  return {
+    least: Math.max(least, unit, longestWord(column.head, head)),
+    full: Math.max(whole, unit, longestWord(column.head, head), Math.min(wide(column.head, head), 30)),
+  };
+}
+
+function captionPiece(caption: string, width: number, type: Type): Piece {
+  const set = style(type, sizes.heading, 'semibold', inks.ink, true);
+  const lines = wrapped(caption, width, set);
+  return {
+    height: lines.length * lineHeight(set) + 1,
+    before: 4,
+    keep: true,
+    draw: (page, x, y) => drawLines(page, { x, y }, lines, set),
+  };
+}
+
+function headPiece(table: SheetTable, widths: readonly number[], set: TextStyle, type: Type): Piece {
+  const quiet = { ...set, font: type.regular, colour: inks.muted };
+  const cells = table.columns.map(({ head, symbol }, i) => {
+    const face = symbol ? { ...set, font: type.italic } : set;
+    return { face, lines: wrapped(head, (widths[i] ?? 0) - 2 * gutter, face) };
+  });
+  const units = table.columns.some(({ unit }) => unit) ? 1 : 0;
+  const most = Math.max(1, ...cells.map(({ lines }) => lines.length));
+  const height = (most + units) * lineHeight(set) + 2 * padding;
+  const width = widths.reduce((sum, each) => sum + each, 0);
+  return {
+    height,
+    before: 2,
+    keep: true,
+    draw(page, x, y) {
+      drawRect(page, { x, y, width, height }, { fill: inks.wash });
+      drawLine(page, { line: pen('edge') }, { x, y }, { x: x + width, y });
+      drawLine(page, { line: pen('edge') }, { x, y: y + height }, { x: x + width, y: y + height });
+      let left = x;
+      table.columns.forEach(({ align, unit, symbol, head }, i) => {
+        const { face, lines } = cells[i] ?? { face: set, lines: [] };
+        const wide = widths[i] ?? 0;
+        const at = align === 'right' ? left + wide - gutter : left + gutter;
+        const top = y + padding + (most - lines.length) * lineHeight(set);
+        if (symbol) drawSymbol(page, { x: at, y: top + 0.72 * lineHeight(set) }, head, set.size, align, type);
+        else drawLines(page, { x: at, y: top }, lines, face, align);
+        if (unit) drawLines(page, { x: at, y: y + padding + most * lineHeight(set) }, [unit], quiet, align);
+        left += wide;
+      });
+    },
+  };
+}
+
+function rowPiece(
+  columns: readonly SheetColumn[],
+  row: SheetRow,
+  widths: readonly number[],
+  cell: TextStyle,
+  type: Type,
+): Piece {
+  const cells = columns.map(({ align }, i) => {
+    const said = row.cells[i] ?? { text: '' };
+    const font = row.total || said.poor ? type.semibold : cell.font;
+    const set = { ...cell, font, colour: said.poor ? inks.danger : cell.colour };
+    return { align, set, lines: wrapped(said.text, (widths[i] ?? 0) - 2 * gutter + 0.01, set) };
+  });
+  const most = Math.max(1, ...cells.map(({ lines }) => lines.length));
+  const height = most * lineHeight(cell) + 2 * padding;
+  const width = widths.reduce((sum, each) => sum + each, 0);
+  return {
+    height,
+    draw(page, x, y) {
+      const line = row.total ? pen('edge') : pen('fine', inks.faint);
+      const at = row.total ? y : y + height;
+      drawLine(page, { line }, { x, y: at }, { x: x + width, y: at });
+      if (row.total) drawLine(page, { line }, { x, y: y + height }, { x: x + width, y: y + height });
+      let left = x;
+      cells.forEach(({ align, set, lines }, i) => {
+        const wide = widths[i] ?? 0;
+        const edge = align === 'right' ? left + wide - gutter : left + gutter;
+        drawLines(page, { x: edge, y: y + padding }, lines, set, align);
+        left += wide;
+      });
+    },
+  };
+}
+
+function notePiece(note: string, width: number, type: Type): Piece {
+  const set = style(type, sizes.small, 'regular', inks.muted, true);
+  const lines = wrapped(note, Math.min(width, 150), set);
+  return {
+    height: lines.length * lineHeight(set),
+    before: 1,
+    draw: (page, x, y) => drawLines(page, { x, y }, lines, set),
+  };
+}

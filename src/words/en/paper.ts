@@ -1,0 +1,53 @@
+/** What the pages of a job sheet say besides its own text: title blocks, keys of drawings, axes of charts. */
+export const block = {
+  sheet: 'Drawing',
+  section: 'Contents',
+  scale: 'Scale',
+  noScale: 'Not to scale',
+  date: 'Date',
+  units: 'Units',
+  file: 'File',
+  page: 'Sheet',
+  pageOf: (page: number, of: number) => `${page} of ${of}`,
+};
+
+export const drawing = {
+  atScale: (scale: string, paper: string) => `${scale} on ${paper}`,
+  isometric: 'Lengths along the three axes have one scale; the figures count.',
+  findings: 'On this drawing',
+  more: (count: number) => (count === 1 ? '1 more under Findings' : `${count} more under Findings`),
+  noFindings: 'Nothing is marked on this drawing.',
+  key: 'Key',
+  leg: 'leg, numbered as in the route schedule',
+  grave: 'dangerous or wrong',
+  warning: 'to be looked at',
+  flow: 'air flows this way',
+  toward: 'duct towards the viewer',
+  away: 'duct away from the viewer',
+  centre: 'centre line, to which lengths run',
+  figures: 'Figures go before what is measured on paper.',
+  north: 'N',
+};
+
+export const chart = {
+  flow: (unit: string) => `Air, ${unit}`,
+  pressure: (unit: string) => `Total pressure, ${unit}`,
+  along: (unit: string) => `Way from the hood, ${unit}`,
+  run: 'the run',
+  total: 'total',
+  static: 'static',
+  pressureAlong: (unit: string) => `Pressure, ${unit}`,
+};
+
+export const findings = {
+  where: (place: string) => `Where: ${place}.`,
+  source: (source: string) => `Source: ${source}`,
+};
+
+export const formula = {
+  from: (number: string) => `from ${number}`,
+  sources: 'Source: ',
+  with: 'with',
+};
+
+export const contents = 'Job sheet';
