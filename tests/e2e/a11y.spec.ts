@@ -163,6 +163,15 @@ const advice: readonly Place[] = [
   },
   command('Parts and prices', '[role="dialog"] tfoot'),
   command('Rules and limits', '[role="dialog"] .rule-list input'),
+  command('Settings', '[role="dialog"].settings [role="radiogroup"]'),
+  {
+    name: 'the ways of writing numbers',
+    go: async (board) => {
+      await asked(board, 'Settings');
+      await board.page.getByRole('button', { name: /Numbers and dates/ }).click();
+    },
+    shows: '[role="option"]:has-text("German (Germany)")',
+  },
   command('Check codes and practice', '.finding.code'),
   command('Find a fault', '.fault-panel .field-grid'),
   {

@@ -45,6 +45,8 @@ export default function SettingsDialog() {
             <h3>{says.reader.heading}</h3>
             <Figures />
             <p className="hint">{says.reader.note}</p>
+          </section>
+          <section aria-label={says.theme.label}>
             <Theme />
           </section>
           <div className="dialog-buttons">
@@ -121,12 +123,14 @@ function Figures() {
         value={metric}
         onChoose={(id) => chooseFigures(ui, { metric: id })}
       />
-      <Choice
-        label={says.locale.label}
-        choices={localeChoices()}
-        value={locale ?? asBrowser}
-        onChoose={(id) => chooseFigures(ui, { locale: id === asBrowser ? null : id })}
-      />
+      <div className="settings-wide">
+        <Choice
+          label={says.locale.label}
+          choices={localeChoices()}
+          value={locale ?? asBrowser}
+          onChoose={(id) => chooseFigures(ui, { locale: id === asBrowser ? null : id })}
+        />
+      </div>
       <Sample />
     </div>
   );
