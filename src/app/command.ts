@@ -2,6 +2,7 @@ import type { BoardState, Recipe } from '../canvas/board.ts';
 import { type Action, shortcuts as toolKeys } from '../canvas/tools/keys.ts';
 import type { Advisor } from './advisor.ts';
 import type { FileDesk } from './file-desk.ts';
+import type { JobsDesk } from './jobs/desk.ts';
 import type { SheetsView } from './sheets-view.ts';
 import type { Shortcut } from './shortcut.ts';
 import type { AppStore } from './store.ts';
@@ -13,6 +14,7 @@ export interface App {
   readonly board: AppStore;
   readonly ui: Ui;
   readonly files: FileDesk;
+  readonly jobs: JobsDesk;
   readonly advisor: Advisor;
   readonly sheets: SheetsView;
   readonly underlays: UnderlayDesk;

@@ -4,6 +4,7 @@ import { currentStyle, onStyle } from '../units/index.ts';
 import type { Advisor, AdvisorState } from './advisor.ts';
 import type { App } from './commands.ts';
 import type { FileDeskState } from './file-desk.ts';
+import type { JobsState } from './jobs/desk.ts';
 import type { UiState } from './ui.ts';
 import type { UnderlayDeskState } from './underlay/desk.ts';
 
@@ -39,6 +40,10 @@ export function useUi<S>(select: (state: UiState) => S): S {
 
 export function useFiles<S>(select: (state: FileDeskState) => S): S {
   return useSelected(useApp().files, select);
+}
+
+export function useJobs<S>(select: (state: JobsState) => S): S {
+  return useSelected(useApp().jobs, select);
 }
 
 export function useUnderlays(): UnderlayDeskState {

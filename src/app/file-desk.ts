@@ -1,21 +1,27 @@
-import { type Autosave, type JobStore, startAutosave } from '../files/autosave.ts';
-import { type ChosenFile, fileNameFor, openJobFile, saveJobFile } from '../files/open-save.ts';
+import { digestOf, freshId, type JobCard, type LinkedFile } from '../files/jobs/cards.ts';
+import type { Library } from '../files/jobs/library.ts';
+import {
+  type ChosenFile,
+  fileNameFor,
+  type OpenedFile,
+  openJobFile,
+  saveJobFile,
+  textOf,
+} from '../files/open-save.ts';
 import { readJob } from '../files/read.ts';
 import { writeJob } from '../files/write.ts';
 import type { Job } from '../graph/document.ts';
-import { equal } from '../graph/history.ts';
 import { words } from '../words/index.ts';
+import type { Arriving, Keeper, KeeperState } from './jobs/keeper.ts';
+import { messageOf, notKept } from './jobs/telling.ts';
 import { refusal, repaired } from './notices.ts';
+import { beginning } from './start.ts';
 import type { AppStore } from './store.ts';
-import type { Ui } from './ui.ts';
+import type { Notice, Ui } from './ui.ts';
 
-const says = words.notices;
-
-export interface FileDeskState {
+export interface FileDeskState extends KeeperState {
   /** The file that `Save` writes to. */
   readonly name: string | null;
-  /** True where the file, if any, holds less than the board. */
-  readonly unsaved: boolean;
 }
 
 /** Opening and saving, with the work kept in the browser all along. */
@@ -25,10 +31,18 @@ export interface FileDesk {
   open(): Promise<void>;
   save(): Promise<void>;
   saveAs(): Promise<void>;
-  /** Puts another job on the board, after asking where unsaved work would go. */
-  replace(job: () => Job): void;
-  /** Writes what is outstanding before the page goes away. */
-  leave(): void;
+  /** Puts files that were opened onto the board, the first of them, and among the jobs. */
+  take(files: readonly OpenedFile[]): Promise<void>;
+  /** Puts another job on the board. The one before stays among the jobs of this browser. */
+  replace(job: () => Job): Promise<void>;
+  /** The same with one that is worth keeping before anybody has changed it. */
+  add(job: Job): Promise<void>;
+  /** Puts a job of this browser on the board. */
+  bring(id: string): Promise<void>;
+  /** Goes on with a copy of what the board shows. */
+  copy(): Promise<void>;
+  /** Writes what is outstanding before the page goes away; false where work may be lost with it. */
+  leave(): boolean;
 }
 
 /** The dialogs of the browser. */
@@ -40,130 +54,203 @@ export interface FileDialogs {
 export interface FileDeskOptions {
   readonly board: AppStore;
   readonly ui: Ui;
-  readonly store: JobStore;
-  readonly name: string | null;
-  readonly unsaved: boolean;
+  readonly keeper: Keeper;
+  readonly library: Library;
   readonly dialogs?: FileDialogs;
   /** Told once another job is on the board. */
   readonly onOpened?: () => void;
+  readonly say?: (text: string) => void;
 }
 
+const says = words.jobs.file;
+
 export function createFileDesk(options: FileDeskOptions): FileDesk {
-  const { board, ui, store } = options;
+  const { board, ui, keeper, library, say = () => {}, onOpened = () => {} } = options;
   const dialogs = options.dialogs ?? { open: openJobFile, save: saveJobFile };
-  const listeners = new Set<() => void>();
-  let state: FileDeskState = { name: options.name, unsaved: options.unsaved };
-  let file: ChosenFile | null = null;
-  let saved: Job | null = options.unsaved ? null : board.getState().job;
+  const tell = (notice: Notice) => ui.setState({ notice });
+  const failed = (title: string, error: unknown) => tell({ title, text: messageOf(error), details: [] });
 
-  const tell = (next: FileDeskState) => {
-    if (next.name === state.name && next.unsaved === state.unsaved) return;
-    state = next;
-    for (const listener of listeners) listener();
-  };
-
-  let told = false;
-  const autosave: Autosave = startAutosave(store, {
-    onError: (error) => {
-      if (told) return;
-      told = true;
-      ui.setState({
-        notice: {
-          title: says.notKept.title,
-          text: says.notKept.text,
-          details: [{ path: '', message: messageOf(error) }],
-        },
-      });
-    },
-  });
-  const keep = () => autosave.changed(() => ({ text: writeJob(board.getState().job), fileName: state.name }));
-
-  board.subscribe((now, before) => {
-    if (now.job === before.job) return;
-    keep();
-    tell({ ...state, unsaved: !equal(now.job, saved) });
-  });
-
-  const put = (job: Job, chosen: ChosenFile | null) => {
-    file = chosen;
-    saved = job;
-    board.open(job);
-    options.onOpened?.();
-    tell({ name: chosen?.name ?? null, unsaved: false });
-    keep();
-  };
-
-  /** Does `next` at once, or asks first where work would be lost. */
-  const afterAsking = (next: () => void) => {
-    if (!state.unsaved) {
-      next();
-      return;
+  let state: FileDeskState = { ...keeper.getState(), name: keeper.getState().file?.name ?? null };
+  let seen = keeper.getState();
+  const getState = () => {
+    const now = keeper.getState();
+    if (now !== seen) {
+      seen = now;
+      state = { ...now, name: now.file?.name ?? null };
     }
-    ui.setState({
-      notice: {
-        title: says.notSaved.title,
-        text: says.notSaved.text,
-        details: [],
-        confirm: { label: says.notSaved.goOn, run: next },
-      },
-    });
+    return state;
+  };
+
+  const put = async (next: Arriving) => {
+    await keeper.put(next);
+    onOpened();
+  };
+
+  /** Does `next` at once; asks first where the work on the board is kept nowhere. */
+  const afterAsking = async (next: () => Promise<void>) => {
+    await keeper.flush();
+    if (!keeper.outstanding()) return next();
+    const { title, text, goOn } = says.unkept;
+    tell({ title, text, details: [], confirm: { label: goOn, run: () => void next() } });
   };
 
   const write = async (to: ChosenFile) => {
     const { job } = board.getState();
+    const text = writeJob(job);
     try {
-      const written = await dialogs.save(writeJob(job), to);
+      const written = await dialogs.save(text, to);
       if (!written) return;
-      file = written;
-      saved = job;
-      tell({ name: written.name, unsaved: !equal(board.getState().job, job) });
-      keep();
+      if ('problem' in written) {
+        const gone = written.problem === 'gone';
+        return tell({
+          title: gone ? says.gone(to.name) : says.refused(to.name),
+          text: gone ? says.goneText : says.refusedText,
+          details: [],
+          confirm: { label: says.saveAs, run: () => void write({ name: to.name, handle: null }) },
+        });
+      }
+      keeper.filed({ ...written, holds: digestOf(text) }, job);
+      say(says.saved(written.name));
+      await keeper.note('saved', { job });
     } catch (error) {
-      ui.setState({
-        notice: { title: says.savingFailed.title, text: messageOf(error), details: [] },
-      });
+      failed(words.notices.savingFailed.title, error);
     }
   };
 
   const suggested = (): ChosenFile => ({
-    name: state.name ?? fileNameFor(board.getState().job.title),
+    name: keeper.getState().file?.name ?? fileNameFor(board.getState().job.title),
     handle: null,
   });
 
-  const choose = async () => {
-    try {
-      const chosen = await dialogs.open();
-      if (!chosen) return;
-      const read = readJob(chosen.text);
+  /** The job of this browser that a file is of: the same file on the disk, or the same in every character. */
+  const knownAs = async (file: ChosenFile, digest: string): Promise<JobCard | null> => {
+    const cards = (await library.cards().catch(() => [])).filter(({ deletedAt }) => deletedAt === null);
+    for (const card of cards) if (file.handle && (await isSame(file.handle, card.file))) return card;
+    return cards.find((card) => card.digest === digest) ?? null;
+  };
+
+  /** Puts a file on the board. What this browser had of it and the file lacks becomes a version. */
+  const openFile = async ({ name, handle, text }: OpenedFile): Promise<void> => {
+    const read = readJob(text);
+    if (!read.ok) return tell(refusal(name, read.problems));
+    const { job } = read;
+    const holds = digestOf(writeJob(job));
+    const known = await knownAs({ name, handle }, holds);
+    const id = known?.id ?? freshId('job');
+    if (known && known.digest !== holds) {
+      const kept = await library.open(id);
+      const before = kept && readJob(kept.text);
+      if (before?.ok) await keeper.note('before', { name: words.jobs.before.file, job: before.job, id });
+    }
+    const file = { name, handle, holds };
+    await put({
+      id,
+      job,
+      file,
+      fresh: false,
+      unsaved: false,
+      keptAt: known?.changedAt ?? null,
+      asKept: false,
+    });
+    if (read.repairs.length > 0) tell(repaired(name, read.repairs));
+  };
+
+  const take = async (files: readonly OpenedFile[]): Promise<void> => {
+    const [first, ...others] = files;
+    if (!first) return;
+    const refusedOnes: { path: string; message: string }[] = [];
+    let added = 0;
+    for (const file of others) {
+      const read = readJob(file.text);
       if (!read.ok) {
-        ui.setState({ notice: refusal(chosen.name, read.problems) });
-        return;
+        const [problem] = read.problems;
+        refusedOnes.push({ path: file.name, message: problem?.message ?? '' });
+        continue;
       }
-      put(read.job, { name: chosen.name, handle: chosen.handle });
-      if (read.repairs.length > 0) ui.setState({ notice: repaired(chosen.name, read.repairs) });
-    } catch (error) {
-      ui.setState({
-        notice: { title: says.openingFailed.title, text: messageOf(error), details: [] },
+      const digest = digestOf(writeJob(read.job));
+      if (await knownAs(file, digest)) continue;
+      await library.add(file.text, { file: { name: file.name, handle: file.handle, holds: digest } });
+      added += 1;
+    }
+    await openFile(first);
+    if (added > 0) say(words.jobs.drop.more(added));
+    if (refusedOnes.length > 0)
+      tell({ title: says.tooMany, text: words.notices.refused.text, details: refusedOnes });
+  };
+
+  /** Looks whether the file of a job is still what it was; the permission is asked for again. */
+  const lookAtFile = async (file: LinkedFile) => {
+    if (!file.handle) return;
+    const found = await textOf(file.handle);
+    if (found === 'refused' || keeper.getState().file?.handle !== file.handle) return;
+    if (found === 'gone') {
+      return tell({
+        title: says.gone(file.name),
+        text: says.goneText,
+        details: [],
+        confirm: { label: says.saveAs, run: () => void write({ name: file.name, handle: null }) },
       });
     }
+    const read = readJob(found.text);
+    if (!read.ok || digestOf(writeJob(read.job)) === file.holds) return;
+    tell({
+      title: says.changed(file.name),
+      text: says.changedText,
+      details: [],
+      confirm: {
+        label: says.changedTake,
+        run: () => void openFile({ name: file.name, handle: file.handle, text: found.text }),
+      },
+    });
   };
 
   return {
-    getState: () => state,
-    subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    async open() {
-      afterAsking(() => void choose());
-    },
-    save: () => write(file ?? suggested()),
+    getState,
+    subscribe: keeper.subscribe,
+
+    open: () =>
+      afterAsking(async () => {
+        try {
+          const chosen = await dialogs.open();
+          if (chosen) await openFile(chosen);
+        } catch (error) {
+          failed(words.notices.openingFailed.title, error);
+        }
+      }),
+    save: () => write(keeper.getState().file ?? suggested()),
     saveAs: () => write(suggested()),
-    replace: (job) => afterAsking(() => put(job(), null)),
-    leave: () => autosave.flushNow(),
+
+    take: (files) => afterAsking(() => take(files).catch((error) => tell(notKept(error)))),
+
+    replace: (job) => afterAsking(() => put(beginning(job()))),
+
+    bring: (id) =>
+      afterAsking(async () => {
+        const kept = id === keeper.getState().id ? null : await library.open(id);
+        if (!kept) return;
+        const { card } = kept;
+        const read = readJob(kept.text);
+        if (!read.ok) return tell(refusal(card.title, read.problems));
+        const { file, fresh, changedAt } = card;
+        const unsaved = !fresh && file?.holds !== card.digest;
+        await put({ id, job: read.job, file, fresh, unsaved, keptAt: changedAt, asKept: true });
+        say(words.jobs.said.opened(card.title));
+        if (read.repairs.length > 0) tell(repaired(card.title, read.repairs));
+        else if (file) await lookAtFile(file);
+      }),
+
+    add: (job) => afterAsking(() => put({ ...beginning(job), fresh: false, unsaved: true })),
+
+    copy: async () => {
+      const { job } = board.getState();
+      const copy = { ...job, title: words.jobs.copyOf(job.title).slice(0, 300) };
+      await put({ ...beginning(copy), fresh: false, unsaved: true });
+    },
+
+    leave: () => keeper.leave(),
   };
 }
 
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
+async function isSame(handle: FileSystemFileHandle, file: LinkedFile | null): Promise<boolean> {
+  return file?.handle ? await handle.isSameEntry(file.handle).catch(() => false) : false;
 }

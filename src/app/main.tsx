@@ -18,8 +18,9 @@ import './underlay/underlay.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { pictures } from '../canvas/pictures.ts';
-import { browserStore } from '../files/browser-store.ts';
+import { browserKeeping, tabMemory } from '../files/jobs/browser.ts';
 import { choosePicture } from '../files/underlay/choose.ts';
+import { words } from '../words/index.ts';
 import { Desk } from './App.tsx';
 import { createAdvisor } from './advisor.ts';
 import { announceResults, createAnnouncer } from './announce.ts';
@@ -28,6 +29,9 @@ import { listenForPaste } from './clipboard.ts';
 import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
 import { createFileDesk } from './file-desk.ts';
+import { createJobsDesk } from './jobs/desk.ts';
+import { createKeeper } from './jobs/keeper.ts';
+import { followWork } from './jobs/watch.ts';
 import { keepOffline } from './offline/offline.ts';
 import { followFigures, writeAsChosen } from './settings/figures.ts';
 import { createSheetsView } from './sheets-view.ts';
@@ -37,15 +41,14 @@ import { followPrinting, followTheme, wantedTheme } from './theme.ts';
 import { createUi } from './ui.ts';
 import { createUnderlayDesk } from './underlay/desk.ts';
 
-const store = browserStore();
-const start = await firstJob(window.location.search, store);
+const kept = await browserKeeping();
+const start = await firstJob(window.location.search, kept.library, tabMemory.read());
 // The wish was for this visit: a reload brings back the work.
 window.history.replaceState(null, '', window.location.pathname);
 
 const ui = createUi();
 writeAsChosen(ui);
 const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
-const { name, unsaved } = start;
 const sheets = createSheetsView(board);
 const announcer = createAnnouncer(ui);
 /** What was measured belongs to the job that was closed. */
@@ -53,11 +56,23 @@ const onOpened = () => {
   ui.setState({ faults: false, measured: {} });
   sheets.fit();
 };
+const { say } = announcer;
+const keeper = createKeeper({
+  ...kept,
+  board,
+  first: start,
+  lasting: kept.shelf.lasting,
+  remember: tabMemory.write,
+  onRefused: () => say(words.jobs.hold.refused),
+});
+const files = createFileDesk({ board, ui, keeper, library: kept.library, onOpened, say });
+const jobs = createJobsDesk({ ...kept, board, ui, files, keeper, say });
 const app: App = {
   board,
   ui,
   sheets,
-  files: createFileDesk({ board, ui, store, name, unsaved, onOpened }),
+  files,
+  jobs,
   advisor: createAdvisor(board),
   underlays: createUnderlayDesk({
     board,
@@ -66,7 +81,7 @@ const app: App = {
     choose: choosePicture,
     reader: async () => (await import('./underlay/reader.ts')).reader,
   }),
-  say: announcer.say,
+  say,
 };
 announceResults(board, announcer);
 listenForPaste(app);
@@ -75,7 +90,7 @@ followFigures(board);
 followTheme(board);
 followPrinting(board);
 followTellingSection(board);
-window.addEventListener('pagehide', () => app.files.leave());
+followWork({ board, files, jobs, say });
 if (import.meta.env.PROD && 'serviceWorker' in navigator)
   void keepOffline(ui, {
     container: navigator.serviceWorker,

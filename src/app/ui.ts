@@ -61,6 +61,12 @@ export interface UiState {
   readonly prices: boolean;
   /** The box that saves a drawing. */
   readonly drawing: boolean;
+  /** The jobs and templates of this browser over the whole window. */
+  readonly jobs: 'jobs' | 'templates' | 'deleted' | null;
+  /** The versions of the job on the board. */
+  readonly versions: boolean;
+  /** The question what a template shall be called. */
+  readonly savingTemplate: boolean;
   readonly menu: MenuPlace | null;
   /** The scheme whose name is being typed. */
   readonly renaming: string | null;
@@ -99,6 +105,9 @@ export function createUi(): Ui {
     comparing: false,
     prices: false,
     drawing: false,
+    jobs: null,
+    versions: false,
+    savingTemplate: false,
     menu: null,
     renaming: null,
     notice: null,

@@ -8,13 +8,10 @@ import { exampleJob, firstTurn } from './kitchen.ts';
 function program() {
   const board = createBoard(exampleJob());
   const files = {
-    getState: () => ({ name: null, unsaved: false }),
-    subscribe: () => () => {},
     open: vi.fn(async () => {}),
     save: vi.fn(async () => {}),
     saveAs: vi.fn(async () => {}),
-    replace: vi.fn(),
-    leave: vi.fn(),
+    replace: vi.fn(async () => {}),
   };
   const sheets = {
     attach: () => () => {},
@@ -47,7 +44,16 @@ function program() {
     setGoal: vi.fn(),
     stop: () => {},
   };
-  const app: App = { board, ui: createUi(), files, sheets, advisor, underlays, say: vi.fn() };
+  const app: App = {
+    board,
+    ui: createUi(),
+    files: files as unknown as App['files'],
+    jobs: {} as App['jobs'],
+    sheets,
+    advisor,
+    underlays,
+    say: vi.fn(),
+  };
   const run = (id: string) => commandById(id).run(app);
   const title = (id: string) => commandById(id).title(board.getState());
   const enabled = (id: string) => commandById(id).enabled(board.getState());

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { memoryStore, type Saved, startAutosave } from '../../../src/files/autosave.ts';
+import { startAutosave, type WorkStore } from '../../../src/files/autosave.ts';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -8,21 +8,32 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-const of = (text: string) => () => ({ text, fileName: null });
+const of = (text: string) => () => text;
 
-function countingStore() {
-  const store = memoryStore();
-  const saved: string[] = [];
-  return {
-    saved,
-    store: {
-      ...store,
-      save: (entry: Saved) => {
-        saved.push(entry.text);
-        return store.save(entry);
-      },
+/** Keeps in memory, for as long as the test runs. */
+function memoryStore(): WorkStore<string> & { kept: string | null } {
+  const store = {
+    kept: null as string | null,
+    save: async (text: string) => {
+      store.kept = text;
+    },
+    saveNow: (text: string) => {
+      store.kept = text;
+      return true;
     },
   };
+  return store;
+}
+
+function countingStore() {
+  const saved: string[] = [];
+  const store: WorkStore<string> = {
+    save: async (text) => {
+      saved.push(text);
+    },
+    saveNow: () => true,
+  };
+  return { saved, store };
 }
 
 test('changes in quick succession are written once, the newest', async () => {
@@ -49,10 +60,10 @@ test('steady work is written all the same, at the latest after two seconds', asy
 
 test('a flush writes at once and settles when it is kept', async () => {
   const store = memoryStore();
-  const autosave = startAutosave(store, { now: () => 42 });
+  const autosave = startAutosave(store);
   autosave.changed(of('a'));
   await autosave.flush();
-  expect(await store.load()).toEqual({ text: 'a', fileName: null, savedAt: 42 });
+  expect([store.kept, autosave.outstanding()]).toEqual(['a', false]);
 });
 
 test('when the page goes away the change is kept before the call returns', async () => {
@@ -60,14 +71,14 @@ test('when the page goes away the change is kept before the call returns', async
   const autosave = startAutosave(store);
   autosave.changed(of('a'));
   autosave.flushNow();
-  expect((await store.load())?.text).toBe('a');
+  expect(store.kept).toBe('a');
 });
 
 test('a write that is still under way when the page goes away is kept too', () => {
   const store = memoryStore();
   const last: string[] = [];
   const never = new Promise<void>(() => {});
-  const saveNow = (entry: Saved) => last.push(entry.text) > 0;
+  const saveNow = (text: string) => last.push(text) > 0;
   const autosave = startAutosave({ ...store, save: () => never, saveNow });
   autosave.changed(of('a'));
   void autosave.flush();
@@ -77,7 +88,7 @@ test('a write that is still under way when the page goes away is kept too', () =
 
 test('what is kept already is not written again when the page goes away', async () => {
   const last: string[] = [];
-  const saveNow = (entry: Saved) => last.push(entry.text) > 0;
+  const saveNow = (text: string) => last.push(text) > 0;
   const autosave = startAutosave({ ...memoryStore(), saveNow });
   autosave.changed(of('a'));
   await autosave.flush();
@@ -108,7 +119,7 @@ test('a write that fails is told, and the next change is written', async () => {
   const { store, saved } = countingStore();
   const errors: unknown[] = [];
   let full = true;
-  const save = (entry: Saved) => (full ? Promise.reject(new Error('full')) : store.save(entry));
+  const save = (text: string) => (full ? Promise.reject(new Error('full')) : store.save(text));
   const autosave = startAutosave({ ...store, save }, { onError: (error) => errors.push(error) });
   autosave.changed(of('a'));
   await autosave.flush();
@@ -116,4 +127,37 @@ test('a write that fails is told, and the next change is written', async () => {
   autosave.changed(of('b'));
   await autosave.flush();
   expect([errors.map(String), saved]).toEqual([['Error: full'], ['b']]);
+});
+
+test('what could not be written is held for the last moment at once, and written again after a while', async () => {
+  const { store, saved } = countingStore();
+  const last: string[] = [];
+  let full = true;
+  const save = (text: string) => (full ? Promise.reject(new Error('full')) : store.save(text));
+  const saveNow = (text: string) => last.push(text) > 0;
+  const autosave = startAutosave({ save, saveNow }, { again: 5000 });
+  autosave.changed(of('a'));
+  await autosave.flush();
+  expect([last, autosave.outstanding()]).toEqual([['a'], true]);
+  full = false;
+  await vi.advanceTimersByTimeAsync(5000);
+  expect([saved, autosave.outstanding()]).toEqual([['a'], false]);
+});
+
+test('a page is left without fear only where the last moment holds the work', () => {
+  const held = startAutosave({ ...memoryStore(), saveNow: () => true });
+  const lost = startAutosave({ ...memoryStore(), saveNow: () => false });
+  expect([held.flushNow(), lost.flushNow()]).toEqual([true, true]);
+  held.changed(of('a'));
+  lost.changed(of('a'));
+  expect([held.flushNow(), lost.flushNow()]).toEqual([true, false]);
+});
+
+test('what is dropped is written no more', async () => {
+  const { store, saved } = countingStore();
+  const autosave = startAutosave(store);
+  autosave.changed(of('a'));
+  autosave.drop();
+  await vi.runAllTimersAsync();
+  expect([saved, autosave.outstanding()]).toEqual([[], false]);
 });
