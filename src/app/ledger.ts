@@ -31,7 +31,7 @@ export function pressureLedger(solved: Solved, route: Route): LedgerEntry[] {
     entries.push({
       id: segment.id,
       name: capitalized(segmentName(route, segment.id)),
-      what: 'friction',
+      what: says.friction,
       loss: segment.frictionLoss,
       share: segment.share,
       figure: 'friction loss',

@@ -1,3 +1,4 @@
+import { words } from '../words/index.ts';
 /** A key press, as much of it as a shortcut looks at. */
 export interface KeyPress {
   readonly key: string;
@@ -19,26 +20,36 @@ export function matches(shortcut: Shortcut, press: KeyPress): boolean {
   return press.key.toLowerCase() === key.toLowerCase();
 }
 
+const { keys } = words.shell;
+
 const named: Readonly<Record<string, string>> = {
   ArrowLeft: '←',
   ArrowRight: '→',
   ArrowUp: '↑',
   ArrowDown: '↓',
-  Escape: 'Esc',
-  ' ': 'Space',
+  Escape: keys.escape,
+  ' ': keys.space,
+  Enter: keys.enter,
+  Tab: keys.tab,
+  Backspace: keys.backspace,
+  Delete: keys.delete,
+  ContextMenu: keys.menu,
+  Alt: keys.alt,
 };
+
+/** What is held down while another key is pressed. */
+const held: Readonly<Record<string, string>> = { Mod: keys.control, Shift: keys.shift };
+const onMacs: Readonly<Record<string, string>> = { Mod: '⌘', Shift: '⇧', Delete: '⌫' };
 
 /** As it is printed beside a command: `Ctrl+Shift+Z`, or `⇧⌘Z` on a Mac. */
 export function printed(shortcut: Shortcut, mac: boolean): string {
-  const parts = shortcut
-    .split(/\+(?=.)/)
-    .map((part) => named[part] ?? (part.length === 1 ? part.toUpperCase() : part));
-  if (!mac) return parts.map((part) => (part === 'Mod' ? 'Ctrl' : part)).join('+');
-  const signs: Record<string, string> = { Mod: '⌘', Shift: '⇧', Delete: '⌫' };
+  const parts = shortcut.split(/\+(?=.)/);
+  const printedKey = (key: string) => named[key] ?? (key.length === 1 ? key.toUpperCase() : key);
+  if (!mac) return parts.map((part) => held[part] ?? printedKey(part)).join('+');
   const order = ['Shift', 'Mod'];
   return parts
     .toSorted((a, b) => (order.indexOf(a) + 1 || 9) - (order.indexOf(b) + 1 || 9))
-    .map((part) => signs[part] ?? part)
+    .map((part) => onMacs[part] ?? printedKey(part))
     .join('');
 }
 

@@ -171,5 +171,5 @@ const usualRows = 16;
 const told = 3;
 
 function shortWord(row: string): string {
-  return row === 'house' ? ` ${says.beyondLimit}` : ' short';
+  return ` ${row === 'house' ? says.beyondLimit : says.short}`;
 }

@@ -30,13 +30,13 @@ export function OtherExhaust({ fans, onChange }: OtherExhaustProps) {
           <NameField
             label={says.name(i + 1)}
             value={fan.name}
-            onCommit={(name) => replace('rename fan', i, { name })}
+            onCommit={(name) => replace(words.edits.house.renameFan, i, { name })}
           />
           <QuantityField
             label={says.flow(fan.name || says.fan(i + 1))}
             value={formatFlow(fan.flow, units)}
             parse={(text) => parseFlow(text, units)}
-            onCommit={(flow) => replace('change other exhaust', i, { flow })}
+            onCommit={(flow) => replace(words.edits.house.otherExhaust, i, { flow })}
           />
           <IconButton
             icon="remove"

@@ -65,7 +65,7 @@ export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
             max={radii.most}
             step={radii.step}
             isDisabled={!rounded}
-            text={(value) => (rounded ? formatNumber(value, 2) : 'none')}
+            text={(value) => (rounded ? formatNumber(value, 2) : says.none)}
             onChange={(radiusRatio) => choose({ ...choice, radiusRatio })}
           />
         </div>

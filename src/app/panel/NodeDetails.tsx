@@ -242,7 +242,7 @@ function Place({ node }: { node: Node }) {
             value={formatLength(node.at[axis], units)}
             parse={(text) => parseLength(text, units, { negative: true })}
             onCommit={(value) =>
-              board.dispatch('move', (job) => {
+              board.dispatch(words.edits.route.moveNode, (job) => {
                 const at: Vec3 = [...node.at];
                 at[axis] = value;
                 setNodePosition(job, schemeId, node.id, at);

@@ -30,9 +30,9 @@ export function Warmth({ id, result }: { id: string; result: SegmentResult | und
       <h3>{says.heading}</h3>
       <QuantityField
         label={says.insulation}
-        value={thickness === 0 ? 'none' : show(thickness)}
+        value={thickness === 0 ? says.none : show(thickness)}
         parse={(text) =>
-          /^\s*none\s*$/i.test(text)
+          /^\s*none\s*$/i.test(text) || text.trim() === says.none
             ? { ok: true, value: 0 }
             : within(parseLength(text, units), 0, 0.3, says.insulation, show)
         }

@@ -130,7 +130,7 @@ function quantity({ part }: CostLine, units: System): string {
 }
 
 function unitWord(unit: 'm' | 'm2' | 'piece', units: System): string {
-  if (unit === 'piece') return 'each';
+  if (unit === 'piece') return says.each;
   if (unit === 'm') return units === 'imperial' ? says.aFoot : says.aMetre;
   return units === 'imperial' ? says.aSquareFoot : says.aSquareMetre;
 }

@@ -106,9 +106,9 @@ function Progress({ run }: { run: Run }) {
   if (examined === null) return null;
   const words = says.examined(formatLarge(examined));
   if (run.state !== 'running')
-    return <span className="search-count">{run.state === 'cancelled' ? `Called off: ${words}` : words}</span>;
+    return <span className="search-count">{run.state === 'cancelled' ? says.calledOff(words) : words}</span>;
   return (
-    <ProgressBar className="search-progress" isIndeterminate aria-label={says.calledOff} valueLabel={words}>
+    <ProgressBar className="search-progress" isIndeterminate aria-label={says.searching} valueLabel={words}>
       <span className="search-track" aria-hidden="true">
         <span />
       </span>

@@ -111,10 +111,13 @@ function Row({ route, shown, canDraw, isScheme, onPoint, onChoose, onDraw }: Row
   );
 }
 
-const ways = [
-  ['west', 'east'],
-  ['south', 'north'],
-  ['down', 'up'],
+const { ways } = words.routeSearch;
+
+/** Against and along each axis. */
+const waysAlong = [
+  [ways.within.west, ways.within.east],
+  [ways.within.south, ways.within.north],
+  [ways.within.down, ways.within.up],
 ] as const;
 
 /** "Up 1'-4", north 11'-7"": the legs in the order of the air. */
@@ -124,7 +127,7 @@ function legWords({ points }: FoundRoute, units: UnitSystem): string {
     const axis = ([0, 1, 2] as const).reduce((most, each) =>
       Math.abs(to[each] - from[each]) > Math.abs(to[most] - from[most]) ? each : most,
     );
-    const way = ways[axis][to[axis] > from[axis] ? 1 : 0];
+    const way = waysAlong[axis][to[axis] > from[axis] ? 1 : 0];
     return `${way}\u00a0${formatLength(distance(from, to), units, { atMost: 1 })}`;
   });
   return legs.join(', ');

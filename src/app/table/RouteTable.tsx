@@ -57,7 +57,7 @@ export default function RouteTable() {
     const doomed =
       here.kind === 'node' ? { nodes: [here.id], segments: [] } : { nodes: [], segments: [here.id] };
     wantsFocus.current = true;
-    board.dispatch('delete', (job) => deleteSelection(job, state.schemeId, doomed));
+    board.dispatch(words.edits.route.delete, (job) => deleteSelection(job, state.schemeId, doomed));
     const left = traceRoute(board.getState().job, state.schemeId);
     const next = Math.min(at.row, left.length - 1);
     setPlace({ row: Math.max(0, next), column: at.column });

@@ -93,7 +93,7 @@ function nodeCell(state: BoardState, row: NodeRow, column: ColumnId): Cell {
     return {
       text: formatLength(node.at[axis], units),
       typed: (text) =>
-        asked(parsePlace(text, units, node.at[axis]), 'move', (value) => (job) => {
+        asked(parsePlace(text, units, node.at[axis]), words.edits.route.moveNode, (value) => (job) => {
           const at: Vec3 = [node.at[0], node.at[1], node.at[2]];
           at[axis] = value;
           setNodePosition(job, schemeId, row.id, at);

@@ -9,6 +9,7 @@ export const catching = {
 };
 
 export const sheet = {
+  short: 'short',
   beyondLimit: 'beyond the limit',
   label: 'Comparison',
   at: (speed: string, flow: string) => `at ${speed}; the cooktop asks for ${flow}.`,

@@ -17,6 +17,7 @@ export const job = {
 };
 
 export const route = {
+  moveNode: 'move',
   cut: 'cut',
   paste: 'paste',
   lineUp: 'line up',
@@ -65,6 +66,8 @@ export const kitchen = {
 };
 
 export const house = {
+  renameFan: 'rename fan',
+  otherExhaust: 'change other exhaust',
   appliances: 'change combustion appliances',
   volume: 'change house volume',
   floorArea: 'change floor area',

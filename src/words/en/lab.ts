@@ -80,6 +80,7 @@ export const turn = {
   mitre: 'A mitre has no radius: its corner is cut square.',
   noRoom: 'The legs beside this turn have no room for such an arc.',
   kind: 'Kind of bend',
+  none: 'none',
   ratio: 'Radius over diameter, r/D',
   question: 'How much air gets out with the turn made like this?',
   apply: 'Apply to my drawing',

@@ -15,6 +15,7 @@ export const pressure = {
 
 export const ledger = {
   house: 'House',
+  friction: 'friction',
   drawingIn: 'drawing the air in through leaks and make-up openings',
   helps: (fan: string) => `${fan}, which helps`,
 };

@@ -24,6 +24,7 @@ export const data = {
 export const warmth = {
   heading: 'Warmth',
   insulation: 'Insulation',
+  none: 'none',
   inlet: 'Air comes in at',
   outlet: 'Air leaves at',
   coldest: 'Coldest inside wall',

@@ -13,6 +13,7 @@ export const dialog = {
   example: 'example',
   squareFeet: (area: string) => `${area} sq ft`,
   squareMetres: (area: string) => `${area} m²`,
+  each: 'each',
   aFoot: 'a foot',
   aMetre: 'a metre',
   aSquareFoot: 'a square foot',

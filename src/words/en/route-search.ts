@@ -4,8 +4,9 @@ export const panel = {
   heading: 'Find a route',
   search: 'Search',
   hood: 'From the hood',
+  calledOff: (what: string) => `Called off: ${what}`,
   examined: (states: string) => `${states} states examined`,
-  calledOff: 'Searching',
+  searching: 'Searching',
   changed: 'The room has changed since this search. Search again before relying on it.',
   caution:
     'Each route was drawn, solved and measured against the blocks. What is not drawn is not known: look for wiring, pipes and framing before anything is cut, and keep the clearances that the hood’s instructions and the local code ask for. Nothing that carries the house is cut without whoever answers for it.',
@@ -48,6 +49,15 @@ export const results = {
 };
 
 export const ways = {
+  /** As they stand within a sentence. */
+  within: {
+    up: 'up',
+    down: 'down',
+    north: 'north',
+    south: 'south',
+    east: 'east',
+    west: 'west',
+  },
   up: 'Up',
   north: 'North',
   east: 'East',

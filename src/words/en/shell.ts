@@ -97,3 +97,17 @@ export const delivered = {
   more: (delivered: string, by: string) => `${delivered}; ${by} more.`,
   less: (delivered: string, by: string) => `${delivered}; ${by} less.`,
 };
+
+/** What stands on the keys. */
+export const keys = {
+  escape: 'Esc',
+  space: 'Space',
+  enter: 'Enter',
+  tab: 'Tab',
+  backspace: 'Backspace',
+  delete: 'Delete',
+  menu: 'ContextMenu',
+  control: 'Ctrl',
+  shift: 'Shift',
+  alt: 'Alt',
+};

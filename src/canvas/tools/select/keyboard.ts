@@ -49,7 +49,7 @@ export function editByKey(context: ToolContext, input: KeyInput): Phase | boolea
       board.set({ selection: nothing });
       return true;
     case 'delete':
-      board.dispatch('delete', (draft) => deleteSelected(draft, schemeId, selection));
+      board.dispatch(words.edits.route.delete, (draft) => deleteSelected(draft, schemeId, selection));
       board.set({ selection: nothing });
       context.announce(words.commands.edit.delete.done);
       return true;
