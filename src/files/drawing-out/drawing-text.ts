@@ -3,10 +3,7 @@
  * surrogates and what no format may hold fall away.
  */
 export function oneLine(text: string): string {
-  return text
-    .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
-    .replace(/[\ufdd0-\ufdef\ufffe\uffff]/g, '')
-    .replace(/\p{Cs}/gu, '\ufffd');
+  return text.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ').replace(/[\p{Cs}\ufdd0-\ufdef\ufffe\uffff]/gu, '');
 }
 
 /** Text for XML: one line, with the five signs that mean something written as entities. */
