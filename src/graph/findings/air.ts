@@ -1,11 +1,14 @@
 import { dewPoint } from '../../hydraulics/heat.ts';
 import { formatDiameter, formatTemperature, formatVelocity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Places, sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { ruleLimit, ruleOf, ruleOn } from '../rules.ts';
 import type { Solved } from '../solution.ts';
 import { finding } from './drawing.ts';
 import type { Ran, SolvedScheme } from './solved.ts';
+
+const says = words.findings.air;
 
 /** What the air in the duct does: too fast, too slow, or too cold. */
 export function airFindings(scheme: SolvedScheme, places: Places): Finding[] {
@@ -30,7 +33,7 @@ function velocities(ran: Ran, { units, profile }: SolvedScheme, places: Places):
   if (!top || limit === undefined || typeof limit === 'number' || !ruleOn(profile, 'velocity')) return [];
   const [least, most] = limit;
   const run = top.solved.path.flatMap((id) => top.solved.segments.get(id) ?? []);
-  const band = `${formatVelocity(least, units)} to ${formatVelocity(most, units)}`;
+  const band = says.band(formatVelocity(least, units), formatVelocity(most, units));
   const say = (rule: string, legs: typeof run, words: string, remedy: string): Finding[] => {
     const [first] = legs;
     if (!first) return [];
@@ -44,7 +47,13 @@ function velocities(ran: Ran, { units, profile }: SolvedScheme, places: Places):
           rule,
           'note',
           { nodes: [ran.node], segments: legs.map(({ id }) => id) },
-          `${sentence(places.leg(extreme.id))} has ${formatVelocity(extreme.velocity, units)} at ${top.name}, ${words} the advisory ${band}.`,
+          says.outside(
+            sentence(places.leg(extreme.id)),
+            formatVelocity(extreme.velocity, units),
+            top.name,
+            words,
+            band,
+          ),
           { remedy, source: row.source },
         ),
         id: `${rule}:${ran.node}`,
@@ -55,14 +64,14 @@ function velocities(ran: Ran, { units, profile }: SolvedScheme, places: Places):
     ...say(
       'velocity-high',
       run.filter(({ velocity }) => velocity > most),
-      'above',
-      'A larger duct is quieter and lets more air out.',
+      says.above,
+      says.larger,
     ),
     ...say(
       'velocity-low',
       run.filter(({ velocity }) => velocity < least),
-      'below',
-      'Slow air lets grease settle: keep the duct short, sloped to where it can be cleaned, and reachable.',
+      says.below,
+      says.slow,
     ),
   ];
 }
@@ -93,14 +102,16 @@ function condensation(ran: Ran, { scene, units }: SolvedScheme, places: Places):
         'condensation',
         'warning',
         { nodes: [ran.node], segments: coldest.legs.map(({ id }) => id) },
-        `With ${formatTemperature(outdoorTemperature, units)} outdoors the inside of ${places.leg(first.id)} falls to ${formatTemperature(first.wallTemperature, units)} at ${coldest.name}, below the dew point of the kitchen air (${formatTemperature(dewPoint(temperature, humidity), units)}): water and grease run back down the duct.`,
+        says.condenses(
+          formatTemperature(outdoorTemperature, units),
+          places.leg(first.id),
+          formatTemperature(first.wallTemperature, units),
+          coldest.name,
+          formatTemperature(dewPoint(temperature, humidity), units),
+        ),
         {
-          remedy:
-            thickest === null
-              ? 'Insulation alone does not prevent it: keep the duct inside the heated space.'
-              : `Wrap the cold legs with ${formatDiameter(thickest, units)} of insulation or more, and slope the duct to the outside.`,
-          source:
-            'Magnus dew point and heat transfer through the wall, from memory; films and wrap are common practice',
+          remedy: thickest === null ? says.notByInsulation : says.insulate(formatDiameter(thickest, units)),
+          source: says.condensationSource,
         },
       ),
       id: `condensation:${ran.node}`,

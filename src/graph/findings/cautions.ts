@@ -1,9 +1,12 @@
 import { findCap, findMaterial } from '../../hydraulics/catalogue.ts';
 import { formatArea } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import type { Vec3 } from '../document.ts';
 import { sentence } from '../places.ts';
 import type { Finding, RouteNode } from '../route.ts';
 import { type Drawing, finding, type Rule } from './drawing.ts';
+
+const says = words.findings.cautions;
 
 /** An end within this of an exit face is taken to come out through it, m. */
 const atTheFace = 0.4;
@@ -21,16 +24,19 @@ export const ductInGrease: Rule = ({ route, topology, places }) => {
   return [...legs].flatMap(([material, segments]) => {
     const row = findMaterial(material);
     if (!row) return [];
-    const where =
-      segments.length === 1 ? places.leg(segments[0] as string) : `${segments.length} legs of the run`;
+    const where = segments.length === 1 ? places.leg(segments[0] as string) : says.legs(segments.length);
     const name = row.name.charAt(0).toLowerCase() + row.name.slice(1);
     return [
       finding(
         `${material}-duct`,
         material === 'aluminium' ? 'warning' : 'danger',
         { segments },
-        `${sentence(where)} ${segments.length === 1 ? 'is' : 'are'} ${row.id === 'smooth-plastic' ? 'smooth plastic' : name}. ${row.caution ?? ''}`.trim(),
-        { remedy: 'Use smooth rigid metal duct; the local code decides.', source: 'common practice' },
+        (segments.length === 1 ? says.oneIs : says.manyAre)(
+          sentence(where),
+          row.id === 'smooth-plastic' ? says.smoothPlastic : name,
+          row.caution ?? '',
+        ).trim(),
+        { remedy: says.useSmooth, source: says.practice },
       ),
     ];
   });
@@ -44,15 +50,14 @@ export const caps: Rule = ({ route, topology, places }) =>
     const row = asked === undefined ? undefined : findCap(asked);
     const findings: Finding[] = [];
     if (!row) {
-      const what =
-        asked === undefined ? 'has no kind chosen' : `is a "${asked}", which the catalogue does not have`;
+      const what = asked === undefined ? says.noKind : says.unknownKind(asked);
       findings.push(
         finding(
           'unknown-cap',
           'warning',
           { nodes: [node.id] },
-          `${sentence(places.node(node.id))} ${what}; it is computed as an open end.`,
-          { remedy: 'Choose a cap from the list.' },
+          says.noCap(sentence(places.node(node.id)), what),
+          { remedy: says.chooseCap },
         ),
       );
     }
@@ -62,8 +67,8 @@ export const caps: Rule = ({ route, topology, places }) =>
           'screened-cap',
           'warning',
           { nodes: [node.id] },
-          `${sentence(places.node(node.id))} has a screen: grease and lint clog it until little air passes.`,
-          { remedy: 'Choose a cap without a screen, or clean it often.', source: 'common practice' },
+          says.screen(sentence(places.node(node.id))),
+          { remedy: says.noScreen, source: says.practice },
         ),
       );
     }
@@ -76,13 +81,10 @@ export const leaks: Rule = ({ scheme, places, units }) =>
     leak === undefined
       ? []
       : [
-          finding(
-            'leak',
-            'error',
-            { nodes: [id] },
-            `The duct has a hole of ${formatArea(leak, units)} at ${places.node(id)}: air and grease leave there, and not outdoors.`,
-            { remedy: 'Close it with metal tape or mastic made for it.', source: 'common practice' },
-          ),
+          finding('leak', 'error', { nodes: [id] }, says.hole(formatArea(leak, units), places.node(id)), {
+            remedy: says.closeHole,
+            source: says.practice,
+          }),
         ],
   );
 
@@ -99,8 +101,8 @@ export const whereItEnds: Rule = (drawing) => {
       'exit-not-shown',
       drawing.exits.length > 0 ? 'warning' : 'note',
       { nodes: [node.id] },
-      `${sentence(places.node(node.id))} is not at an outside wall or roof on the sheets, and the drawing cannot tell whether it is outdoors: ending a duct in an attic, crawl space or soffit puts grease and moisture there.`,
-      { remedy: 'Carry the duct to the outdoors.', source: 'common practice' },
+      says.indoors(sentence(places.node(node.id))),
+      { remedy: says.carryOut, source: says.practice },
     ),
   );
 };

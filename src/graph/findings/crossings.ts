@@ -1,7 +1,10 @@
+import { words } from '../../words/index.ts';
 import type { Vec3 } from '../document.ts';
 import type { RouteSegment } from '../route.ts';
 import { add, distance, dot, scale, subtract } from '../vector.ts';
 import { type Drawing, finding, type Rule } from './drawing.ts';
+
+const says = words.findings.crossings;
 
 /** Centre lines that pass within this of each other cross, m. */
 const reach = 0.01;
@@ -30,8 +33,11 @@ export const crossings: Rule = ({ route, places }) => {
             'crossing',
             'error',
             { segments },
-            `${places.leg(segments[0] as string).replace(/^the/, 'The')} runs through ${places.leg(segments[1] as string)}.`,
-            { remedy: 'Move one of them, or put a node where they should join.' },
+            says.through(
+              places.leg(segments[0] as string).replace(/^the/, 'The'),
+              places.leg(segments[1] as string),
+            ),
+            { remedy: says.part },
           ),
         );
       }

@@ -1,8 +1,11 @@
+import { words } from '../../words/index.ts';
 import { type Places, sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { speedCurve } from '../speeds.ts';
 import { finding } from './drawing.ts';
 import type { Ran, SolvedScheme } from './solved.ts';
+
+const says = words.findings.fans;
 
 /** What the fans' data leave open, and how the fans stand against each other. */
 export function fanFindings(scheme: SolvedScheme, places: Places): Finding[] {
@@ -26,8 +29,8 @@ function assumedCurves({ node, hood }: Ran): Finding[] {
     at(
       node,
       `${hood.id}/${speeds.join('+')}`,
-      finding('fan-assumed', 'note', { nodes: [node] }, `${hood.name}, ${speeds.join(', ')}: ${words}`, {
-        remedy: 'Enter the curve from the data sheet where there is one.',
+      finding('fan-assumed', 'note', { nodes: [node] }, says.assumed(hood.name, speeds.join(', '), words), {
+        remedy: says.enterCurve,
         source: 'assumption',
       }),
     ),
@@ -40,9 +43,9 @@ function stalls({ node, hood, speeds }: Ran): Finding[] {
       at(
         node,
         `${hood.id}/${name}`,
-        finding('stall', 'warning', { nodes: [node] }, `${hood.name}, ${name}: ${note.message}`, {
-          remedy: 'Give the fan less resistance, so that it works beyond the rising part of its curve.',
-          source: 'common practice: keep clear of the rising part of a fan curve',
+        finding('stall', 'warning', { nodes: [node] }, says.noted(hood.name, name, note.message), {
+          remedy: says.lessResistance,
+          source: says.risingSource,
         }),
       ),
     ),
@@ -52,8 +55,8 @@ function stalls({ node, hood, speeds }: Ran): Finding[] {
 function backwards({ node, hood, speeds }: Ran): Finding[] {
   const names = speeds.filter(({ outcome }) => outcome.solved && outcome.flow < 0).map(({ name }) => name);
   if (names.length === 0) return [];
-  const message = `At ${names.join(', ')} the air comes back out of ${hood.name}: another fan overpowers it.`;
-  const remedy = 'Give it a duct of its own, or a backdraught damper and more pressure.';
+  const message = says.overpowered(names.join(', '), hood.name);
+  const remedy = says.ownDuct;
   return [finding('backwards', 'danger', { nodes: [node] }, message, { remedy })];
 }
 
@@ -64,16 +67,10 @@ function fansLeftOut({ scene, solutions }: SolvedScheme): Finding[] {
     .filter((node) => node.role === 'fan' && !solutions.every(({ boosters }) => boosters.has(node.id)))
     .map((node) => {
       const placed = scene.boosters.some((booster) => booster.node === node.id);
-      const why = placed
-        ? 'one of its speeds has no curve'
-        : 'it has no fan data behind it, or not one duct in and one out';
-      return finding(
-        'fan-left-out',
-        'warning',
-        { nodes: [node.id] },
-        `A fan in the run is left out of the numbers: ${why}.`,
-        { remedy: 'Choose its fan and set it between two ducts, or judge the run by the hood alone.' },
-      );
+      const why = placed ? says.noCurve : says.noData;
+      return finding('fan-left-out', 'warning', { nodes: [node.id] }, says.leftOut(why), {
+        remedy: says.chooseFan,
+      });
     });
 }
 
@@ -82,15 +79,14 @@ function junctionsLeftOut({ scene, solutions }: SolvedScheme, places: Places): F
   const why = new Map<string, string>();
   for (const { solved } of solutions) for (const [id, reason] of solved.leftOut) why.set(id, reason);
   for (const node of scene.route.nodes.values())
-    if (node.kind === 'hood' && node.segments.length > 1)
-      why.set(node.id, 'ducts that start at one hood are taken to share its collar without a loss');
+    if (node.kind === 'hood' && node.segments.length > 1) why.set(node.id, says.oneCollar);
   return [...why].map(([id, reason]) => {
     const segments = scene.route.nodes.get(id)?.segments ?? [];
     return finding(
       'junction-left-out',
       'warning',
       { nodes: [id], segments },
-      `${sentence(places.node(id))} joins ${segments.length} ducts; the loss where they join is left out of the numbers, so the air delivered is overstated: ${reason}.`,
+      says.noJunctionLoss(sentence(places.node(id)), segments.length, reason),
     );
   });
 }

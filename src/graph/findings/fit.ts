@@ -1,12 +1,15 @@
 import { findBend, findInline } from '../../hydraulics/catalogue.ts';
 import { area } from '../../hydraulics/section.ts';
 import { formatLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { bendOf, materialOf } from '../inference/laid.ts';
 import { roomIn } from '../inference/turns.ts';
 import { sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { sectionWords } from '../sections.ts';
 import { type Drawing, finding, type Rule } from './drawing.ts';
+
+const says = words.findings.fit;
 
 /** Bends and cones that are longer than the leg that has to hold them. */
 export const bendsThatDoNotFit: Rule = ({ route, places, units }) => {
@@ -18,16 +21,16 @@ export const bendsThatDoNotFit: Rule = ({ route, places, units }) => {
     const [one, other] = nodes;
     const what = one
       ? other
-        ? `${places.node(one)} and ${places.node(other)} do`
-        : `${places.turn(one)}, does`
-      : `the change of size at ${places.node(leg.from)} does`;
+        ? says.twoBends(places.node(one), places.node(other))
+        : says.bend(places.turn(one))
+      : says.change(places.node(leg.from));
     findings.push(
       finding(
         'does-not-fit',
         'error',
         { nodes, segments: [leg.id] },
-        `${sentence(what)} not fit: ${places.leg(leg.id)} is ${formatLength(-room, units)} too short.`,
-        { remedy: 'Move the turn, or choose a bend of smaller radius or two that share the angle.' },
+        says.tooShort(sentence(what), places.leg(leg.id), formatLength(-room, units)),
+        { remedy: says.moveTurn },
       ),
     );
   }
@@ -51,17 +54,20 @@ export const smallerThanCollar: Rule = ({ route, hoods, topology, places, units 
       .filter((leg) => area(leg.section) < 0.99 * area(collar.section));
     const [first] = small;
     if (!first) continue;
-    const where =
-      small.length === 1 ? sentence(places.leg(first.id)) : `From ${places.node(first.from)} on, the duct`;
+    const where = small.length === 1 ? sentence(places.leg(first.id)) : says.fromOn(places.node(first.from));
     findings.push(
       finding(
         'smaller-than-collar',
         'warning',
         { nodes: [collar.node], segments: small.map((leg) => leg.id) },
-        `${where} is ${sectionWords(first.section, units)}, smaller than the hood's ${sectionWords(collar.section, units)} collar.`,
+        says.smallerThanCollar(
+          where,
+          sectionWords(first.section, units),
+          sectionWords(collar.section, units),
+        ),
         {
-          remedy: `Run ${sectionWords(collar.section, units)} from the collar to the cap.`,
-          source: 'common practice: never reduce below the collar',
+          remedy: says.runCollarSize(sectionWords(collar.section, units)),
+          source: says.collarSource,
         },
       ),
     );
@@ -79,8 +85,13 @@ export const partsBeyondTheEnd: Rule = ({ route, scheme, places, units }) =>
         'part-beyond-end',
         'warning',
         { segments: [segment.id] },
-        `A ${part.name ?? part.kind} is placed ${formatLength(part.at, units)} along ${places.leg(segment.id)}, which is ${formatLength(leg.length, units)} long; it is computed at its end.`,
-        { remedy: 'Move the part back onto the leg.' },
+        says.beyondLeg(
+          part.name ?? part.kind,
+          formatLength(part.at, units),
+          places.leg(segment.id),
+          formatLength(leg.length, units),
+        ),
+        { remedy: says.moveBack },
       );
       return [{ ...found, id: `${found.id}/${index}` }];
     });
@@ -102,8 +113,8 @@ function unknownMaterials({ scheme, places, route }: Drawing): Finding[] {
         'unknown-material',
         'warning',
         { segments: [segment.id] },
-        `${sentence(places.leg(segment.id))} is of "${asked}", which the catalogue does not have; it is computed as ${id}.`,
-        { remedy: 'Choose a material from the list.' },
+        says.unknownMaterial(sentence(places.leg(segment.id)), asked, id),
+        { remedy: says.chooseMaterial },
       ),
     ];
   });
@@ -116,14 +127,14 @@ function unknownBends({ scheme, places, route, topology }: Drawing): Finding[] {
     if (!upstream || !drawn) return [];
     const { id, asked } = bendOf(drawn, upstream.section, upstream.material, scheme);
     if (!asked) return [];
-    const why = findBend(asked) ? 'does not suit the section of this duct' : 'is not in the catalogue';
+    const why = findBend(asked) ? says.wrongSection : says.notInCatalogue;
     return [
       finding(
         'unknown-bend',
         'warning',
         { nodes: [node.id] },
-        `${sentence(places.turn(node.id))}: the bend "${asked}" ${why}; it is computed as ${id}.`,
-        { remedy: 'Choose a bend from the list.' },
+        says.unknownBend(sentence(places.turn(node.id)), asked, why, id),
+        { remedy: says.chooseBend },
       ),
     ];
   });
@@ -134,16 +145,17 @@ function unknownInline({ scheme, places, route }: Drawing): Finding[] {
     (segment.fittings ?? []).flatMap((part, index) => {
       if (!route.segments.has(segment.id)) return [];
       if (part.user !== undefined || findInline(part.kind) !== undefined) return [];
-      const why =
-        part.kind === 'user'
-          ? 'has no loss entered'
-          : `is a "${part.kind}", which the catalogue does not have`;
+      const why = part.kind === 'user' ? says.noLoss : says.unknownPart(part.kind);
       const found = finding(
         'unknown-part',
         'error',
         { segments: [segment.id] },
-        `${sentence(part.name ? `the part "${part.name}"` : 'a part')} in ${places.leg(segment.id)} ${why}; it is left out of the numbers.`,
-        { remedy: 'Choose a part from the list, or enter its loss from its data sheet.' },
+        says.partLeftOut(
+          sentence(part.name ? says.namedPart(part.name) : says.somePart),
+          places.leg(segment.id),
+          why,
+        ),
+        { remedy: says.choosePart },
       );
       return [{ ...found, id: `${found.id}/${index}` }];
     }),

@@ -1,22 +1,25 @@
+import { words } from '../../words/index.ts';
 import type { Piece } from '../inference/topology.ts';
 import { sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { type Drawing, finding, type Rule } from './drawing.ts';
 
+const says = words.findings.whole;
+
 /** Nothing to blow, or nothing drawn. */
 export const noHood: Rule = ({ scheme, hoods, topology }) => {
   if (scheme.nodes.length === 0) {
     return [
-      finding('nothing-drawn', 'note', {}, 'Nothing is drawn in this scheme yet.', {
-        remedy: 'Place a hood and draw its duct from the collar to the outside.',
+      finding('nothing-drawn', 'note', {}, says.nothing, {
+        remedy: says.placeHood,
       }),
     ];
   }
   const findings: Finding[] = [];
   if (!scheme.nodes.some((node) => node.role === 'hood')) {
     findings.push(
-      finding('no-hood', 'error', {}, 'The run has no hood, so there is no fan to move the air.', {
-        remedy: 'Place a hood at the start of the run.',
+      finding('no-hood', 'error', {}, says.noHood, {
+        remedy: says.hoodAtStart,
       }),
     );
   }
@@ -24,21 +27,15 @@ export const noHood: Rule = ({ scheme, hoods, topology }) => {
     if (node.role !== 'hood') continue;
     if (!hoods.some((hood) => hood.id === node.hood)) {
       findings.push(
-        finding(
-          'unknown-hood',
-          'error',
-          { nodes: [node.id] },
-          'A hood on the sheet has no hood data behind it.',
-          {
-            remedy: 'Choose which of the hoods of this job stands there.',
-          },
-        ),
+        finding('unknown-hood', 'error', { nodes: [node.id] }, says.noHoodData, {
+          remedy: says.chooseHood,
+        }),
       );
     }
     if (topology.legs.get(node.id)?.length === 0) {
       findings.push(
-        finding('bare-hood', 'warning', { nodes: [node.id] }, 'No duct is connected to the hood.', {
-          remedy: 'Draw a duct from its collar.',
+        finding('bare-hood', 'warning', { nodes: [node.id] }, says.noDuct, {
+          remedy: says.drawFromCollar,
         }),
       );
     }
@@ -56,8 +53,8 @@ function endsOf({ route, topology, places }: Drawing, piece: Piece): Finding[] {
   if (piece.exits.length === 0) {
     const segments = piece.segments.map((segment) => segment.id);
     return [
-      finding('no-exit', 'error', { nodes: piece.hoods, segments }, 'The run has no way out.', {
-        remedy: 'Draw it on to the outside and end it in a cap.',
+      finding('no-exit', 'error', { nodes: piece.hoods, segments }, says.noExit, {
+        remedy: says.drawOn,
       }),
     ];
   }
@@ -65,24 +62,14 @@ function endsOf({ route, topology, places }: Drawing, piece: Piece): Finding[] {
     const segments = route.nodes.get(id)?.segments ?? [];
     if (capped.length > 0) {
       const where = places.leg(segments[0] as string);
-      return finding(
-        'open-branch',
-        'error',
-        { nodes: [id], segments },
-        `${sentence(where)} ends open, so air leaves there and not at the cap.`,
-        { remedy: 'Carry the branch to a cap, or delete it.' },
-      );
+      return finding('open-branch', 'error', { nodes: [id], segments }, says.openBranch(sentence(where)), {
+        remedy: says.carryToCap,
+      });
     }
-    return finding(
-      'open-end',
-      'warning',
-      { nodes: [id], segments },
-      'The duct ends open, without a cap; it is computed as a plain open end, which loses all of the velocity pressure (C = 1).',
-      {
-        remedy: 'End it in a cap outdoors.',
-        source: 'from memory: an abrupt exit loses one velocity pressure',
-      },
-    );
+    return finding('open-end', 'warning', { nodes: [id], segments }, says.openEnd, {
+      remedy: says.endInCap,
+      source: says.exitSource,
+    });
   });
 }
 
@@ -96,26 +83,14 @@ export const loosePieces: Rule = ({ topology }) => {
       const [id] = piece.nodes as [string];
       const cap = topology.nodes.get(id)?.role === 'cap';
       findings.push(
-        finding(
-          'loose',
-          'warning',
-          { nodes: [id] },
-          `A ${cap ? 'cap' : 'point'} stands alone, with no duct to it.`,
-          {
-            remedy: cap ? 'Draw the duct to it.' : 'Delete it.',
-          },
-        ),
+        finding('loose', 'warning', { nodes: [id] }, cap ? says.lonelyCap : says.lonelyPoint, {
+          remedy: cap ? says.drawTo : says.delete,
+        }),
       );
     } else if (anyHood) {
       const segments = piece.segments.map((segment) => segment.id);
       findings.push(
-        finding(
-          'gap',
-          'error',
-          { nodes: piece.nodes, segments },
-          'A piece of duct is not connected to the hood: there is a gap in the run.',
-          { remedy: 'Drag its end onto the run until the two join.' },
-        ),
+        finding('gap', 'error', { nodes: piece.nodes, segments }, says.gap, { remedy: says.dragEnd }),
       );
     }
   }
@@ -126,24 +101,12 @@ export const loosePieces: Rule = ({ topology }) => {
 export const brokenLegs: Rule = ({ route, topology, places }) => {
   const findings = topology.broken.map((segment) =>
     segment.from === segment.to
-      ? finding(
-          'zero-length',
-          'error',
-          { segments: [segment.id] },
-          'A leg starts and ends at the same point; it is left out.',
-          {
-            remedy: 'Delete it.',
-          },
-        )
-      : finding(
-          'missing-end',
-          'error',
-          { segments: [segment.id] },
-          'A leg has an end that is not on the sheet; it is left out.',
-          {
-            remedy: 'Delete it and draw it again.',
-          },
-        ),
+      ? finding('zero-length', 'error', { segments: [segment.id] }, says.samePoint, {
+          remedy: says.delete,
+        })
+      : finding('missing-end', 'error', { segments: [segment.id] }, says.endMissing, {
+          remedy: says.drawAgain,
+        }),
   );
   for (const leg of route.segments.values()) {
     if (leg.length >= 1e-6) continue;
@@ -152,8 +115,8 @@ export const brokenLegs: Rule = ({ route, topology, places }) => {
         'zero-length',
         'error',
         { nodes: [leg.from, leg.to], segments: [leg.id] },
-        `${sentence(places.leg(leg.id))} has no length.`,
-        { remedy: 'Move one of its ends, or merge the two.' },
+        says.noLength(sentence(places.leg(leg.id))),
+        { remedy: says.moveEnd },
       ),
     );
   }
@@ -163,13 +126,9 @@ export const brokenLegs: Rule = ({ route, topology, places }) => {
 /** Segments that close a ring. */
 export const loops: Rule = ({ flow, places }) =>
   flow.closing.map((segment) =>
-    finding(
-      'loop',
-      'warning',
-      { segments: [segment.id] },
-      `${sentence(places.leg(segment.id))} closes a loop; the air divides between the two ways round.`,
-      { remedy: 'If that is not meant, delete one of the legs.' },
-    ),
+    finding('loop', 'warning', { segments: [segment.id] }, says.loop(sentence(places.leg(segment.id))), {
+      remedy: says.deleteOne,
+    }),
   );
 
 /** A cap that duct passes through. */
@@ -177,11 +136,7 @@ export const capsInTheRun: Rule = ({ route, topology }) =>
   [...route.nodes.values()]
     .filter((node) => node.segments.length > 1 && topology.nodes.get(node.id)?.role === 'cap')
     .map((node) =>
-      finding(
-        'cap-in-run',
-        'error',
-        { nodes: [node.id], segments: node.segments },
-        'A cap stands in the middle of the run; it is computed as if it were not there.',
-        { remedy: 'End the run at the cap, or make it a plain turn.' },
-      ),
+      finding('cap-in-run', 'error', { nodes: [node.id], segments: node.segments }, says.capInRun, {
+        remedy: says.endAtCap,
+      }),
     );
