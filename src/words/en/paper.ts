@@ -12,19 +12,18 @@ export const block = {
 };
 
 export const drawing = {
-  atScale: (scale: string, paper: string) => `${scale} on ${paper}`,
   isometric: 'Lengths along the three axes have one scale; the figures count.',
   findings: 'On this drawing',
   more: (count: number) => (count === 1 ? '1 more under Findings' : `${count} more under Findings`),
   noFindings: 'Nothing is marked on this drawing.',
   key: 'Key',
-  leg: 'leg, numbered as in the route schedule',
+  leg: 'leg, as in the route schedule',
   grave: 'dangerous or wrong',
   warning: 'to be looked at',
   flow: 'air flows this way',
   toward: 'duct towards the viewer',
   away: 'duct away from the viewer',
-  centre: 'centre line, to which lengths run',
+  centre: 'centre line: lengths run on it',
   figures: 'Figures go before what is measured on paper.',
   north: 'N',
 };
@@ -40,7 +39,8 @@ export const chart = {
 };
 
 export const findings = {
-  where: (place: string) => `Where: ${place}.`,
+  remedy: (what: string) => `→ ${what}`,
+  where: (place: string) => `Where: ${place.replace(/\.$/, '')}.`,
   source: (source: string) => `Source: ${source}`,
 };
 
@@ -49,5 +49,3 @@ export const formula = {
   sources: 'Source: ',
   with: 'with',
 };
-
-export const contents = 'Job sheet';

@@ -110,7 +110,7 @@ function drawRunName(
   if (!last) return;
   const at = frame.at(last);
   const set = style(type, sizes.small, 'regular', inks.accent, true);
-  label(page, { x: at.x - 2, y: at.y - 1 }, words.paper.chart.run, set, 'right');
+  label(page, { x: at.x - 3, y: at.y - 1.5 }, words.paper.chart.run, set, 'right');
 }
 
 /** Words on a plate, so that no line runs through them. */
@@ -159,9 +159,10 @@ function drawProfile(page: Page, area: Area, { profile }: Solved, { job }: Drawn
     [words.paper.chart.total, { width: 0.55, colour: inks.ink }],
     [words.paper.chart.static, { width: 0.3, colour: inks.ink, dash: [1.6, 1] }],
   ] as const;
+  drawRect(page, { x: right - 26, y: frame.field.y + 0.6, width: 24, height: 8.6 }, { fill: inks.paper });
   key.forEach(([text, line], i) => {
     const y = frame.field.y + 3 + i * 4;
-    label(page, { x: right - 14, y: y + 0.9 }, text, set);
+    page.text({ x: right - 14, y: y + 0.9 }, text, set);
     page.draw({ line }, (path) => {
       path.move({ x: right - 24, y });
       path.line({ x: right - 16, y });

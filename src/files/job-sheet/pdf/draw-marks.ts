@@ -48,9 +48,18 @@ export function drawMarks(page: Page, drawing: SheetDrawing, lie: Lie, type: Typ
   page.within(
     (path) => path.rect(lie.area.x, lie.area.y, lie.area.width, lie.area.height),
     () => {
-      for (const layer of drawing.layers) for (const mark of layer.marks) drawMark(page, mark, lie, type);
+      for (const { id, marks } of drawing.layers)
+        for (const mark of marks) {
+          const pale = drawing.sheet === 'isometric' && (id === 'exits' || id === 'blocks');
+          drawMark(page, pale ? paler(mark) : mark, lie, type);
+        }
     },
   );
+}
+
+/** A face of the room that others are seen through: on paper many of them would make a dark heap. */
+function paler(mark: Mark): Mark {
+  return mark.kind === 'fill' ? { ...mark, opacity: 0.35 } : mark;
 }
 
 function drawMark(page: Page, mark: Mark, lie: Lie, type: Type): void {

@@ -43,36 +43,46 @@ export function drawDrawingPage(page: Page, block: DrawingBlock, drawn: Drawn, t
   return block.drawing === 'isometric' ? words.paper.block.noScale : scale.text;
 }
 
-function atFittingScale(block: DrawingBlock, drawn: Drawn, area: Area, type: Type) {
-  const { job, route } = drawn;
+interface Fitted {
+  readonly scale: StandardScale;
+  readonly drawing: SheetDrawing;
+  readonly bounds: Bounds;
+}
+
+/** The view from an angle may be this much smaller than its frame has room for, so that the room is seen whole. */
+const smallestShare = 0.55;
+
+/**
+ * The drawing at the largest standard scale at which the duct and all that is said of it fits; the room around it
+ * may run to the edge of the paper. A view from an angle has no scale, and shows the room too where it can.
+ */
+function atFittingScale(
+  { drawing: sheet }: DrawingBlock,
+  { job, route }: Drawn,
+  area: Area,
+  type: Type,
+): Fitted {
   const frame = { width: area.width - 2 * free, height: area.height - 2 * free };
-  const nodes = boundsOf([...route.nodes.values()].map(({ at }) => placeOnSheet(at, block.drawing)));
-  const within = (bounds: Bounds | null, ratio: number) =>
-    !bounds ||
-    (((bounds.maxU - bounds.minU) * 1000) / ratio <= frame.width &&
-      ((bounds.maxV - bounds.minV) * 1000) / ratio <= frame.height);
-  const made = (ratio: number) => {
-    const drawing = sheetDrawing({
-      job,
-      route,
-      sheet: block.drawing,
-      scale: ratio,
-      measure: labelMeasure(type),
-    });
-    return { drawing, bounds: boundsOfRoute(drawing) ?? drawing.bounds };
+  const needed = ({ minU, maxU, minV, maxV }: Bounds) =>
+    1000 * Math.max((maxU - minU) / frame.width, (maxV - minV) / frame.height);
+  const nodes = boundsOf([...route.nodes.values()].map(({ at }) => placeOnSheet(at, sheet)));
+  const made = (scale: StandardScale): Fitted => {
+    const drawing = sheetDrawing({ job, route, sheet, scale: scale.ratio, measure: labelMeasure(type) });
+    return { scale, drawing, bounds: boundsOfRoute(drawing) ?? drawing.bounds };
   };
-  let last: { readonly ratio: number; readonly drawing: SheetDrawing; readonly bounds: Bounds } | null = null;
+  let last: Fitted | null = null;
   const scale = fittingScale(job.units, (ratio) => {
-    if (!within(nodes, ratio)) return false;
-    last = { ratio, ...made(ratio) };
-    return within(last.bounds, ratio);
+    if (nodes && needed(nodes) > ratio) return false;
+    last = made({ ratio, text: '' });
+    return needed(last.bounds) <= ratio;
   });
-  const kept = last as {
-    readonly ratio: number;
-    readonly drawing: SheetDrawing;
-    readonly bounds: Bounds;
-  } | null;
-  return { scale, ...(kept?.ratio === scale.ratio ? kept : made(scale.ratio)) };
+  const kept = last as Fitted | null;
+  const found = kept?.scale.ratio === scale.ratio ? { ...kept, scale } : made(scale);
+  if (sheet !== 'isometric') return found;
+  const whole = needed(found.drawing.bounds);
+  const ratio = Math.min(whole, needed(found.bounds) / smallestShare);
+  const turned = made({ ratio, text: words.paper.block.noScale });
+  return { ...turned, bounds: whole <= ratio ? turned.drawing.bounds : turned.bounds };
 }
 
 const roomLayers = new Set(['exits', 'blocks', 'room']);
@@ -109,7 +119,13 @@ function drawColumn(
   const head = style(type, sizes.section, 'semibold', inks.ink, true);
   const quiet = style(type, sizes.small, 'regular', inks.muted, true);
   let y = column.y + free;
-  y += drawLines(page, { x, y }, wrapped(block.caption, width - 8, head), head) + 1;
+  y +=
+    drawLines(
+      page,
+      { x, y },
+      wrapped(block.caption, block.drawing === 'floor' ? width - 8 : width, head),
+      head,
+    ) + 1;
   if (block.drawing === 'floor') drawNorth(page, { x: x + width - 3, y: column.y + free + 4.5 }, type);
   if (block.drawing === 'isometric')
     y += drawLines(page, { x, y }, wrapped(say.isometric, width, quiet), quiet);

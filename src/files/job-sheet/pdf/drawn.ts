@@ -1,7 +1,6 @@
 import type { Job } from '../../../graph/document.ts';
 import type { Finding, Route } from '../../../graph/route.ts';
 import type { SchemeSolution } from '../../../graph/solution.ts';
-import { traceRoute } from '../../../graph/trace.ts';
 
 /** What the drawings and charts of a scheme are made from. */
 export interface Drawn {
@@ -15,18 +14,17 @@ export interface Drawn {
 }
 
 export function drawnOf(job: Job, solution: SchemeSolution): Drawn {
-  const { route, findings, schemeId } = solution;
+  const { route, findings } = solution;
   const placed = findings.filter(
     ({ severity, nodes, segments }) =>
       severity !== 'note' &&
       (nodes.some((id) => route.nodes.has(id)) || segments.some((id) => route.segments.has(id))),
   );
-  const rows = traceRoute(job, schemeId);
   return {
     job,
     solution,
     route,
-    numbers: new Map(rows.flatMap((row) => (row.kind === 'segment' ? [[row.id, row.number]] : []))),
+    numbers: new Map(route.order.map((id, i) => [id, i + 1])),
     lettered: placed.map((finding, i) => ({ letter: letterOf(i), finding })),
   };
 }

@@ -38,6 +38,7 @@ function findingPiece(finding: SheetFinding, { lettered }: Drawn, width: number,
   const grave = finding.severity === 'danger' || finding.severity === 'error';
   const mark = style(type, sizes.body, 'semibold', grave ? inks.danger : inks.ink, true);
   const body = style(type, sizes.body, 'regular', inks.ink, true);
+  const remedy = style(type, sizes.body, 'semibold', inks.ink, true);
   const small = style(type, sizes.small, 'regular', inks.muted, true);
   const wide = Math.min(width - markWidth, most);
   const under = [
@@ -45,8 +46,8 @@ function findingPiece(finding: SheetFinding, { lettered }: Drawn, width: number,
     finding.source && say.source(finding.source),
   ].filter((text) => text !== '');
   const parts = [
-    { lines: wrapped(finding.message, wide, mark), set: { ...mark, colour: inks.ink } },
-    { lines: finding.remedy === '' ? [] : wrapped(finding.remedy, wide, body), set: body },
+    { lines: wrapped(finding.message, wide, body), set: body },
+    { lines: finding.remedy === '' ? [] : wrapped(say.remedy(finding.remedy), wide, remedy), set: remedy },
     { lines: under.flatMap((text) => wrapped(text, wide, small)), set: small },
   ];
   const height = parts.reduce((sum, { lines, set }) => sum + lines.length * lineHeight(set), 0);

@@ -50,7 +50,7 @@ export function formulaPieces(block: FormulaBlock, width: number, type: Type): r
           },
         ]
       : []),
-    ...block.tables.flatMap((table) => tablePieces(table, width, type)),
+    ...block.tables.flatMap((table) => tablePieces(table, width, type, sizes.small)),
   ];
 }
 

@@ -89,9 +89,10 @@ export async function jobSheetPdf(
     const drawn = drawnOf(job, solveScheme(job, sheet.title.schemeId));
     const writer = createWriter(sheet, drawn, size, type, made);
     const first = made.length;
-    inStyle(style, () => writer.opening());
+    const sections = wanted[i] ?? [];
+    if (sections.some(({ id }) => id !== 'drawings')) inStyle(style, () => writer.opening());
     const under: Bookmark[] = [];
-    for (const section of wanted[i] ?? []) {
+    for (const section of sections) {
       await step();
       under.push({ title: section.title, page: inStyle(style, () => writer.section(section)) });
     }
@@ -135,20 +136,25 @@ function createWriter(
   type: Type,
   made: Sheet[],
 ) {
-  let content = title.heading;
+  let current: string | null = null;
+  /** After the drawings, whose pages lie across, the text goes on where it was. */
+  let goesOn = false;
+  const contents = new Map<Page, string[]>();
   const area = inside({ width, height });
   const column = { x: area.x + padding, y: area.y + padding, height: area.height - 2 * padding };
   const textWidth = area.width - 2 * padding;
   const flow: Flow = createFlow(() => {
     const page = createPage(width, height);
-    made.push({ page, about: { title, content, scale: null } });
+    const content = current === null ? [] : [current];
+    contents.set(page, content);
+    made.push({ page, about: { title, contents: content, scale: null } });
     return { page, ...column };
   });
 
   const drawingPage = (block: DrawingBlock) => {
     const page = createPage(height, width);
     const scale = drawDrawingPage(page, block, drawn, type);
-    made.push({ page, about: { title, content: block.caption, scale } });
+    made.push({ page, about: { title, contents: [block.caption], scale } });
   };
 
   return {
@@ -158,21 +164,24 @@ function createWriter(
     },
     /** Index of the page that the section begins on. */
     section(section: SheetSection): number {
-      content = section.title;
       if (section.id === 'drawings' && section.blocks.some(({ kind }) => kind === 'drawing')) {
         const first = made.length;
         for (const block of section.blocks) if (block.kind === 'drawing') drawingPage(block);
-        flow.breakPage();
+        goesOn = true;
         return first;
       }
-      if (section.newPage) flow.breakPage();
+      current = section.title;
+      if (section.newPage && !goesOn) flow.breakPage();
+      goesOn = false;
       let first = made.length;
       const heading = sectionPiece(section.title, textWidth, type);
       flow.add([
         {
           ...heading,
           draw(page, x, y) {
-            first = made.length - 1;
+            first = made.findIndex((sheet) => sheet.page === page);
+            const said = contents.get(page);
+            if (!said?.includes(section.title)) said?.push(section.title);
             heading.draw(page, x, y);
           },
         },

@@ -50,7 +50,7 @@ export function drawKeys(page: Page, drawing: SheetDrawing, onPage: Lie, drawn: 
     maxY: area.y + area.height - 2,
   };
   const feet = new Map<string, At>();
-  const wanted = [...legKeys(drawn, drawing, lie), ...findingKeys(drawn, drawing, lie, feet)];
+  const wanted = [...legKeys(drawn, drawing, lie), ...findingKeys(drawn, drawing, lie, feet, taken)];
   for (const placed of placeLabels(wanted, within, taken, ductBoxes(drawing, lie))) {
     const { minX, minY, maxX, maxY } = placed.box;
     const at = { x: (minX + maxX) / 2 / quarters, y: (minY + maxY) / 2 / quarters };
@@ -150,6 +150,7 @@ function findingKeys(
   { sheet }: SheetDrawing,
   lie: Lie,
   feet: Map<string, At>,
+  texts: readonly Box[],
 ): Wanted[] {
   return lettered.flatMap(({ letter, finding }): Wanted[] => {
     const place = placeOf(finding, route);
@@ -157,12 +158,21 @@ function findingKeys(
     const at = lie.place(placeOnSheet(place.at, sheet));
     feet.set(finding.id, { x: at.x / quarters, y: at.y / quarters });
     const off = (place.width * 1000) / lie.scale / 2;
-    const candidates = ringsAround(
-      at,
-      [1.2, 2.2, 3.4, 4.8].map((by) => off * 1.3 + room * by),
-      letter,
-    );
+    const distances = [1.2, 2.2, 3.4, 4.8].map((by) => off * 1.3 + room * by);
+    const candidates = ringsAround(at, distances, letter).map((candidate) => {
+      const { box, cost } = candidate;
+      const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+      return { ...candidate, cost: cost + 9 * texts.filter((text) => strikes(at, middle, text)).length };
+    });
     return [{ kind: 'finding', id: finding.id, priority: 100, candidates }];
+  });
+}
+
+/** True where a line runs through a box, looked at in twenty places of it. */
+function strikes(from: At, to: At, { minX, minY, maxX, maxY }: Box): boolean {
+  return Array.from({ length: 21 }, (_, i) => i / 20).some((share) => {
+    const [x, y] = [from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share];
+    return x > minX && x < maxX && y > minY && y < maxY;
   });
 }
 

@@ -8,11 +8,19 @@ import { drawLines, lineHeight, wrapped } from './text.ts';
 
 /** Free space on both sides of a cell's text, mm. */
 const gutter = 1.5;
-const padding = 0.9;
+/** A head wider than this goes on in a further line, mm. */
+const widestHead = 26;
+/** Free space above and below it, over the height of a line. */
+const padding = (set: TextStyle) => lineHeight(set) * 0.2;
 
 /** A table `width` mm wide: a head that stands again on every page, a row a piece, notes below. */
-export function tablePieces(table: SheetTable, width: number, type: Type): readonly Piece[] {
-  const { size, widths } = fitted(table, width, type);
+export function tablePieces(
+  table: SheetTable,
+  width: number,
+  type: Type,
+  largest: number = sizes.table,
+): readonly Piece[] {
+  const { size, widths } = fitted(table, width, type, largest);
   const cell = style(type, size);
   const head = headPiece(table, widths, style(type, size - 0.6, 'semibold'), type);
   const rows = table.rows.map((row, i) => {
@@ -28,26 +36,40 @@ export function tablePieces(table: SheetTable, width: number, type: Type): reado
   ];
 }
 
-/** Widths of the columns at the largest size of text at which no figure and no word is broken. */
-function fitted(table: SheetTable, width: number, type: Type) {
-  const sized = [sizes.table, 7.5, sizes.small, 6.5, 6, sizes.tiny].map((size) => {
+/**
+ * Widths of the columns at the largest size of text at which no figure and no word is broken. What is left over goes
+ * to texts first, then to heads, then to the first column of text.
+ */
+function fitted(table: SheetTable, width: number, type: Type, largest: number) {
+  const steps = [sizes.table, 7.5, sizes.small, 6.5, 6, sizes.tiny].filter((size) => size <= largest);
+  const sized = steps.map((size) => {
     const natural = table.columns.map((column, i) => naturalWidth(column, i, table.rows, size, type));
-    return { size, natural, least: natural.reduce((sum, { least }) => sum + least, 0) };
+    const sum = (of: 'least' | 'full') => natural.reduce((all, each) => all + each[of], 0);
+    return { size, natural, least: sum('least'), full: sum('full') };
   });
-  const chosen = sized.find(({ least }) => least <= width) ?? sized[sized.length - 1];
+  const chosen =
+    sized.find(({ size, full }) => size >= sizes.small && full <= width) ??
+    sized.find(({ least }) => least <= width) ??
+    sized[sized.length - 1];
   if (!chosen) return { size: sizes.table, widths: [] };
   const { size, natural, least } = chosen;
-  const wanted = natural.reduce((sum, { full }) => sum + full, 0);
   if (least > width) return { size, widths: natural.map((each) => (each.least * width) / least) };
-  if (wanted > width) {
-    const share = (width - least) / Math.max(1e-9, wanted - least);
-    return { size, widths: natural.map((each) => each.least + (each.full - each.least) * share) };
-  }
-  const texts = table.columns.filter(({ align }) => align === 'left').length;
-  const spare = width - wanted;
-  const grow = (column: SheetColumn) =>
-    texts === 0 ? spare / table.columns.length : column.align === 'left' ? spare / texts : 0;
-  return { size, widths: natural.map((each, i) => each.full + grow(table.columns[i] as SheetColumn)) };
+  const widths = natural.map((each) => each.least);
+  const grow = (to: (i: number) => number) => {
+    const spare = width - widths.reduce((sum, each) => sum + each, 0);
+    const wanted = widths.map((each, i) => Math.max(0, to(i) - each));
+    const all = wanted.reduce((sum, each) => sum + each, 0);
+    const share = all > 0 ? Math.min(1, spare / all) : 0;
+    widths.forEach((each, i) => {
+      widths[i] = each + (wanted[i] ?? 0) * share;
+    });
+  };
+  const isText = (i: number) => table.columns[i]?.align === 'left';
+  grow((i) => (isText(i) ? (natural[i]?.full ?? 0) : 0));
+  grow((i) => natural[i]?.head ?? 0);
+  const spare = width - widths.reduce((sum, each) => sum + each, 0);
+  const first = widths.findIndex((_, i) => isText(i));
+  return { size, widths: widths.map((each, i) => each + (i === Math.max(0, first) ? spare : 0)) };
 }
 
 function naturalWidth(column: SheetColumn, i: number, rows: readonly SheetRow[], size: number, type: Type) {
@@ -62,9 +84,11 @@ function naturalWidth(column: SheetColumn, i: number, rows: readonly SheetRow[],
   const least =
     column.align === 'right' ? whole : Math.max(0, ...texts.map(([t, set]) => longestWord(t, set)));
   const unit = column.unit ? wide(column.unit, head) : 0;
+  const inHead = Math.max(unit, column.symbol ? wide(column.head, head) : longestWord(column.head, head));
   return {
-    least: Math.max(least, unit, longestWord(column.head, head)),
-    full: Math.max(whole, unit, longestWord(column.head, head), Math.min(wide(column.head, head), 30)),
+    least: Math.max(least, inHead),
+    full: Math.max(whole, inHead),
+    head: Math.max(whole, Math.min(wide(column.head, head), widestHead)),
   };
 }
 
@@ -83,11 +107,11 @@ function headPiece(table: SheetTable, widths: readonly number[], set: TextStyle,
   const quiet = { ...set, font: type.regular, colour: inks.muted };
   const cells = table.columns.map(({ head, symbol }, i) => {
     const face = symbol ? { ...set, font: type.italic } : set;
-    return { face, lines: wrapped(head, (widths[i] ?? 0) - 2 * gutter, face) };
+    return { face, lines: wrapped(head, (widths[i] ?? 0) - 2 * gutter + 0.01, face) };
   });
   const units = table.columns.some(({ unit }) => unit) ? 1 : 0;
   const most = Math.max(1, ...cells.map(({ lines }) => lines.length));
-  const height = (most + units) * lineHeight(set) + 2 * padding;
+  const height = (most + units) * lineHeight(set) + 2 * padding(set);
   const width = widths.reduce((sum, each) => sum + each, 0);
   return {
     height,
@@ -102,10 +126,11 @@ function headPiece(table: SheetTable, widths: readonly number[], set: TextStyle,
         const { face, lines } = cells[i] ?? { face: set, lines: [] };
         const wide = widths[i] ?? 0;
         const at = align === 'right' ? left + wide - gutter : left + gutter;
-        const top = y + padding + (most - lines.length) * lineHeight(set);
+        const top = y + padding(set) + (most - lines.length) * lineHeight(set);
         if (symbol) drawSymbol(page, { x: at, y: top + 0.72 * lineHeight(set) }, head, set.size, align, type);
         else drawLines(page, { x: at, y: top }, lines, face, align);
-        if (unit) drawLines(page, { x: at, y: y + padding + most * lineHeight(set) }, [unit], quiet, align);
+        if (unit)
+          drawLines(page, { x: at, y: y + padding(set) + most * lineHeight(set) }, [unit], quiet, align);
         left += wide;
       });
     },
@@ -126,7 +151,7 @@ function rowPiece(
     return { align, set, lines: wrapped(said.text, (widths[i] ?? 0) - 2 * gutter + 0.01, set) };
   });
   const most = Math.max(1, ...cells.map(({ lines }) => lines.length));
-  const height = most * lineHeight(cell) + 2 * padding;
+  const height = most * lineHeight(cell) + 2 * padding(cell);
   const width = widths.reduce((sum, each) => sum + each, 0);
   return {
     height,
@@ -139,7 +164,7 @@ function rowPiece(
       cells.forEach(({ align, set, lines }, i) => {
         const wide = widths[i] ?? 0;
         const edge = align === 'right' ? left + wide - gutter : left + gutter;
-        drawLines(page, { x: edge, y: y + padding }, lines, set, align);
+        drawLines(page, { x: edge, y: y + padding(cell) }, lines, set, align);
         left += wide;
       });
     },

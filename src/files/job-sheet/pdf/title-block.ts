@@ -1,5 +1,4 @@
 import { words } from '../../../words/index.ts';
-import { POINT } from '../../pdf/font.ts';
 import type { At, Page } from '../../pdf/page.ts';
 import type { TitleBlock } from '../types.ts';
 import { type Area, inks, pen, sizes, style, type Type } from './look.ts';
@@ -14,8 +13,8 @@ export const blockHeight = 20;
 /** What the title block of one page says. */
 export interface PageTitle {
   readonly title: TitleBlock;
-  /** What is on the page. */
-  readonly content: string;
+  /** What is on the page: its drawing, or the sections that stand on it. */
+  readonly contents: readonly string[];
   /** Null where the page has no drawing. */
   readonly scale: string | null;
 }
@@ -35,7 +34,8 @@ export function drawTitleBlock(page: Page, about: PageTitle, number: number, of:
   const frame = { x: margin, y: margin, width: page.width - 2 * margin, height: page.height - 2 * margin };
   const top = frame.y + frame.height - blockHeight;
   const right = frame.x + frame.width;
-  const { title, content, scale } = about;
+  const { title, scale } = about;
+  const content = about.contents.join(', ');
   const say = words.paper.block;
 
   const numberWidth = 24;
@@ -141,6 +141,3 @@ function drawSign(page: Page, at: At): void {
     path.line({ x: at.x + 7.6, y: at.y - 0.2 });
   });
 }
-
-/** Height of capitals of a size, mm. */
-export const capHeight = (size: number) => size * POINT * 0.72;
