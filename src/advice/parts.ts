@@ -1,72 +1,40 @@
-import supports from '#shared/supports.json' with { type: 'json' };
 import type { Job, Segment } from '../graph/document.ts';
 import { inferRoute, schemeOf } from '../graph/infer.ts';
 import { memoise } from '../graph/memo.ts';
 import type { Route, RouteNode, RouteSegment } from '../graph/route.ts';
-import { sectionWords } from '../graph/sections.ts';
-import { findBend, findCap, findInline, findMaterial } from '../hydraulics/catalogue.ts';
-import { perimeter } from '../hydraulics/section.ts';
-import type { Section } from '../hydraulics/types.ts';
-import { formatAngle, formatDiameter, type System } from '../units/index.ts';
+import { hydraulicDiameter, perimeter } from '../hydraulics/section.ts';
+import { hangerSpacing, leastHungLeg, type Make, sealing } from './parts/makes.ts';
+import { merged, type Part, piece, sizeKey } from './parts/part.ts';
+import { type Cutting, type CuttingPlan, cuttingOf } from './parts/plan.ts';
+import { ductWeight, fittingWeight, wrapWeight } from './parts/weight.ts';
 
-export type PartKind =
-  | 'duct'
-  | 'bend'
-  | 'transition'
-  | 'junction'
-  | 'cap'
-  | 'in-line'
-  | 'coupling'
-  | 'hanger'
-  | 'insulation'
-  | 'make-up air';
-
-/** One line of a parts list: what is bought, how much of it, and where it goes. */
-export interface Part {
-  /** The same for the same thing, whatever the job: `duct/galvanized/round-203`. Prices are kept by it. */
-  readonly key: string;
-  readonly kind: PartKind;
-  /** Catalogue id, or how the thing is made: `conical`, `opening`. */
-  readonly row: string;
-  /** Metres of duct, square metres of insulation, pieces of all else. */
-  readonly quantity: number;
-  readonly unit: 'm' | 'm2' | 'piece';
-  /** Its own section; of a change of size the larger, of a junction that of the leg with the whole flow. */
-  readonly section?: Section;
-  /** The smaller section of a change of size. */
-  readonly to?: Section;
-  /** Degrees, of a bend. */
-  readonly angle?: number;
-  readonly radiusRatio?: number;
-  /** What it is made of, where that is not its row. */
-  readonly material?: string;
-  /** Thickness of insulation, m. */
-  readonly thickness?: number;
-  /** Free area, m2, or flow, m3/s, of make-up air. */
-  readonly size?: number;
-  readonly nodes: readonly string[];
-  readonly segments: readonly string[];
-  /** Of duct: the straight lengths to cut, m, by leg. */
-  readonly lengths?: readonly { readonly segment: string; readonly length: number }[];
-}
+export { boughtOf, type Part, type PartKind } from './parts/part.ts';
+export { partWords } from './parts/words.ts';
 
 /**
- * What has to be bought for a scheme, in the order of the air, like things on one line: straight duct between
- * its fittings, bends, changes of size, junctions, caps, parts in line, a coupling at every joint between two
- * stock lengths, hangers by spacing, insulation, and the make-up air that the job has. Hoods and fans are not
- * in it. Stock lengths and spacings: `shared/supports.json` (common practice). Repeated calls are free.
+ * What has to be bought for a scheme, like things on one line, kinds in the order of `partKinds` and else in the order
+ * of the air: straight duct in stock lengths by the cutting plan, bends, changes of size, junctions, caps, parts in
+ * line, what joins, fastens, hangs and seals the duct, insulation, and the make-up air that the job has.
+ * Hoods and fans are not in it. How duct is sold and joined: `shared/supports.json`; weights:
+ * `shared/weights.json`. Repeated calls are free.
  *
  * @throws RangeError if the job has no scheme of that id
  */
 export function partsOf(job: Job, schemeId: string): readonly Part[] {
-  return listed(inferRoute(job, schemeId), schemeOf(job, schemeId), job.house?.makeUpAir ?? null);
+  const scheme = schemeOf(job, schemeId);
+  return listed(inferRoute(job, schemeId), scheme, cuttingOf(job, schemeId), job.house?.makeUpAir ?? null);
 }
 
 const listed = memoise(
-  (route: Route, scheme: Job['schemes'][number], makeUp: MakeUp | null): readonly Part[] => {
+  (
+    route: Route,
+    scheme: Job['schemes'][number],
+    cutting: Cutting,
+    makeUp: MakeUp | null,
+  ): readonly Part[] => {
     const drawn = new Map(scheme.segments.map((segment) => [segment.id, segment]));
     const caps = new Map(scheme.nodes.map(({ id, cap }) => [id, cap]));
-    const parts: Part[] = [];
+    const parts: Part[] = cutting.plans.map((plan) => ductPart(plan, cutting));
     for (const id of route.order) {
       const leg = route.segments.get(id);
       if (!leg) continue;
@@ -75,45 +43,52 @@ const listed = memoise(
       if (end) parts.push(...nodeParts(end, route, caps.get(end.id)));
     }
     for (const node of route.nodes.values()) if (node.kind === 'hood') parts.push(...nodeParts(node, route));
-    return merged([...parts, ...makeUpParts(makeUp)]);
+    return merged([...parts, ...joiningParts(cutting), ...makeUpParts(makeUp)]);
   },
 );
 
 type MakeUp = NonNullable<NonNullable<Job['house']>['makeUpAir']>;
 
+function ductPart({ key, section, material, bars, stock, used }: CuttingPlan, { spans }: Cutting): Part {
+  const mine = spans.filter((span) => span.key === key);
+  const weight = ductWeight(material, section, used);
+  return {
+    key,
+    kind: 'duct',
+    row: material,
+    quantity: mine.reduce((sum, { length }) => sum + length, 0),
+    unit: 'm',
+    section,
+    stock: { count: bars.length, length: stock },
+    ...(weight === undefined ? {} : { weight }),
+    nodes: [],
+    segments: [...new Set(mine.flatMap(({ legs }) => legs.map(({ segment }) => segment)))],
+  };
+}
+
 function legParts(leg: RouteSegment, drawn: Segment | undefined): Part[] {
-  const { section, material, straight } = leg;
+  const { section, material, insulation } = leg;
   const at = { section, nodes: [], segments: [leg.id] };
-  const slack = isFlexible(material);
   const parts: Part[] = [];
-  if (straight > 1e-3) {
-    parts.push({
-      ...at,
-      key: `duct/${material}/${sizeKey(section)}`,
-      kind: 'duct',
-      row: material,
-      quantity: straight / leg.stretch,
-      unit: 'm',
-      lengths: [{ segment: leg.id, length: straight / leg.stretch }],
-    });
-    const stock = supports.stockLength[slack ? 'flexible' : material === 'spiral' ? 'spiral' : 'rigid'];
-    const joints = Math.ceil(straight / leg.stretch / stock - 1e-9) - 1;
-    if (joints > 0) parts.push(piece('coupling', 'coupling', joints, at, material));
+  if (!leg.vertical && leg.length > leastHungLeg)
+    parts.push(piece('hanger', 'hanger', Math.ceil(leg.length / hangerSpacing(material) - 1e-9), at));
+  if (insulation > 0) {
+    const area = (perimeter(section) + 4 * insulation) * leg.length;
+    parts.push(
+      {
+        key: `insulation/${Math.round(insulation * 1000)}`,
+        kind: 'insulation',
+        row: 'wrap',
+        quantity: area,
+        unit: 'm2',
+        thickness: insulation,
+        weight: wrapWeight(area, insulation),
+        nodes: [],
+        segments: [leg.id],
+      },
+      tape(leg.length, [leg.id]),
+    );
   }
-  const spacing = supports.hangerSpacing[slack ? 'flexible' : 'rigid'];
-  if (!leg.vertical && leg.length > supports.leastHungLeg)
-    parts.push(piece('hanger', 'hanger', Math.ceil(leg.length / spacing - 1e-9), at));
-  if (leg.insulation > 0)
-    parts.push({
-      key: `insulation/${Math.round(leg.insulation * 1000)}`,
-      kind: 'insulation',
-      row: 'wrap',
-      quantity: (perimeter(section) + 4 * leg.insulation) * leg.length,
-      unit: 'm2',
-      thickness: leg.insulation,
-      nodes: [],
-      segments: [leg.id],
-    });
   for (const fitting of drawn?.fittings ?? []) parts.push(piece('in-line', fitting.kind, 1, at));
   return parts;
 }
@@ -131,23 +106,78 @@ function nodeParts(node: RouteNode, route: Route, cap?: string): Part[] {
       key: `bend/${bend.kind}/${sizeKey(up.section)}/${Math.round(angle)}${radius}`,
       angle,
       radiusRatio,
+      ...weighing(fittingWeight(up.material, up.section, (bend.radius * angle * Math.PI) / 180)),
     });
   }
+  const down = transition && route.segments.get(transition.downstream);
   if (transition) {
-    const { from, to, kind } = transition;
+    const { from, to, kind, length } = transition;
     const [large, small] = perimeter(from) >= perimeter(to) ? [from, to] : [to, from];
     parts.push({
       ...piece('transition', kind, 1, { ...at, section: large }),
       key: `transition/${kind}/${sizeKey(large)}/${sizeKey(small)}`,
       to: small,
+      ...(down ? weighing(fittingWeight(down.material, large, length)) : {}),
     });
   }
   const whole = junction && route.segments.get(junction.common);
-  if (whole) parts.push(piece('junction', 'junction', 1, { ...at, section: whole.section }, whole.material));
+  if (whole)
+    parts.push({
+      ...piece('junction', 'junction', 1, { ...at, section: whole.section }, whole.material),
+      ...weighing(fittingWeight(whole.material, whole.section, hydraulicDiameter(whole.section), 3)),
+    });
   const last = node.kind === 'cap' ? route.segments.get(node.segments[0] ?? '') : undefined;
   if (last && (cap ?? 'open') !== 'open')
     parts.push(piece('cap', cap ?? 'open', 1, { ...at, section: last.section }));
   return parts;
+}
+
+const weighing = (weight: number | undefined) => (weight === undefined ? {} : { weight });
+
+/** What goes into every joint: at fittings, and between two lengths of one span, which a coupling makes two of. */
+function joiningParts({ joints, plans, spans, between }: Cutting): Part[] {
+  const parts: Part[] = [];
+  for (const { make, section, length, segment } of joints) {
+    const at = { section, nodes: [], segments: [segment] };
+    if (make.connector?.at === 'every joint') parts.push(piece('coupling', make.connector.row, 1, at));
+    parts.push(...joinedBy(make, 1, length, [segment]));
+  }
+  for (const { key, make, section } of plans) {
+    const count = between.get(key) ?? 0;
+    if (count === 0) continue;
+    const legs = spans.filter((span) => span.key === key).flatMap((span) => span.legs);
+    const segments = [...new Set(legs.map(({ segment }) => segment))];
+    if (make.connector)
+      parts.push(piece('coupling', make.connector.row, count, { section, nodes: [], segments }));
+    const sides = make.connector?.at === 'between lengths' ? 2 * count : count;
+    parts.push(...joinedBy(make, sides, perimeter(section), segments));
+  }
+  return parts;
+}
+
+/** Fasteners, clamps and what seals so many sides of joints of a girth, m. */
+function joinedBy(make: Make, sides: number, girth: number, segments: readonly string[]): Part[] {
+  const at = { nodes: [], segments };
+  const parts: Part[] = [];
+  if (make.fasteners > 0) parts.push(piece('fastener', 'rivet', make.fasteners * sides, at));
+  if (make.clamps > 0) parts.push(piece('clamp', 'band', make.clamps * sides, at));
+  if (make.seal === 'tape') parts.push(tape(sides * girth, segments));
+  if (make.seal === 'sealant')
+    parts.push({
+      ...at,
+      key: 'sealant/duct',
+      kind: 'sealant',
+      row: 'duct',
+      quantity: sides * girth * sealing.litresPerMetre,
+      unit: 'L',
+    });
+  return parts;
+}
+
+/** Tape along so many metres of joint or seam. */
+function tape(metres: number, segments: readonly string[]): Part {
+  const quantity = metres * (1 + sealing.tapeLap);
+  return { key: 'tape/foil', kind: 'tape', row: 'foil', quantity, unit: 'm', nodes: [], segments };
 }
 
 function makeUpParts(makeUp: MakeUp | null): Part[] {
@@ -165,95 +195,4 @@ function makeUpParts(makeUp: MakeUp | null): Part[] {
       segments: [],
     },
   ];
-}
-
-function piece(
-  kind: PartKind,
-  row: string,
-  quantity: number,
-  at: Pick<Part, 'nodes' | 'segments'> & { readonly section?: Section },
-  material?: string,
-): Part {
-  const size = at.section ? `/${sizeKey(at.section)}` : '';
-  return {
-    ...at,
-    key: `${kind}/${row}${size}`,
-    kind,
-    row,
-    quantity,
-    unit: 'piece',
-    ...(material === undefined ? {} : { material }),
-  };
-}
-
-/** Lines that are bought as one. */
-function merged(parts: readonly Part[]): Part[] {
-  const lines = new Map<string, Part>();
-  for (const part of parts) {
-    const line = lines.get(part.key);
-    lines.set(
-      part.key,
-      line
-        ? {
-            ...line,
-            quantity: line.quantity + part.quantity,
-            nodes: [...line.nodes, ...part.nodes],
-            segments: [...line.segments, ...part.segments.filter((id) => !line.segments.includes(id))],
-            ...(line.lengths && part.lengths ? { lengths: [...line.lengths, ...part.lengths] } : {}),
-          }
-        : part,
-    );
-  }
-  return [...lines.values()].sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
-}
-
-const order: readonly PartKind[] = [
-  'duct',
-  'bend',
-  'transition',
-  'junction',
-  'cap',
-  'in-line',
-  'coupling',
-  'hanger',
-  'insulation',
-  'make-up air',
-];
-
-function isFlexible(material: string): boolean {
-  return findMaterial(material)?.compression !== undefined || material === 'semi-rigid';
-}
-
-/** `round-203`, `rectangular-254x83`: sides to the millimetre, the longer first. */
-export function sizeKey(section: Section): string {
-  const mm = (metres: number) => Math.round(metres * 1000);
-  if (section.shape === 'round') return `round-${mm(section.diameter)}`;
-  const [long, short] = [section.width, section.height].sort((a, b) => b - a) as [number, number];
-  return `${section.shape}-${mm(long)}x${mm(short)}`;
-}
-
-/** What a part is called across the counter: "8" round galvanized steel duct". */
-export function partWords(part: Part, units: System): string {
-  const size = part.section ? sectionWords(part.section, units) : '';
-  const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
-  switch (part.kind) {
-    case 'duct':
-      return `${size} ${lower(findMaterial(part.row)?.name ?? part.row)} duct`;
-    case 'bend': {
-      const radius = part.radiusRatio ? `, r/D ${Number(part.radiusRatio.toFixed(2))}` : '';
-      return `${size} ${lower(findBend(part.row)?.name ?? part.row)}, ${formatAngle(part.angle ?? 90)}${radius}`;
-    }
-    case 'transition':
-      return `${part.row === 'conical' ? 'Tapered' : 'Abrupt'} change of size, ${size} and ${part.to ? sectionWords(part.to, units) : ''}`;
-    case 'cap':
-      return `${size} ${lower(findCap(part.row)?.name ?? part.row)}`;
-    case 'in-line':
-      return `${size} ${lower(findInline(part.row)?.name ?? 'part by its own data')}`;
-    case 'insulation':
-      return `Duct wrap, ${formatDiameter(part.thickness ?? 0, units)}`;
-    case 'make-up air':
-      return part.row === 'opening' ? 'Make-up air opening with a damper' : 'Make-up air fan';
-    default:
-      return `${size} ${part.kind}`;
-  }
 }

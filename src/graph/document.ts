@@ -265,6 +265,8 @@ export const job = z.object({
   /** Wanted between the outside of a duct and what it passes, m; a usual one where absent. */
   clearance: nonNegative.max(1).optional(),
   prices: z.record(z.string(), nonNegative).default({}),
+  /** Straight lengths that duct is sold in, m, by part key as in `prices`; the usual ones where absent. */
+  stock: z.record(z.string(), finite.min(0.3).max(30)).optional(),
   /** Which of the rules of `shared/rules.json` are held, and limits that take the place of theirs. */
   profile: z
     .object({

@@ -97,17 +97,17 @@ test('a price of one’s own changes the cost, is one step to undo, and an empty
   await board.page.getByRole('button', { name: 'Scheme actions' }).click();
   await board.page.getByRole('menuitem', { name: 'Parts and prices' }).click();
   const dialog = board.page.getByRole('dialog', { name: 'Parts and prices' });
-  const total = dialog.locator('tfoot td').nth(2);
-  await expect(total).toHaveText('$288');
+  const total = dialog.locator('tfoot td').nth(3);
+  await expect(total).toHaveText('$289');
   const field = dialog.getByLabel(/each, 8" round wall cap with a flap/);
   await field.fill('140');
   await field.press('Enter');
-  await expect(total).toHaveText('$388');
+  await expect(total).toHaveText('$389');
   await expect(dialog.getByText('yours')).toHaveCount(1);
   expect(await board.accessibilityFaults()).toEqual([]);
   await field.fill('');
   await field.press('Enter');
-  await expect(total).toHaveText('$288');
+  await expect(total).toHaveText('$289');
   expect((await board.seen()).undoLabel).toBe('change price');
 });
 

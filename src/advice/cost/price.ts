@@ -1,10 +1,12 @@
 import file from '#shared/prices.json' with { type: 'json' };
 import type { Job } from '../../graph/document.ts';
 import { perimeter } from '../../hydraulics/section.ts';
-import { type Part, partsOf } from '../parts.ts';
+import { formatLarge } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { boughtOf, type Part, partsOf } from '../parts.ts';
 
 export interface Price {
-  /** Per metre, square metre or piece. */
+  /** Per metre, square metre, litre or piece. */
   readonly each: number;
   /** `yours` from the job's own list, `example` from the invented one. */
   readonly from: 'yours' | 'example';
@@ -17,7 +19,7 @@ export interface CostLine {
   readonly amount: number | null;
 }
 
-/** Parts only: no labour, no tax, no opening and closing of walls. */
+/** Parts only, duct in whole stock lengths: no labour, no tax, no opening and closing of walls. */
 export interface Cost {
   readonly total: number;
   readonly lines: readonly CostLine[];
@@ -26,8 +28,7 @@ export interface Cost {
 }
 
 /** Said wherever money is shown. */
-export const pricesAreInvented =
-  'Parts only, by an invented example price list: put your own prices in its place.';
+export const pricesAreInvented = words.partsList.invented;
 export const currency: string = file.currency;
 
 type Curve = readonly (readonly number[])[];
@@ -54,6 +55,8 @@ function example(part: Part): number | null {
       ? list['opening, each'] + list['opening, per m2'] * (part.size ?? 0)
       : list['fan, each'] + list['fan, per m3/s'] * (part.size ?? 0);
   }
+  const plain = (file.each as Readonly<Record<string, number>>)[part.key];
+  if (plain !== undefined) return plain;
   const curve = curves[part.kind]?.[part.row];
   if (!curve || !part.section) return null;
   const each = along(curve, perimeter(part.section) / Math.PI);
@@ -78,7 +81,7 @@ function along(curve: Curve, at: number): number {
 export function costOf(job: Job, schemeId: string): Cost {
   const lines = partsOf(job, schemeId).map((part): CostLine => {
     const price = priceOf(part, job.prices);
-    return { part, price, amount: price && price.each * part.quantity };
+    return { part, price, amount: price && price.each * boughtOf(part) };
   });
   return {
     total: lines.reduce((sum, { amount }) => sum + (amount ?? 0), 0),
@@ -95,9 +98,14 @@ export function costDifference(before: Job, after: Job, schemeId: string): numbe
   return costOf(after, schemeId).total - costOf(before, schemeId).total;
 }
 
-/** Whole units of money: "$240"; `signed` for a difference: "+$240", "−$12", "±$0". */
+/** Whole units of money in the reader's style: "$240"; `signed` for a difference: "+$240", "−$12", "±$0". */
 export function formatMoney(amount: number, signed = false): string {
-  const whole = Math.round(Math.abs(amount)).toLocaleString('en-US');
+  const whole = formatLarge(Math.round(Math.abs(amount)));
   const sign = whole === '0' ? (signed ? '±' : '') : amount < 0 ? '−' : signed ? '+' : '';
   return `${sign}${currency}${whole}`;
+}
+
+/** A price with its small change: "$0.08". */
+export function formatPrice(each: number): string {
+  return `${currency}${formatLarge(each, 2)}`;
 }

@@ -1,13 +1,21 @@
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { type CostLine, costOf, currency, formatMoney, pricesAreInvented } from '../../advice/cost/price.ts';
-import { partWords } from '../../advice/parts.ts';
-import { formatArea, formatFlow, formatNumber, formatRun, type System } from '../../units/index.ts';
+import { amountOf, unitOfPart } from '../../advice/parts/amount.ts';
+import { type Part, partWords } from '../../advice/parts.ts';
+import {
+  formatArea,
+  formatFlow,
+  formatLength,
+  formatNumber,
+  parseLength,
+  type System,
+} from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Icon } from '../icons.tsx';
-import { readPlain } from '../kitchen/reading.ts';
+import { readPlain, within } from '../kitchen/reading.ts';
 import './prices.css';
-import { words } from '../../words/index.ts';
 
 const says = words.prices.dialog;
 
@@ -49,6 +57,7 @@ function PriceList() {
             <tr>
               <th scope="col">{says.part}</th>
               <th scope="col">{says.quantity}</th>
+              <th scope="col">{says.stock}</th>
               <th scope="col">{says.price}</th>
               <th scope="col">{says.amount}</th>
               <td />
@@ -62,6 +71,7 @@ function PriceList() {
           <tfoot>
             <tr>
               <th scope="row">{unpriced > 0 ? says.allPartsUnpriced(unpriced) : says.allParts}</th>
+              <td />
               <td />
               <td />
               <td>{formatMoney(total)}</td>
@@ -78,17 +88,17 @@ function Line({ line, units }: { line: CostLine; units: System }) {
   const { board } = useApp();
   const { part, price, amount } = line;
   const what = partWords(part, units);
-  const perUnit =
-    part.unit === 'm' ? metresPerUnit(units) : part.unit === 'm2' ? squareMetresPerUnit(units) : 1;
-  const each = price === null ? '' : formatNumber(price.each * perUnit, 2);
+  const { per } = unitOfPart(part, units);
+  const perUnit = `${currency} ${says.per[part.unit](units)}`;
   return (
     <tr>
       <th scope="row">{what}</th>
-      <td>{quantity(line, units)}</td>
+      <td>{quantity(part, units)}</td>
+      <td>{part.stock && <StockField part={part} stock={part.stock} units={units} what={what} />}</td>
       <td>
         <QuantityField
-          label={`${currency} ${unitWord(part.unit, units)}, ${what}`}
-          value={each}
+          label={`${perUnit}, ${what}`}
+          value={price === null ? '' : formatNumber(price.each * per, 2)}
           parse={(text) =>
             text.trim() === ''
               ? { ok: true, value: -1 }
@@ -97,13 +107,11 @@ function Line({ line, units }: { line: CostLine; units: System }) {
           onCommit={(value) =>
             board.dispatch(words.edits.job.price, (job) => {
               if (value < 0) delete job.prices[part.key];
-              else job.prices[part.key] = value / perUnit;
+              else job.prices[part.key] = value / per;
             })
           }
         />
-        <small>
-          {currency} {unitWord(part.unit, units)}
-        </small>
+        <small>{perUnit}</small>
       </td>
       <td>{amount === null ? '–' : formatMoney(amount)}</td>
       <td>
@@ -112,29 +120,52 @@ function Line({ line, units }: { line: CostLine; units: System }) {
             <Icon name="tick" size={12} /> {says.yours}
           </span>
         ) : (
-          <span className="prices-example">{says.example}</span>
+          <span className="prices-example">{price === null ? says.none : says.example}</span>
         )}
       </td>
     </tr>
   );
 }
 
-function quantity({ part }: CostLine, units: System): string {
-  if (part.unit === 'm') return formatRun(part.quantity, units);
-  if (part.unit === 'm2')
-    return units === 'imperial'
-      ? says.squareFeet(formatNumber(part.quantity / squareMetresPerUnit(units), 1))
-      : says.squareMetres(formatNumber(part.quantity, 2));
-  if (part.kind !== 'make-up air') return String(part.quantity);
-  return `1, ${part.row === 'fan' ? formatFlow(part.size ?? 0, units) : formatArea(part.size ?? 0, units)}`;
+/** The length that duct is sold in; an empty field goes back to the usual one. */
+function StockField(props: { part: Part; stock: NonNullable<Part['stock']>; units: System; what: string }) {
+  const { part, stock, units, what } = props;
+  const { board } = useApp();
+  const own = useBoard((state) => state.job.stock?.[part.key] !== undefined);
+  return (
+    <>
+      <QuantityField
+        label={says.stockOf(what)}
+        value={formatLength(stock.length, units)}
+        parse={(text) =>
+          text.trim() === ''
+            ? { ok: true, value: -1 }
+            : within(parseLength(text, units), leastStock, mostStock, says.stockRange, (metres) =>
+                formatLength(metres, units),
+              )
+        }
+        onCommit={(value) =>
+          board.dispatch(words.edits.job.stock, (job) => {
+            const { [part.key]: _, ...others } = job.stock ?? {};
+            const next = value < 0 ? others : { ...others, [part.key]: value };
+            if (Object.keys(next).length > 0) job.stock = next;
+            else delete job.stock;
+          })
+        }
+      />
+      {own && <small className="prices-yours">{says.yours}</small>}
+    </>
+  );
 }
 
-function unitWord(unit: 'm' | 'm2' | 'piece', units: System): string {
-  if (unit === 'piece') return says.each;
-  if (unit === 'm') return units === 'imperial' ? says.aFoot : says.aMetre;
-  return units === 'imperial' ? says.aSquareFoot : says.aSquareMetre;
-}
+/** What the format takes for a stock length, m. */
+const [leastStock, mostStock] = [0.3, 30];
 
-const foot = 0.3048;
-const metresPerUnit = (units: System) => (units === 'imperial' ? foot : 1);
-const squareMetresPerUnit = (units: System) => (units === 'imperial' ? foot * foot : 1);
+function quantity(part: Part, units: System): string {
+  if (part.kind === 'make-up air') {
+    const size = part.size ?? 0;
+    return `1, ${part.row === 'fan' ? formatFlow(size, units) : formatArea(size, units)}`;
+  }
+  const { figure, unit } = amountOf(part, units);
+  return `${figure} ${unit}`;
+}

@@ -1,6 +1,7 @@
-import { costOf, formatMoney, pricesAreInvented } from '../../advice/cost/price.ts';
+import { costOf, formatMoney, formatPrice, pricesAreInvented } from '../../advice/cost/price.ts';
+import { amountOf, unitOfPart } from '../../advice/parts/amount.ts';
 import { type Part, partWords } from '../../advice/parts.ts';
-import { quantity, type System, unitOf } from '../../units/index.ts';
+import type { System } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import type { Subject } from './subject.ts';
 import { NONE, tableOf } from './tables.ts';
@@ -30,15 +31,20 @@ export function partBlocks({ job, scheme, units }: Subject): SheetBlock[] {
           head: say.quantity,
           align: 'right',
           weight: 9,
-          cell: ({ part }) => (part ? amountOf(part, units) : ''),
+          cell: ({ part }) => (part ? figure(part, units) : ''),
         },
-        { id: 'unit', head: say.unit, weight: 6, cell: ({ part }) => (part ? unitWords(part, units) : '') },
+        {
+          id: 'unit',
+          head: say.unit,
+          weight: 6,
+          cell: ({ part }) => (part ? unitOfPart(part, units).unit : ''),
+        },
         {
           id: 'each',
           head: say.each,
           align: 'right',
           weight: 9,
-          cell: ({ part, price }) => (part && price ? money(price.each) : part ? NONE : ''),
+          cell: ({ part, price }) => (part && price ? priceCell(price.each, part, units) : part ? NONE : ''),
         },
         {
           id: 'amount',
@@ -63,13 +69,11 @@ function money(amount: number): SheetCell {
   return { text: formatMoney(amount), si: amount };
 }
 
-const kinds = { m: 'run', m2: 'floorArea' } as const;
-
-function amountOf(part: Part, units: System): SheetCell {
-  if (part.unit === 'piece') return { text: String(part.quantity), si: part.quantity };
-  return { text: quantity(kinds[part.unit], part.quantity, units).figure, si: part.quantity };
+/** A price in the unit that the amount stands in. */
+function priceCell(each: number, part: Part, units: System): SheetCell {
+  return { text: formatPrice(each * unitOfPart(part, units).per), si: each };
 }
 
-function unitWords({ unit }: Part, units: System): string {
-  return unit === 'piece' ? say.units.piece : unitOf(kinds[unit], units);
+function figure(part: Part, units: System): SheetCell {
+  return { text: amountOf(part, units).figure, si: part.quantity };
 }

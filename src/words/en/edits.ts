@@ -14,6 +14,7 @@ export const job = {
   rename: 'rename job',
   changeUnits: 'change units',
   price: 'change price',
+  stock: 'change stock length',
 };
 
 export const route = {

@@ -22,6 +22,7 @@ export * as offline from './offline.ts';
 export * as panels from './panels.ts';
 export * as paper from './paper.ts';
 export * as parts from './parts.ts';
+export * as partsList from './parts-list.ts';
 export * as phrases from './phrases.ts';
 export * as prices from './prices.ts';
 export * as proposals from './proposals.ts';

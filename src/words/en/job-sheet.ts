@@ -168,7 +168,6 @@ export const parts = {
   part: 'Part',
   quantity: 'Quantity',
   unit: 'Unit',
-  units: { piece: 'pcs' },
   each: 'Each',
   amount: 'Amount',
   from: 'Price',

@@ -19,13 +19,12 @@ const bent: Vec3[] = [
 ];
 
 describe('a parts list', () => {
-  it('has the straight duct that the bends leave, with the lengths to cut', () => {
+  it('has the straight duct that the bends leave, and the legs that it lies in', () => {
     const job = runThrough(bent, { bend: { kind: 'smooth', radiusRatio: 1.5 } });
     const [duct] = ofKind(job, 'duct');
     // The tangents of a square bend are its radius: 1.5 x 0.2032 m off either leg.
     expect(duct?.quantity).toBeCloseTo(5 - 2 * 1.5 * 0.2032, 9);
-    expect(duct?.lengths?.map(({ segment }) => segment)).toEqual(['d1', 'd2']);
-    expect(duct?.lengths?.reduce((sum, { length }) => sum + length, 0)).toBeCloseTo(duct?.quantity ?? 0, 9);
+    expect(duct?.segments).toEqual(['d1', 'd2']);
   });
 
   it('counts as many bends, reducers and caps as the route has', () => {
@@ -45,15 +44,57 @@ describe('a parts list', () => {
     expect(new Set(keys).size).toBe(keys.length);
   });
 
-  it('asks for a coupling at each joint between two stock lengths of 5 ft', () => {
-    const straight = (length: number) =>
-      runThrough([
+  it('asks for a coupling at each joint between two lengths of spiral pipe, and for none at a crimp', () => {
+    const straight = (length: number, material: string) =>
+      ofKind(
+        runThrough(
+          [
+            [0, 0, 0],
+            [0, length, 0],
+          ],
+          { material },
+        ),
+        'coupling',
+      );
+    expect(straight(3, 'spiral')).toEqual([]);
+    expect(straight(3.1, 'spiral')[0]?.quantity).toBe(1);
+    expect(straight(9.2, 'spiral')[0]?.quantity).toBe(3);
+    expect(straight(9.2, 'galvanized')).toEqual([]);
+  });
+
+  it('joins rectangular duct by slips and drives at every joint, also to its fittings', () => {
+    const duct = { shape: 'rectangular' as const, width: 0.254, height: 0.0826 };
+    const job = runThrough(bent, { duct, bend: 'rectangular-mitred' });
+    const hood = job.hoods.map((one) => ({ ...one, collar: duct }));
+    // Two lengths in the first leg and two in the second: hood, one between, bend, bend, one between; the end is open.
+    const [joints] = ofKind({ ...job, hoods: hood }, 'coupling');
+    expect([joints?.row, joints?.quantity]).toEqual(['slip-and-drive', 5]);
+  });
+
+  it('fastens and seals every joint: three rivets and a band of sealant round each', () => {
+    // Hood, one joint between two lengths, cap: three joints round 8 in pipe.
+    const job = runThrough(
+      [
         [0, 0, 0],
-        [0, length, 0],
-      ]);
-    expect(ofKind(straight(1.5), 'coupling')).toEqual([]);
-    expect(ofKind(straight(1.6), 'coupling')[0]?.quantity).toBe(1);
-    expect(ofKind(straight(4.6), 'coupling')[0]?.quantity).toBe(3);
+        [0, 2, 0],
+      ],
+      {},
+      'wall-flap',
+    );
+    expect(ofKind(job, 'fastener')[0]?.quantity).toBe(9);
+    expect(ofKind(job, 'sealant')[0]?.quantity).toBeCloseTo(3 * Math.PI * 0.2032 * 0.1, 9);
+    expect(ofKind(job, 'tape')).toEqual([]);
+  });
+
+  it('weighs duct by its girth, its wall and its metal', () => {
+    const job = runThrough([
+      [0, 0, 0],
+      [0, 2, 0],
+    ]);
+    // Two pieces, each with a lap of 38.1 mm; 26 gauge sheet of 0.551 mm, steel 7850 kg/m3, 5 % for seams.
+    const kilograms = Math.PI * 0.2032 * 0.000551 * 7850 * 1.05 * (2 + 2 * 0.0381);
+    expect(ofKind(job, 'duct')[0]?.weight).toBeCloseTo(kilograms, 9);
+    expect(ofKind(job, 'hanger')[0]?.weight).toBeUndefined();
   });
 
   it('hangs level duct by spacing and leaves risers to the floors', () => {
@@ -68,11 +109,11 @@ describe('a parts list', () => {
       ...scheme,
       segments: scheme.segments.map((segment) => ({ ...segment, stretch: 0.8 })),
     }));
-    const straight = [...inferRoute(job, 'scheme-1').segments.values()].reduce(
-      (n, leg) => n + leg.straight,
-      0,
-    );
-    expect(ofKind(job, 'duct')[0]?.quantity).toBeCloseTo(straight / 0.8, 9);
+    const { segments, nodes } = inferRoute(job, 'scheme-1');
+    const straight = [...segments.values()].reduce((sum, leg) => sum + leg.straight, 0);
+    const radius = nodes.get('n1')?.bend?.radius ?? 0;
+    expect(radius).toBeGreaterThan(0);
+    expect(ofKind(job, 'duct')[0]?.quantity).toBeCloseTo((straight + (radius * Math.PI) / 2) / 0.8, 6);
     expect(ofKind(job, 'bend')).toEqual([]);
   });
 
