@@ -63,11 +63,11 @@ test('a PNG is saved at the resolution that was typed, with ink on its paper and
   const dialog = await asked(board);
   await dialog.getByText('PNG', { exact: true }).click();
   await chosen(board, dialog, 'Sheet', 'Floor');
-  await chosen(board, dialog, 'Scale', '1 : 48');
+  await chosen(board, dialog, 'Scale', '1 : 48 (');
   const field = dialog.getByLabel('Resolution');
   await field.fill('200 dpi');
   await field.press('Enter');
-  const said = /([\d,]+) × ([\d,]+) pixels/.exec((await dialog.getByText(/pixels/).textContent()) ?? '');
+  const said = /([\d,]+) × ([\d,]+) pixels/.exec((await dialog.getByText(/\d pixels/).textContent()) ?? '');
   const { name, bytes } = await saved(board, dialog, 'PNG');
   expect(name).toBe('invented-example-kitchen-floor.png');
   const { width, height, data } = PNG.sync.read(bytes, { checkCRC: true });
@@ -87,12 +87,12 @@ test('a see-through PNG has no paper, and is said to be too large where it is', 
   await dialog.getByText('PNG', { exact: true }).click();
   await dialog.getByText('See-through', { exact: true }).click();
   const field = dialog.getByLabel('Resolution');
-  await chosen(board, dialog, 'Scale', '1 : 4 ');
+  await chosen(board, dialog, 'Scale', '1 : 4 (3" = 1\'-0")');
   await field.fill('1200');
   await field.press('Enter');
   await expect(dialog.getByRole('alert')).toContainText('more pixels than a browser can draw');
   await expect(dialog.getByRole('button', { name: 'Save PNG' })).toBeDisabled();
-  await chosen(board, dialog, 'Scale', '1 : 96');
+  await chosen(board, dialog, 'Scale', '1 : 96 (');
   await field.fill('100');
   await field.press('Enter');
   const { bytes } = await saved(board, dialog, 'PNG');
@@ -119,7 +119,19 @@ for (const [width, height] of [
     await board.open('?example');
     const dialog = await asked(board);
     await dialog.getByText('PNG', { exact: true }).click();
-    expect(await board.layoutFaults()).toEqual([]);
+    const overflow = await dialog.evaluate((box) => {
+      const { left, top, right, bottom } = box.getBoundingClientRect();
+      const outside = left < 0 || top < 0 || right > innerWidth || bottom > innerHeight;
+      const cut = [box, ...box.querySelectorAll('button, input, p')].filter(
+        (one) => one.clientWidth > 1 && one.scrollWidth > one.clientWidth + 1,
+      );
+      return {
+        outside,
+        cut: cut.map((one) => one.textContent),
+        scrolls: box.scrollHeight > box.clientHeight + 1,
+      };
+    });
+    expect(overflow).toEqual({ outside: false, cut: [], scrolls: false });
     await board.page.keyboard.press('Escape');
     await expect(dialog).toBeHidden();
   });

@@ -18,10 +18,12 @@ export interface Combination extends Effects {
   readonly reason: string;
   /** In the order in which they are made; the numbers of each but the first are with those before it. */
   readonly members: readonly Proposal[];
+  /** How many of the last of them are for something else than air: what the scheme calls for once the others are made. */
+  readonly remedies: number;
   readonly recipe: Recipe;
   readonly label: string;
   readonly solution: SchemeSolution;
-  /** What the scheme then calls for beside air, such as make-up air for what it then moves; not part of it. */
+  /** What the scheme calls for beside air even then: what is neither part of it nor could be. */
   readonly calls: readonly Proposal[];
   readonly nodes: readonly string[];
   readonly segments: readonly string[];
@@ -41,8 +43,10 @@ export interface CombinationOptions extends ProposalOptions {
 const leastGain = 0.005;
 /** Legs of the longest run that combinations are looked for in: each of them is solved many times over. */
 export const longestCombined = 150;
-/** Changes in the largest combination. */
+/** Changes for air in the largest combination. */
 const largest = 3;
+/** Remedies that are added to a combination at most: wrap, make-up air, and wrap again for the air that then moves. */
+const mostRemedies = 3;
 
 interface State {
   readonly job: Job;
@@ -55,8 +59,9 @@ interface State {
  * The best pairs and triples of changes for a goal, best first, by a beam search. The second and third change
  * are proposed for the scheme as the first ones leave it, so that a bend is chosen for the duct that it will be
  * made in; changes of the same duct, turn or cap are not stacked. Every combination that is looked at is solved, and
- * what is given fits its room and gains more air than any of its changes alone. Deterministic. None of a run of
- * more than `longestCombined` legs.
+ * what is given fits its room and gains more air than any of its changes alone. Insulation and make-up air that the
+ * scheme then calls for are made in the same step where they settle what they are for and cost no air.
+ * Deterministic. None of a run of more than `longestCombined` legs.
  *
  * @throws RangeError if the job has no scheme of that id
  */
@@ -122,10 +127,45 @@ export function* combining(
   }
   const found: Combination[] = [];
   for (const state of given(best(all), most)) {
-    const calls = yield* remedying(state.job, schemeId, { speed: judged });
-    found.push({ ...combinationOf(state, job, measure, judged, singles), calls });
+    const { whole, calls } = yield* completed(state, job, solution, judged);
+    const remedies = whole.members.length - state.members.length;
+    found.push({ ...combinationOf(whole, job, measure, judged, singles), remedies, calls });
   }
-  return found;
+  return ranked(found, goal, measure);
+}
+
+/** A combination with what it then calls for beside air, as far as that pays; and what is still called for. */
+function* completed(
+  state: State,
+  job: Job,
+  before: SchemeSolution,
+  judged: number,
+): Generator<undefined, { readonly whole: State; readonly calls: readonly Proposal[] }, undefined> {
+  let whole = state;
+  for (let added = 0; ; added += 1) {
+    const calls = yield* remedying(whole.job, before.schemeId, { speed: judged });
+    const next = added < mostRemedies ? firstThatPays(whole, calls, job, before, judged) : undefined;
+    if (!next) return { whole, calls };
+    whole = next;
+  }
+}
+
+/** A remedy pays where it settles a finding, fits, and leaves the air that the changes before it won. */
+function firstThatPays(
+  { job: made, members, effects: won }: State,
+  calls: readonly Proposal[],
+  job: Job,
+  before: SchemeSolution,
+  judged: number,
+): State | undefined {
+  for (const call of calls) {
+    if (call.settles.length === 0 || !members.every((member) => compatible(member, call))) continue;
+    const changed = produce(made, call.recipe);
+    const effects = effectsOf(job, before, changed, call.solution, judged);
+    if (!effects?.fits || effects.gain < (1 - leastGain) * won.gain) continue;
+    return { job: changed, solution: call.solution, members: [...members, call], effects };
+  }
+  return undefined;
 }
 
 function idOf({ members }: Pick<State, 'members'>): string {
@@ -175,7 +215,7 @@ function combinationOf(
   { flow }: Measure,
   judged: number,
   singles: readonly Proposal[],
-): Omit<Combination, 'calls'> {
+): Omit<Combination, 'calls' | 'remedies'> {
   const { members, effects, solution } = state;
   const { units } = job;
   const speed = solution.speeds[judged]?.name ?? '';
