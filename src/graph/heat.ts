@@ -71,6 +71,14 @@ export function temperaturesOf(
   return found;
 }
 
+/** Length of a leg that stands in the cold, m, seen from one hood's node. */
+export function coldLength({ route, job }: Pick<Scene, 'route' | 'job'>, hood: string, leg: string): number {
+  const { kitchen, house, exits } = job;
+  const length = route.segments.get(leg)?.length ?? 0;
+  const stretches = allStretches(route, hood, kitchen, house, exits).get(leg) ?? [];
+  return stretches.reduce((sum, { from, to, cold }) => sum + (cold ? length * (to - from) : 0), 0);
+}
+
 /** The stretches of every leg, seen from one hood: the same at every speed. */
 const allStretches = memoise(
   (

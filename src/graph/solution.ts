@@ -1,4 +1,4 @@
-import type { SoundCause } from '../hydraulics/sound.ts';
+import type { DuctPath, SoundCause } from '../hydraulics/sound.ts';
 import type { Air, Provenance, Section, SourceKind, StallNote } from '../hydraulics/types.ts';
 import type { Finding, Route } from './route.ts';
 
@@ -115,8 +115,25 @@ export interface SoundResult {
     readonly flow: number;
     readonly pressure: number;
   };
+  /** Everything that sounds, one by one, in the order of the air. */
+  readonly sources: readonly SoundSourceResult[];
   readonly assumptions: readonly string[];
   readonly provenance: Provenance;
+}
+
+/** One source of sound with the ways that its sound takes and what arrives. */
+export interface SoundSourceResult {
+  readonly cause: SoundCause;
+  /** The leg's or the fitting's id, of a fan in the run its node; `fan` for the hood's own. */
+  readonly at: string;
+  /** What makes the noise of the air: its velocity and section there, and C of a fitting; null for a fan. */
+  readonly flow: { readonly velocity: number; readonly area: number; readonly c: number | null } | null;
+  /** The duct between it and both ends; null where it sounds straight into the open there. */
+  readonly toCook: DuctPath | null;
+  readonly toOutside: DuctPath | null;
+  /** dBA */
+  readonly cook: number;
+  readonly outside: number;
 }
 
 export interface SoundAt {

@@ -23,7 +23,7 @@ import type { Hood, Scheme } from './document.ts';
 import { memoise } from './memo.ts';
 import type { LegResult } from './results.ts';
 import { curveAt, type Placed, type Scene, settingOf } from './setting.ts';
-import type { BoosterResult, FittingResult, SoundResult } from './solution.ts';
+import type { BoosterResult, FittingResult, SoundResult, SoundSourceResult } from './solution.ts';
 
 /** Static pressure at which a hood's sound is taken to be rated, Pa: 0.1 in w.g. Common practice, from memory. */
 const SOUND_RATED_AT = 24.908891;
@@ -49,11 +49,8 @@ export const soundCauses: Readonly<Partial<Record<FittingResult['kind'], SoundCa
   damper: 'damper',
 };
 
-interface Heard {
-  readonly cause: SoundCause;
-  readonly cook: readonly number[];
-  readonly outside: readonly number[];
-}
+/** A source before it is heard: its octaves, and what is told of it. */
+type Sounding = Omit<SoundSourceResult, 'cook' | 'outside'> & { readonly power: readonly number[] };
 
 /**
  * The sound of one hood at one speed: its fan at the point where it works, the fans in its run, and the
@@ -83,49 +80,68 @@ export function soundOf(
     opening: last,
   });
   const rated = hoodFan(hood, setting, works, air);
-  const parts: Heard[] = [
-    { cause: 'fan', ...heard({ power: rated.power, toCook: null, toOutside: on(0, 0) }) },
+  const parts: Sounding[] = [
+    { cause: 'fan', at: 'fan', flow: null, power: rated.power, toCook: null, toOutside: on(0, 0) },
   ];
   let distance = 0;
   let passed = 0;
   for (const { leg, segment, fittings } of run) {
     const middle = distance + leg.length / 2;
-    const noise = straightDuctPower(segment.velocity, leg.area);
-    const power = flowNoiseSpectrum(noise, segment.velocity);
+    const { velocity } = segment;
     parts.push({
       cause: 'straight duct',
-      ...heard({ power, toCook: back(middle, passed), toOutside: on(middle, passed) }),
+      at: leg.id,
+      flow: { velocity, area: leg.area, c: null },
+      power: flowNoiseSpectrum(straightDuctPower(velocity, leg.area), velocity),
+      toCook: back(middle, passed),
+      toOutside: on(middle, passed),
     });
     fittings.forEach((fitting, i) => {
       const at = distance + (leg.fittings[i]?.distance ?? 0);
       const terminal = fitting.kind === 'cap' || fitting.kind === 'exit';
-      const power = fittingSpectrum(fitting, scheme);
+      const flow = inItsOpening(fitting, scheme);
       parts.push({
         cause: soundCauses[fitting.kind] ?? 'other fitting',
-        ...heard({ power, toCook: back(at, passed), toOutside: terminal ? null : on(at, passed) }),
+        at: fitting.id,
+        flow,
+        power: flowNoiseSpectrum(fittingPower(flow.velocity, flow.c, flow.area), flow.velocity),
+        toCook: back(at, passed),
+        toOutside: terminal ? null : on(at, passed),
       });
       if (isBend(fitting)) passed += 1;
     });
     distance += leg.length;
     const booster = boosters.find(({ node }) => node === leg.to);
     if (booster) {
-      const power = fanPower(booster.flow, booster.pressure);
       parts.push({
         cause: 'fan',
-        ...heard({ power, toCook: back(distance, passed), toOutside: on(distance, passed) }),
+        at: booster.node,
+        flow: null,
+        power: fanPower(booster.flow, booster.pressure),
+        toCook: back(distance, passed),
+        toOutside: on(distance, passed),
       });
     }
   }
+  const arriving = parts.map(heard);
   const at = (place: 'cook' | 'outside') => {
-    const { level, byCause } = combine(parts.map((part) => ({ cause: part.cause, spectrum: part[place] })));
-    return { level, sones: sonesFromDecibelA(level), byCause };
+    const { level, byCause, levels } = combine(
+      parts.map(({ cause }, i) => ({ cause, spectrum: arriving[i]?.[place] ?? [] })),
+    );
+    return { heard: { level, sones: sonesFromDecibelA(level), byCause }, levels };
   };
+  const [cook, outside] = [at('cook'), at('outside')];
   const inRun = boosters.map(
     ({ name }) => `${name} in the run has its sound estimated from its flow and pressure.`,
   );
   return {
-    cook: at('cook'),
-    outside: at('outside'),
+    cook: cook.heard,
+    outside: outside.heard,
+    sources: parts.map(({ power: _, ...part }, i) => ({
+      ...part,
+      cook: cook.levels[i] as number,
+      outside: outside.levels[i] as number,
+    })),
     uncertainty: SOUND_UNCERTAINTY,
     fan: rated.point,
     assumptions: [
@@ -140,13 +156,12 @@ export function soundOf(
 
 const isBend = (fitting: FittingResult): boolean => fitting.kind === 'bend';
 
-/** Self-noise of a fitting by octave; a cap's in its own opening, with its coefficient carried over to it. */
-function fittingSpectrum(fitting: FittingResult, scheme: Scheme): readonly number[] {
+/** Where a fitting's self-noise is made; a cap's in its own opening, with its coefficient carried over to it. */
+function inItsOpening(fitting: FittingResult, scheme: Scheme) {
   const whole = area(fitting.section);
   const opening = fitting.kind === 'cap' ? openingOf(fitting, scheme, whole) : whole;
   const ratio = opening / whole;
-  const velocity = fitting.velocity / ratio;
-  return flowNoiseSpectrum(fittingPower(velocity, fitting.c * ratio * ratio, opening), velocity);
+  return { velocity: fitting.velocity / ratio, c: fitting.c * ratio * ratio, area: opening };
 }
 
 function openingOf({ at }: FittingResult, scheme: Scheme, duct: number): number {

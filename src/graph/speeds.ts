@@ -2,7 +2,7 @@ import { fanProblem, freeDelivery } from '../hydraulics/fan.ts';
 import { curveOf } from '../hydraulics/fan-data.ts';
 import { area } from '../hydraulics/section.ts';
 import type { FanCurve } from '../hydraulics/types.ts';
-import type { Hood } from './document.ts';
+import type { FanSpeed, Hood } from './document.ts';
 import { memoise } from './memo.ts';
 
 /** A speed's curve with what had to be assumed for it, or the sentence that says why there is none. */
@@ -18,7 +18,7 @@ export type SpeedCurve = { readonly ratedFlow: number } & (
 export const speedCurve = memoise((hood: Hood, index: number): SpeedCurve => {
   const speed = hood.speeds[index];
   if (!speed) return unknown(`The hood has no speed ${index + 1}.`, 0);
-  const label = speed.ratedFlow ?? speed.single?.flow ?? speed.freeAir?.flow;
+  const label = labelFlow(speed);
   const made = curveOf(hood.speeds, index, area(hood.collar));
   if (!made) {
     const reason = `Speed "${speed.name}" has no curve of pressure against flow, so nothing can be computed for it.`;
@@ -28,6 +28,11 @@ export const speedCurve = memoise((hood: Hood, index: number): SpeedCurve => {
   if (problem) return unknown(`Speed "${speed.name}" has ${problem}.`, label ?? 0);
   return { known: true, ...made, ratedFlow: label ?? freeDelivery(made.curve) };
 });
+
+/** What the label of a speed says that it moves, m3/s; undefined where it says nothing. */
+export function labelFlow({ ratedFlow, single, freeAir }: FanSpeed): number | undefined {
+  return ratedFlow ?? single?.flow ?? freeAir?.flow;
+}
 
 function unknown(reason: string, ratedFlow: number): SpeedCurve {
   return { known: false, reason, ratedFlow };

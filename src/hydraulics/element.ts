@@ -71,8 +71,7 @@ export function emitPart(part: LossPart, air: Air, emit: Emit): void {
     case 'flap': {
       emitLocal(part.c, part.area, air, emit);
       if (part.openingPressure === 0) return;
-      const seat = FLAP_LEAK * part.area * Math.sqrt((2 * part.openingPressure) / air.density);
-      emit(UNIT.flap, seat, 0, null, part.openingPressure);
+      emit(UNIT.flap, seatFlow(part, air), 0, null, part.openingPressure);
       return;
     }
     case 'power': {
@@ -87,6 +86,14 @@ export function emitPart(part: LossPart, air: Air, emit: Emit): void {
       return;
     }
   }
+}
+
+/** The flow about which a flap leaves its seat, m3/s: its pull is full well above it and falls to none at rest. */
+export function seatFlow(
+  { area, openingPressure }: Extract<LossPart, { kind: 'flap' }>,
+  { density }: Pick<Air, 'density'>,
+): number {
+  return FLAP_LEAK * area * Math.sqrt((2 * openingPressure) / density);
 }
 
 function emitLocal(c: number, area: number, air: Air, emit: Emit): void {
@@ -149,6 +156,13 @@ function fillReynoldsFactor(out: Float64Array, table: ReynoldsTable, re: number)
   const slope = ((factor[i] as number) - f0) / ((reynolds[i] as number) - r0);
   out[GROUP.value] = f0 + slope * (re - r0);
   out[GROUP.slope] = slope;
+}
+
+/** A handbook's factor at a Reynolds number: straight between its rows, held at its ends. */
+export function reynoldsFactor(table: ReynoldsTable, re: number): number {
+  const out = new Float64Array(3);
+  fillReynoldsFactor(out, table, re);
+  return out[GROUP.value] as number;
 }
 
 function sumPart(part: LossPart, q: number, air: Air, slot: number): number {

@@ -1,5 +1,5 @@
 /** Specific heat of air at constant pressure, J/(kg·K). */
-const CP = 1006;
+export const CP = 1006;
 /** Thermal conductivity of duct wrap, W/(m·K), typical of mineral wool. Common practice. */
 export const WRAP_CONDUCTIVITY = 0.04;
 /** Heat transfer inside, outside in still air, W/(m2·K). Common practice for planning. */

@@ -50,7 +50,7 @@ export function flowNoiseSpectrum(overall: number, velocity: number): Spectrum {
 }
 
 /** Octave corrections of a forward-curved centrifugal fan. Source: published handbook table (Beranek form). */
-const FAN_OCTAVES = [-2, -6, -13, -18, -19, -22, -25, -30] as const;
+export const FAN_OCTAVES = [-2, -6, -13, -18, -19, -22, -25, -30] as const;
 
 /**
  * A fan's sound power by octave, dB re 1 pW: `40 + 10 log10 Q + 20 log10 p`, Q in m3/s and p in Pa, with
@@ -78,17 +78,17 @@ const COOK_DISTANCE = 0.9;
 const OUTSIDE_DISTANCE = 1.5;
 
 /** Sound power in the hood to sound pressure at the cook's head, dB, on a wall (Q = 2). */
-const ROOM_EFFECT = 10 * Math.log10(2 / (4 * Math.PI * COOK_DISTANCE ** 2) + 4 / ROOM_CONSTANT);
+export const ROOM_EFFECT = 10 * Math.log10(2 / (4 * Math.PI * COOK_DISTANCE ** 2) + 4 / ROOM_CONSTANT);
 
 /** Sound power at the cap to sound pressure beneath it, dB, free field over a half sphere. */
-const OUTDOOR_EFFECT = 10 * Math.log10(2 / (4 * Math.PI * OUTSIDE_DISTANCE ** 2));
+export const OUTDOOR_EFFECT = 10 * Math.log10(2 / (4 * Math.PI * OUTSIDE_DISTANCE ** 2));
 
 /** What the places are taken to be, as a sentence that stands beside the levels. */
 export const PLACES = `Heard ${COOK_DISTANCE} m from the hood in a kitchen of ${ROOM_CONSTANT} m² absorption, and ${OUTSIDE_DISTANCE} m from the cap in the open.`;
 
 /** Attenuation of bare round sheet metal by octave, dB/m, up to 180 mm and above. */
-const NARROW_DUCT = [0.1, 0.1, 0.16, 0.16, 0.33, 0.33, 0.33, 0.33] as const;
-const WIDE_DUCT = [0.1, 0.1, 0.1, 0.16, 0.23, 0.23, 0.23, 0.23] as const;
+export const NARROW_DUCT = [0.1, 0.1, 0.16, 0.16, 0.33, 0.33, 0.33, 0.33] as const;
+export const WIDE_DUCT = [0.1, 0.1, 0.1, 0.16, 0.23, 0.23, 0.23, 0.23] as const;
 const NARROW = 0.18;
 
 /** What one bare round bend takes, dB, by frequency times diameter, Hz·m (1.9, 3.8 and 7.5 kHz·in). */
@@ -148,12 +148,14 @@ export function fanAtCook(level: number): Spectrum {
 /** `10^(x/10)` is `e^(x ln 10 / 10)`. */
 const TENTH_LOG = Math.LN10 / 10;
 
-/** Everything heard at one place, with the breakdown by cause in dBA. */
+/** Everything heard at one place, with the breakdown by cause and what each part gives by itself, in dBA. */
 export function combine(parts: readonly { cause: SoundCause; spectrum: Spectrum }[]): {
   level: number;
   byCause: ReadonlyMap<SoundCause, number>;
+  levels: readonly number[];
 } {
   const energies = new Map<SoundCause, number>();
+  const levels: number[] = [];
   let whole = 0;
   for (const { cause, spectrum } of parts) {
     let energy = 0;
@@ -161,8 +163,9 @@ export function combine(parts: readonly { cause: SoundCause; spectrum: Spectrum 
       energy += Math.exp(TENTH_LOG * (level + (A_WEIGHTING[i] ?? 0)));
     });
     whole += energy;
+    levels.push(10 * Math.log10(energy));
     energies.set(cause, (energies.get(cause) ?? 0) + energy);
   }
   const byCause = new Map([...energies].map(([cause, energy]) => [cause, 10 * Math.log10(energy)]));
-  return { level: 10 * Math.log10(whole), byCause };
+  return { level: 10 * Math.log10(whole), byCause, levels };
 }

@@ -44,12 +44,15 @@ const order: readonly Figure[] = [
   'house leakage',
   'house pressure',
   'make-up air',
+  'heat transfer',
   'inlet temperature',
   'outlet temperature',
   'dew point',
   'wall temperature',
   'sound at the cook',
+  'source at the cook',
   'sound outside',
+  'source outside',
 ];
 
 /** Every formula once, with all its inputs at every place and speed, what was entered before them, and the file's fingerprint. */

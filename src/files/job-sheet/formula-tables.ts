@@ -50,7 +50,8 @@ export function placeWords({ derivation, speed }: Told, { solution, places, legN
     const place = number === undefined ? places.node(fitting.at).replace(/ of \d+$/, '') : say.inLeg(number);
     return sentence(words.jobSheet.route.at(fitting.label, place));
   }
-  return outcome.boosters.find(({ node }) => node === at)?.name ?? at;
+  const booster = outcome.boosters.find(({ node }) => node === at);
+  return booster?.name ?? words.derivation.sound.hoodFan;
 }
 
 interface PlaceRow {

@@ -3,8 +3,10 @@ import type { Scene } from './scene.ts';
 
 const idealGas = formulaSource('moist-air', 'Mixture of ideal gases; Magnus form of the saturation pressure');
 
+const atmosphere = formulaSource('barometer', 'Lower layer of the US Standard Atmosphere 1976', 'memory');
+
 /** Density of the air in the duct, kg/m3. */
-export function density({ solution, speed }: Scene): Derivation {
+export function density({ solution, speed, job }: Scene): Derivation {
   const { air } = solution;
   return {
     ref: { figure: 'density', speed },
@@ -14,13 +16,14 @@ export function density({ solution, speed }: Scene): Derivation {
     unit: 'kg/m³',
     kind: 'density',
     formula:
-      'ρ = (p − p_v) / (287.05 T) + p_v / (461.5 T), p_v = φ · 611.2 exp(17.62 t / (243.12 + t)), T = t + 273.15',
+      'ρ = (p − p_v) / (287.05 T) + p_v / (461.5 T), p = 101325 (1 − 2.25577e-5 h)^5.2559, p_v = φ · 611.2 exp(17.62 t / (243.12 + t)), T = t + 273.15',
     inputs: [
+      { symbol: 'h', name: 'height above the sea', value: job.air.elevation, unit: 'm', kind: 'elevation' },
       { symbol: 'p', name: 'barometric pressure at the elevation', value: air.pressure, unit: 'Pa' },
       { symbol: 't', name: 'air temperature', value: air.temperature, unit: '°C', kind: 'temperature' },
       { symbol: 'φ', name: 'relative humidity', value: air.humidity, unit: '' },
     ],
-    sources: [idealGas],
+    sources: [idealGas, atmosphere],
     notes: [],
   };
 }

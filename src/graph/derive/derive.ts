@@ -1,14 +1,16 @@
+import { words } from '../../words/index.ts';
 import type { Job } from '../document.ts';
 import type { SchemeSolution } from '../solution.ts';
 import { density, viscosity } from './air.ts';
 import type { Derivation, FigureRef } from './derivation.ts';
+import { boosterPressure } from './fan.ts';
 import { fittingFigures } from './fitting.ts';
 import { dewPointFigure, heatFigures } from './heat.ts';
-import { boosterPressure, givenInputs, hoodFigures } from './hood.ts';
+import { givenInputs, hoodFigures } from './hood.ts';
 import { houseFigures } from './house.ts';
 import { legFigures } from './leg.ts';
 import { type Scene, sceneOf } from './scene.ts';
-import { soundFigures } from './sound.ts';
+import { soundFigures, soundSourceFigures } from './sound.ts';
 
 /**
  * How a figure came about: formula, inputs (each with a reference to its own derivation where it has
@@ -27,6 +29,8 @@ export function derive(job: Job, solution: SchemeSolution, ref: FigureRef): Deri
     return hoodFigures[figure as keyof typeof hoodFigures](scene);
   if (figure in houseFigures) return houseFigures[figure as keyof typeof houseFigures](scene);
   if (figure in soundFigures) return soundFigures[figure as keyof typeof soundFigures](scene, at);
+  if (figure in soundSourceFigures)
+    return soundSourceFigures[figure as keyof typeof soundSourceFigures](scene, at);
   if (figure === 'booster pressure') return boosterPressure(scene, at);
   if (figure === 'dew point') return dewPointFigure(scene);
   if (at === undefined) return undefined;
@@ -55,6 +59,7 @@ export function figuresOf(solution: SchemeSolution, speed: number): FigureRef[] 
     ),
     ...over(soundFigures),
     ...[...outcome.sound.cook.byCause.keys()].flatMap((cause) => over(soundFigures, cause)),
+    ...outcome.sound.sources.flatMap(({ at }) => over(soundSourceFigures, at)),
     ...over({ 'dew point': dewPointFigure }),
     ...[...outcome.segments.keys()].flatMap((id) =>
       over({ ...legFigures, ...heatFigures, 'share of pressure': share }, id),
@@ -81,7 +86,7 @@ function share(scene: Scene, at: string | undefined): Derivation | undefined {
     symbol: 's',
     value,
     unit: '',
-    formula: scene.solved.boosters.length > 0 ? 's = Δp / (p_t + Σ p_b)' : 's = Δp / p_t',
+    formula: `s = Δp / ${ofFans(scene)}`,
     inputs: [
       {
         symbol: 'Δp',
@@ -94,6 +99,12 @@ function share(scene: Scene, at: string | undefined): Derivation | undefined {
       ...givenInputs(scene),
     ],
     sources: [],
-    notes: [],
+    notes: value === 0 && loss !== 0 ? [words.derivation.share.nothing] : [],
   };
+}
+
+/** The pressure of every fan on the path, as it stands in a formula. */
+function ofFans({ solved }: Scene): string {
+  const fans = solved.boosters.map((_, i) => ` + p_b${i + 1}`).join('');
+  return fans === '' ? 'p_t' : `(p_t${fans})`;
 }

@@ -1,5 +1,6 @@
 import { formatNumber } from '../../units/index.ts';
 import { densityInput } from './air.ts';
+import { coefficientOf, velocityInput } from './coefficient.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import { lossPerMetreInput } from './leg.ts';
 import type { Scene } from './scene.ts';
@@ -30,12 +31,8 @@ export const fittingFigures = {
     symbol: 'C',
     value: fitting.result.c,
     unit: '',
-    formula: fitting.plan
-      ? `C of ${fitting.result.label}: the catalogue row's C, with its correction for the flow where it has one`
-      : `C of ${fitting.result.label}, by flow ratio q, area ratio a and angle α`,
-    inputs: [...lookedUpWith(fitting), velocityInput(fitting)],
+    ...coefficientOf(scene, fitting),
     sources: [fitting.result.provenance],
-    notes: fitting.result.provenance.notes,
   }),
   'equivalent length': (scene, fitting) => {
     const leg = scene.leg(fitting.leg.id);
@@ -46,7 +43,7 @@ export const fittingFigures = {
       value: fitting.result.equivalentLength,
       unit: 'm',
       kind: 'run',
-      formula: 'L_e = Δp / R, which is C D / f where the duct has the size that C refers to',
+      formula: 'L_e = Δp / R',
       inputs: [
         {
           symbol: 'Δp',
@@ -59,27 +56,10 @@ export const fittingFigures = {
         ...(leg ? [lossPerMetreInput(scene, leg)] : []),
       ],
       sources: [localLoss],
-      notes: [],
+      notes: ['That is C D / f where the duct has the size that C refers to.'],
     };
   },
 } as const satisfies Partial<Record<Figure, (scene: Scene, fitting: Fitting) => Derivation>>;
-
-/** What a coefficient was looked up with. */
-function lookedUpWith({ plan, result: { junction } }: Fitting): DerivationInput[] {
-  if (plan)
-    return [{ symbol: 'C_row', name: "the row's C at full turbulence", value: plan.loss.c, unit: '' }];
-  if (!junction) return [];
-  return [
-    { symbol: 'q', name: 'flow of the branch over the whole flow', value: junction.flowRatio, unit: '' },
-    {
-      symbol: 'a',
-      name: 'area of the branch over that of the whole flow',
-      value: junction.areaRatio,
-      unit: '',
-    },
-    { symbol: 'α', name: 'angle of the branch', value: junction.angle, unit: '°' },
-  ];
-}
 
 function place(scene: Scene, { result }: Fitting): string {
   const where = scene.solution.route.nodes.has(result.at)
@@ -95,15 +75,5 @@ function coefficientInput(scene: Scene, { result }: Fitting): DerivationInput {
     value: result.c,
     unit: '',
     ref: { figure: 'coefficient', speed: scene.speed, at: result.id },
-  };
-}
-
-function velocityInput({ result }: Fitting): DerivationInput {
-  return {
-    symbol: 'V',
-    name: 'velocity in the section that C refers to',
-    value: result.velocity,
-    unit: 'm/s',
-    kind: 'velocity',
   };
 }

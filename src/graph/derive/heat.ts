@@ -1,6 +1,9 @@
-import { dewPoint, overallTransfer, WRAP_CONDUCTIVITY } from '../../hydraulics/heat.ts';
+import { CP, dewPoint, overallTransfer, WRAP_CONDUCTIVITY } from '../../hydraulics/heat.ts';
 import { perimeter } from '../../hydraulics/section.ts';
 import { formatDiameter } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { coldLength } from '../heat.ts';
+import { placedHoods } from '../setting.ts';
 import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import type { Scene } from './scene.ts';
@@ -11,28 +14,48 @@ const cooling = formulaSource(
 );
 const magnus = formulaSource('dew-point', 'WMO form of the Magnus formula', 'memory');
 
+const say = words.derivation.heat;
+
 type Leg = NonNullable<ReturnType<Scene['leg']>>;
 
 /** How the temperatures of a leg come about. */
 export const heatFigures = {
-  'inlet temperature': (scene, leg) => ({
-    ...head(scene, leg, 'inlet temperature', leg.result.inletTemperature, 'T_0'),
-    formula: 'the temperature of the kitchen at a hood; where streams meet, Σ Q T / Σ Q of those that arrive',
-    inputs: [kitchenInput(scene)],
+  'heat transfer': (scene, leg) => ({
+    ref: { figure: 'heat transfer', speed: scene.speed, at: leg.plan.id },
+    title: `Heat through the wall, ${scene.places.leg(leg.plan.id)}`,
+    symbol: 'U',
+    value: transferOf(scene, leg),
+    unit: 'W/(m²·K)',
+    formula: 'U = 1 / (1/20 + r ln(1 + δ/r) / 0.04 + r / (9 (r + δ))), r = D/2',
+    inputs: [
+      { symbol: 'D', name: say.diameter, value: leg.plan.hydraulicDiameter, unit: 'm', kind: 'run' },
+      { symbol: 'δ', name: say.insulation, value: insulationOf(scene, leg), unit: 'm', kind: 'run' },
+    ],
     sources: [cooling],
-    notes: ['Cooking warms the air above the kitchen; that is left out, which is on the cold side.'],
+    notes: [],
   }),
+  'inlet temperature': (scene, leg) => {
+    const { formula, inputs } = inletFrom(scene, leg);
+    return {
+      ...head(scene, leg, 'inlet temperature', leg.result.inletTemperature, 'T_0'),
+      formula,
+      inputs,
+      sources: [cooling],
+      notes: ['Cooking warms the air above the kitchen; that is left out, which is on the cold side.'],
+    };
+  },
   'outlet temperature': (scene, leg) => ({
     ...head(scene, leg, 'outlet temperature', leg.result.outletTemperature, 'T'),
-    formula:
-      'T = T_a + (T_0 − T_a) exp(−U P x / (ρ Q c_p)) over the cold stretches x; unchanged in the warm ones',
+    formula: 'T = T_a + (T_0 − T_a) exp(−U P x / (ρ Q c_p))',
     inputs: [
       inletInput(scene, leg),
       outdoorsInput(scene),
       transferInput(scene, leg),
       { symbol: 'P', name: 'inside perimeter', value: perimeter(leg.plan.section), unit: 'm', kind: 'run' },
+      coldInput(scene, leg),
       densityInput(scene),
       { symbol: 'Q', name: 'air in the leg', value: Math.abs(leg.result.flow), unit: 'm³/s', kind: 'flow' },
+      { symbol: 'c_p', name: say.specific, value: CP, unit: 'J/(kg·K)' },
     ],
     sources: [cooling],
     notes: [
@@ -44,7 +67,7 @@ export const heatFigures = {
     return {
       ...head(scene, leg, 'wall temperature', leg.result.wallTemperature, 'T_w'),
       formula:
-        'T_w = T − (U / 20) (T − T_a) at the cold end of the coldest stretch; T_0 where no stretch is cold',
+        'T_w = T − (U / 20) (T − T_a) at the cold end, and at most T_0; T_0 where nothing of it is cold, x = 0',
       inputs: [
         {
           symbol: 'T',
@@ -54,8 +77,10 @@ export const heatFigures = {
           kind: 'temperature',
           ref: { figure: 'outlet temperature', speed: scene.speed, at: leg.plan.id },
         },
+        inletInput(scene, leg),
         outdoorsInput(scene),
         transferInput(scene, leg),
+        coldInput(scene, leg),
         {
           symbol: 'T_d',
           name: 'dew point of the kitchen air',
@@ -143,8 +168,68 @@ function outdoorsInput({ job }: Scene): DerivationInput {
   return { symbol: 'T_a', name: 'outdoor temperature', value, unit: '°C', kind: 'temperature' };
 }
 
+/** Where the air of a leg comes from: the kitchen at a hood, else the legs that bring it. */
+function inletFrom(scene: Scene, leg: Leg): { formula: string; inputs: DerivationInput[] } {
+  const { route } = scene.solution;
+  const arriving = (route.nodes.get(leg.plan.from)?.segments ?? []).flatMap((id) => {
+    const one = scene.leg(id);
+    return one && one.plan.to === leg.plan.from && one.result.flow > 0 ? [one] : [];
+  });
+  if (arriving.length === 0) return { formula: 'T_0 = t', inputs: [kitchenInput(scene)] };
+  const several = arriving.length > 1;
+  const numbers = arriving.map((_, i) => (several ? `_${i + 1}` : ''));
+  const mixed = `(${numbers.map((n) => `Q${n} T${n}`).join(' + ')}) / (${numbers.map((n) => `Q${n}`).join(' + ')})`;
+  return {
+    formula: several ? `T_0 = ${mixed}` : 'T_0 = T',
+    inputs: arriving.flatMap(({ plan: { id }, result }, i): DerivationInput[] => [
+      ...(several
+        ? [
+            {
+              symbol: `Q${numbers[i]}`,
+              name: say.flowOf(scene.places.leg(id)),
+              value: result.flow,
+              unit: 'm³/s',
+              kind: 'flow' as const,
+            },
+          ]
+        : []),
+      {
+        symbol: `T${numbers[i]}`,
+        name: say.arriving(scene.places.leg(id)),
+        value: result.outletTemperature,
+        unit: '°C',
+        kind: 'temperature',
+        ref: { figure: 'outlet temperature', speed: scene.speed, at: id },
+      },
+    ]),
+  };
+}
+
+function coldInput(scene: Scene, leg: Leg): DerivationInput {
+  const { job, solution, result } = scene;
+  const hood =
+    placedHoods(scene.scheme, job.hoods).find((place) => place.hood.id === result.hood)?.node ?? '';
+  const value = coldLength({ route: solution.route, job }, hood, leg.plan.id);
+  return { symbol: 'x', name: say.cold, value, unit: 'm', kind: 'run' };
+}
+
+function insulationOf({ solution }: Scene, leg: Leg): number {
+  return solution.route.segments.get(leg.plan.id)?.insulation ?? 0;
+}
+
+function transferOf(scene: Scene, leg: Leg): number {
+  return overallTransfer({
+    hydraulicDiameter: leg.plan.hydraulicDiameter,
+    insulation: insulationOf(scene, leg),
+  });
+}
+
 function transferInput(scene: Scene, leg: Leg): DerivationInput {
-  const insulation = scene.solution.route.segments.get(leg.plan.id)?.insulation ?? 0;
-  const value = overallTransfer({ hydraulicDiameter: leg.plan.hydraulicDiameter, insulation });
-  return { symbol: 'U', name: 'heat transfer through the wall', value, unit: 'W/(m²·K)' };
+  return {
+    symbol: 'U',
+    name: 'heat transfer through the wall',
+    value: transferOf(scene, leg),
+    unit: 'W/(m²·K)',
+    ref: { figure: 'heat transfer', speed: scene.speed, at: leg.plan.id },
+  };
 }

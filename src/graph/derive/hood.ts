@@ -1,21 +1,14 @@
-import { fanTotalPressure } from '../../hydraulics/fan.ts';
 import { area } from '../../hydraulics/section.ts';
-import { formatNumber } from '../../units/index.ts';
-import type { Hood } from '../document.ts';
-import { speedCurve } from '../speeds.ts';
+import { labelFlow } from '../speeds.ts';
 import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
+import { airflowTest, curveNotes, fanPressure, hoodOf } from './fan.ts';
 import type { Scene } from './scene.ts';
 
 const operatingPoint = formulaSource(
   'operating-point',
   'Intersection of the fan curve with the system curve',
 );
-const airflowTest = formulaSource(
-  'static-basis',
-  'Standard airflow test: static pressure is total pressure less the velocity pressure at the outlet',
-);
-
 /** How each figure of a hood at one speed comes about. */
 export const hoodFigures = {
   flow: (scene) => {
@@ -33,7 +26,7 @@ export const hoodFigures = {
       value: scene.solved.flow,
       unit: 'm³/s',
       kind: 'flow',
-      formula: `the flow at which ${givenSymbols(scene)} equals the losses of its run, Σ Δp_f(Q) + Σ Δp(Q)`,
+      formula: `Q is the flow at which ${givenSymbols(scene)} = Σ Δp_f + Σ Δp`,
       inputs: [
         ...givenInputs(scene),
         ...roomInput(scene),
@@ -62,18 +55,26 @@ export const hoodFigures = {
       ],
     };
   },
-  'rated flow': (scene) => ({
-    ref: { figure: 'rated flow', speed: scene.speed },
-    title: `Rated flow of ${scene.result.hoodName} at ${scene.result.name}`,
-    symbol: 'Q_r',
-    value: scene.result.ratedFlow,
-    unit: 'm³/s',
-    kind: 'flow',
-    formula: "what the label says, else the flow at which the curve's own pressure is zero",
-    inputs: [],
-    sources: [],
-    notes: curveNotes(scene),
-  }),
+  'rated flow': (scene) => {
+    const rated = hoodOf(scene).speeds[scene.result.speed];
+    const label = rated && labelFlow(rated);
+    return {
+      ref: { figure: 'rated flow', speed: scene.speed },
+      title: `Rated flow of ${scene.result.hoodName} at ${scene.result.name}`,
+      symbol: 'Q_r',
+      value: scene.result.ratedFlow,
+      unit: 'm³/s',
+      kind: 'flow',
+      formula:
+        label === undefined ? "Q_r = the flow at which the curve's own pressure is zero" : 'Q_r = Q_label',
+      inputs:
+        label === undefined
+          ? []
+          : [{ symbol: 'Q_label', name: 'what the label says', value: label, unit: 'm³/s', kind: 'flow' }],
+      sources: [],
+      notes: curveNotes(scene),
+    };
+  },
   'share of rated': (scene) => ({
     ref: { figure: 'share of rated', speed: scene.speed },
     title: `Share of the rated flow at ${scene.result.name}`,
@@ -96,12 +97,8 @@ export const hoodFigures = {
     notes: [],
   }),
   'total pressure': (scene) => {
-    const speed = speedCurve(hoodOf(scene), scene.result.speed);
-    const curve = speed.known ? speed.curve : undefined;
-    const { air } = scene.solution;
-    const velocityPart =
-      curve?.basis === 'static' ? (air.density * (scene.solved.flow / curve.collarArea) ** 2) / 2 : 0;
-    const curvePart = curve ? fanTotalPressure(curve, scene.solved.flow, air) - velocityPart : 0;
+    const hood = hoodOf(scene);
+    const told = fanPressure(scene, hood, scene.result.speed, flowInput(scene));
     return {
       ref: { figure: 'total pressure', speed: scene.speed },
       title: `Total pressure of ${scene.result.hoodName} at ${scene.result.name}`,
@@ -109,27 +106,8 @@ export const hoodFigures = {
       value: scene.solved.totalPressure,
       unit: 'Pa',
       kind: 'pressure',
-      formula: curve?.basis === 'static' ? 'p_t = p_s(Q) · ρ/ρ_r + ρ (Q/A_c)² / 2' : 'p_t = p(Q) · ρ/ρ_r',
-      inputs: [
-        {
-          symbol: curve?.basis === 'static' ? 'p_s(Q) · ρ/ρ_r' : 'p(Q) · ρ/ρ_r',
-          name: 'pressure read from the curve, corrected to the air',
-          value: curvePart,
-          unit: 'Pa',
-          kind: 'pressure',
-        },
-        { symbol: 'ρ_r', name: 'density the curve was rated at', value: curve?.density ?? 0, unit: 'kg/m³' },
-        densityInput(scene),
-        flowInput(scene),
-        {
-          symbol: 'A_c',
-          name: 'area of the collar',
-          value: area(hoodOf(scene).collar),
-          unit: 'm²',
-          kind: 'area',
-        },
-      ],
-      sources: curve?.basis === 'static' ? [airflowTest] : [],
+      ...told,
+      formula: `p_t = ${told.formula}`,
       notes: curveNotes(scene),
     };
   },
@@ -160,8 +138,8 @@ export const hoodFigures = {
 
 /** Everything that pushes the air on the hood's path, as it stands in a formula. */
 function givenSymbols({ solved }: Scene): string {
-  const fans = solved.boosters.map((_, i) => ` + p_b${i + 1}(Q)`).join('');
-  return `p_t(Q) of the fan${fans}${solved.house ? ' + p_room' : ''}`;
+  const fans = solved.boosters.map((_, i) => ` + p_b${i + 1}`).join('');
+  return `p_t${fans}${solved.house ? ' + p_room' : ''}`;
 }
 
 /** The fan of the hood and the fans in its run as inputs of another figure. */
@@ -179,29 +157,6 @@ export function givenInputs(scene: Scene): DerivationInput[] {
       }),
     ),
   ];
-}
-
-/** How the pressure of a fan in the run comes about; undefined where none stands at that node. */
-export function boosterPressure(scene: Scene, node: string | undefined): Derivation | undefined {
-  const booster = scene.solved.boosters.find((candidate) => candidate.node === node);
-  if (!booster) return undefined;
-  const { name, speed, flow, pressure } = booster;
-  return {
-    ref: { figure: 'booster pressure', speed: scene.speed, at: booster.node },
-    title: `Total pressure of ${name} in the run, at its speed ${speed}`,
-    symbol: 'p_b',
-    value: pressure,
-    unit: 'Pa',
-    kind: 'pressure',
-    formula:
-      'p_b = p(Q) · ρ/ρ_r of its own curve, with ρ (Q/A_c)² / 2 on top where the curve is of static pressure',
-    inputs: [
-      { symbol: 'Q', name: 'air through it', value: flow, unit: 'm³/s', kind: 'flow' },
-      densityInput(scene),
-    ],
-    sources: [airflowTest],
-    notes: ['The duct on both sides is taken to fit its collar: changes of size at the fan are left out.'],
-  };
 }
 
 /** The room's pressure against outdoors, where there is a house around it. */
@@ -270,20 +225,4 @@ function flowInput(scene: Scene): DerivationInput {
     kind: 'flow',
     ref: { figure: 'flow', speed: scene.speed },
   };
-}
-
-function hoodOf({ job, result }: Scene): Hood {
-  return job.hoods.find((hood) => hood.id === result.hood) as Hood;
-}
-
-/** What had to be assumed for the curve, and how it is read between its points. */
-function curveNotes(scene: Scene): string[] {
-  const speed = speedCurve(hoodOf(scene), scene.result.speed);
-  if (!speed.known) return [speed.reason];
-  const { points } = speed.curve;
-  const printed = points.map(([q, p]) => `${formatNumber(q, 4)} m³/s at ${formatNumber(p, 1)} Pa`).join('; ');
-  return [
-    ...speed.assumptions,
-    `The curve is a monotone cubic (Fritsch-Carlson) through ${points.length} points: ${printed}.`,
-  ];
 }

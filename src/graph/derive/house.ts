@@ -30,7 +30,7 @@ export const houseFigures = {
       value: result.pressure,
       unit: 'Pa',
       kind: 'pressure',
-      formula: `the pressure at which what comes in, Q_leak + Q_makeup, equals what goes out, Q_hoods + Q_other; −p_room = (Q_leak / K)^(1/n)`,
+      formula: `p_room = ${drawnDown(result) ? '−(Q_leak / K)^(1/n)' : '(−Q_leak / K)^(1/n)'}, Q_leak = Q_hoods + Q_other − Q_makeup`,
       inputs: [
         {
           symbol: 'Q_leak',
@@ -79,7 +79,7 @@ export const houseFigures = {
       value: result.leakage,
       unit: 'm³/s',
       kind: 'flow',
-      formula: 'Q_leak = K (−p_room)^n, K = ACH50 · V / 3600 / 50^n',
+      formula: `Q_leak = ${drawnDown(result) ? 'K (−p_room)^n' : '−K p_room^n'}, K = ACH50 · V / 3600 / 50^n`,
       inputs: [
         {
           symbol: 'p_room',
@@ -109,8 +109,7 @@ export const houseFigures = {
       value: needed.flow,
       unit: 'm³/s',
       kind: 'flow',
-      formula:
-        'Q_needed = Q_hoods,limit + Q_other − K p_limit^n; opening A = Q_needed / √(2 p_limit / (C ρ))',
+      formula: 'Q_needed = Q_hoods,limit + Q_other − K p_limit^n, A = Q_needed / √(2 p_limit / (C ρ))',
       inputs: [
         {
           symbol: 'Q_hoods,limit',
@@ -150,6 +149,11 @@ export const houseFigures = {
     };
   },
 } as const satisfies Partial<Record<Figure, (scene: Scene) => Derivation | undefined>>;
+
+/** True where air comes in through the leaks; a make-up fan can turn that round. */
+function drawnDown({ leakage: through }: HouseResult): boolean {
+  return through >= 0;
+}
 
 function houseIn({
   job,

@@ -51,7 +51,7 @@ export const legFigures = {
   'friction factor': (scene, leg) => ({
     ...head(scene, leg, 'friction factor', leg.result.frictionFactor, ''),
     formula:
-      'turbulent (Re ≥ 4000): 1/√f = −2 log10(ε/(3.7 D) + 2.51/(Re √f)); laminar (Re ≤ 2000): f = 64/Re; smooth between',
+      'turbulent (Re ≥ 4000): 1/√f = −2 log10(ε/(3.7 D) + 2.51/(Re √f)); laminar (Re ≤ 2000): f = 64/Re; between: f Re² by the cubic that meets both in value and slope',
     inputs: [
       {
         symbol: 'Re',
@@ -73,8 +73,7 @@ export const legFigures = {
     return {
       ...head(scene, leg, 'friction length', leg.plan.duct.length, 'm'),
       kind: 'run',
-      formula:
-        "L = s + t + a: straight duct left between the bends' tangents r·tan(θ/2) and the taper, the taper at its start, and the arc r·θ of the bend at its end",
+      formula: 'L = s + t + a',
       inputs: [
         { symbol: 's', name: 'straight duct', value: own?.straight ?? 0, unit: 'm', kind: 'run' },
         { symbol: 't', name: 'taper upstream', value: taper, unit: 'm', kind: 'run' },
@@ -87,6 +86,7 @@ export const legFigures = {
         },
       ],
       notes: [
+        "Straight duct is what is left between the bends' tangents r·tan(θ/2) and the taper; the arc is r·θ.",
         'A bend whose coefficient already holds the friction of its arc is not charged for the arc again.',
       ],
     };

@@ -1,4 +1,4 @@
-import type { Job } from '../document.ts';
+import type { Job, Scheme } from '../document.ts';
 import { schemeOf } from '../infer.ts';
 import { type Places, placesOf } from '../places.ts';
 import { type PlannedFitting, type PlannedLeg, planOf } from '../plan.ts';
@@ -7,6 +7,7 @@ import type { FittingResult, SchemeSolution, SegmentResult, Solved, SpeedResult 
 /** What a derivation draws on: one speed of one solved scheme. */
 export interface Scene {
   readonly job: Job;
+  readonly scheme: Scheme;
   readonly solution: SchemeSolution;
   /** Index into the solution's speeds. */
   readonly speed: number;
@@ -27,9 +28,11 @@ export function sceneOf(job: Job, solution: SchemeSolution, speed: number): Scen
   const result = solution.speeds[speed];
   if (!result?.outcome.solved) return undefined;
   const solved = result.outcome;
-  const plan = planOf(solution.route, schemeOf(job, solution.schemeId));
+  const scheme = schemeOf(job, solution.schemeId);
+  const plan = planOf(solution.route, scheme);
   return {
     job,
+    scheme,
     solution,
     speed,
     result,

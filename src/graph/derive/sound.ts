@@ -1,109 +1,197 @@
-import type { SoundCause } from '../../hydraulics/sound.ts';
-import { formatNumber } from '../../units/index.ts';
-import type { SoundAt } from '../solution.ts';
-import { soundCauses } from '../sound.ts';
+import { A_WEIGHTING, aWeighted, OCTAVES } from '../../hydraulics/decibel.ts';
+import {
+  FAN_OCTAVES,
+  NARROW_DUCT,
+  OUTDOOR_EFFECT,
+  ROOM_EFFECT,
+  type SoundCause,
+  WIDE_DUCT,
+} from '../../hydraulics/sound.ts';
+import { formatNumber, formatTrimmed } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import type { SoundAt, SoundSourceResult } from '../solution.ts';
 import type { Derivation, DerivationInput, Figure, FigureRef } from './derivation.ts';
 import type { Scene } from './scene.ts';
 
-/** How each level is made, by what causes it. Powers are dB re 1 pW; each is taken along the run by octaves. */
-const formulas: Readonly<Record<SoundCause, string>> = {
-  fan: 'L = L_rated + 10 log10(Q/Q_r) + 20 log10(p/p_r), or L_W = 40 + 10 log10 Q + 20 log10 p where no sound is rated',
-  'straight duct': 'L_W = 10 + 50 log10 V + 10 log10 A for each leg, added on energy',
-  bend: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each bend, added on energy',
-  damper: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each damper, added on energy',
-  cap: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A, V, C and A taken over to the opening of the cap',
-  transition: 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each change of size, added on energy',
-  'other fitting': 'L_W = 10 + 60 log10 V + 30 log10 C + 10 log10 A for each, added on energy',
-};
+const say = words.derivation.sound;
+
+/** The sums, and the sources that they are made of, at both places. */
+type Sum = 'sound at the cook' | 'sound outside';
+type Single = 'source at the cook' | 'source outside';
 
 /** How the sound at both places comes about: the whole, or one cause of it. */
 export const soundFigures = {
-  'sound at the cook': (scene, cause) =>
-    derivation(scene, 'sound at the cook', scene.solved.sound.cook, cause),
-  'sound outside': (scene, cause) => derivation(scene, 'sound outside', scene.solved.sound.outside, cause),
+  'sound at the cook': (scene, cause) => sumOf(scene, 'sound at the cook', scene.solved.sound.cook, cause),
+  'sound outside': (scene, cause) => sumOf(scene, 'sound outside', scene.solved.sound.outside, cause),
 } as const satisfies Partial<Record<Figure, (scene: Scene, cause?: string) => Derivation | undefined>>;
 
-function derivation(
-  scene: Scene,
-  figure: 'sound at the cook' | 'sound outside',
-  at: SoundAt,
-  cause: string | undefined,
-): Derivation | undefined {
-  const { assumptions, uncertainty, provenance } = scene.solved.sound;
-  const place = figure === 'sound outside' ? 'Sound outside beneath the cap' : "Sound at the cook's head";
-  const base = {
-    unit: 'dBA',
-    sources: [provenance],
-    notes: [`An estimate to rank routes by: ±${uncertainty} dB.`, ...assumptions],
-  };
-  if (cause === undefined) {
-    return {
-      ...base,
-      ref: { figure, speed: scene.speed },
-      title: `${place}, ${scene.result.name}`,
-      symbol: 'L',
-      value: at.level,
-      formula: 'L = 10 log10 Σ 10^(L_i / 10)',
-      inputs: [...at.byCause].map(([name, level], i) => ({
-        symbol: `L_${i + 1}`,
-        name,
-        value: level,
-        unit: 'dBA',
-        ref: { figure, speed: scene.speed, at: name } satisfies FigureRef,
-      })),
-      notes: [`${formatNumber(at.sones, at.sones < 9.95 ? 1 : 0)} sone.`, ...base.notes],
-    };
-  }
-  const level = at.byCause.get(cause as SoundCause);
+/** How what one source gives at both places comes about; undefined for a source that is not there. */
+export const soundSourceFigures = {
+  'source at the cook': (scene, at) => single(scene, 'source at the cook', at),
+  'source outside': (scene, at) => single(scene, 'source outside', at),
+} as const satisfies Partial<Record<Figure, (scene: Scene, at?: string) => Derivation | undefined>>;
+
+function sumOf(scene: Scene, figure: Sum, at: SoundAt, cause: string | undefined): Derivation | undefined {
+  const { assumptions, uncertainty, provenance, sources } = scene.solved.sound;
+  const outside = figure === 'sound outside';
+  const place = words.derivation.figures[figure];
+  const level = cause === undefined ? at.level : at.byCause.get(cause as SoundCause);
   if (level === undefined) return undefined;
+  const { speed } = scene;
+  const parts =
+    cause === undefined
+      ? [...at.byCause].map(([name, value]) => ({
+          name,
+          value,
+          ref: { figure, speed, at: name } satisfies FigureRef,
+        }))
+      : sources
+          .filter((source) => source.cause === cause)
+          .map((source) => ({
+            name: sourceName(scene, source),
+            value: outside ? source.outside : source.cook,
+            ref: {
+              figure: outside ? 'source outside' : 'source at the cook',
+              speed,
+              at: source.at,
+            } satisfies FigureRef,
+          }));
   return {
-    ...base,
-    ref: { figure, speed: scene.speed, at: cause },
-    title: `${place} by ${cause}, ${scene.result.name}`,
+    ref: { figure, speed, ...(cause === undefined ? {} : { at: cause }) },
+    title:
+      cause === undefined ? `${place}, ${scene.result.name}` : say.source(place, cause, scene.result.name),
     symbol: 'L',
     value: level,
-    formula: `${formulas[cause as SoundCause]}${cause === 'fan' && figure === 'sound at the cook' ? '' : '; less attenuation of duct and bends and the reflection at the open end, with the effect of the place, A-weighted over octaves'}`,
-    inputs: cause === 'fan' ? fanInputs(scene) : sourceInputs(scene, cause as SoundCause),
+    unit: 'dBA',
+    formula: 'L = 10 log10 Σ 10^(L_i / 10)',
+    inputs: parts.map((part, i) => ({ ...part, symbol: `L_${i + 1}`, unit: 'dBA' })),
+    sources: [provenance],
+    notes: [
+      ...(cause === undefined ? [`${formatNumber(at.sones, at.sones < 9.95 ? 1 : 0)} sone.`] : []),
+      `An estimate to rank routes by: ±${uncertainty} dB.`,
+      ...assumptions,
+    ],
   };
 }
 
-function fanInputs({ solved }: Scene): DerivationInput[] {
-  const { rated, flow, pressure } = solved.sound.fan;
-  const point: DerivationInput[] = [
+function single(scene: Scene, figure: Single, at: string | undefined): Derivation | undefined {
+  const { sources, provenance } = scene.solved.sound;
+  const source = sources.find((one) => one.at === at);
+  if (!source) return undefined;
+  const outside = figure === 'source outside';
+  const way = outside ? source.toOutside : source.toCook;
+  const along = way ? ' − a_f x − b_f n − e_f' : '';
+  const endOf = way ? ', e_f = 10 log10(1 + (0.7 · 343 / (π f d))²)' : '';
+  const told = powerOf(scene, source, outside);
+  const wayInputs: DerivationInput[] = way
+    ? [
+        { symbol: 'x', name: say.way, value: way.length, unit: 'm', kind: 'run' },
+        { symbol: 'n', name: say.bends, value: way.bends, unit: '' },
+        { symbol: 'd', name: say.opening, value: way.opening, unit: 'm', kind: 'run' },
+      ]
+    : [];
+  return {
+    ref: { figure, speed: scene.speed, at: source.at },
+    title: say.source(words.derivation.figures[figure], sourceName(scene, source), scene.result.name),
+    symbol: 'L',
+    value: outside ? source.outside : source.cook,
+    unit: 'dBA',
+    formula:
+      told.whole ??
+      `L = 10 log10 Σ_f 10^(L_f / 10), L_f = ${told.octave} + A_f${along} + ${outside ? 'R_out' : 'R_cook'}${told.where}${endOf}`,
+    inputs: told.whole ? told.inputs : [...told.inputs, ...wayInputs],
+    sources: [provenance],
+    notes: told.whole?.includes('L_rated') ? [] : octaveNotes(),
+  };
+}
+
+interface Power {
+  /** The level without any octaves, where none are needed. */
+  readonly whole?: string;
+  readonly octave: string;
+  readonly where: string;
+  readonly inputs: readonly DerivationInput[];
+}
+
+/** The sound power of a source, by the octave, in symbols. */
+function powerOf(scene: Scene, { at, flow, cook }: SoundSourceResult, outside: boolean): Power {
+  if (flow) {
+    const { velocity, area, c } = flow;
+    return {
+      octave: 'L_W + o_f',
+      where: `, o_f = −2 − 26 log10(1.14 + 0.02 f/V), L_W = 10 + ${c === null ? '50' : '60'} log10 V${c === null ? '' : ' + 30 log10 C'} + 10 log10 A`,
+      inputs: [
+        { symbol: 'V', name: say.velocity, value: velocity, unit: 'm/s', kind: 'velocity' },
+        ...(c === null ? [] : [{ symbol: 'C', name: say.coefficient, value: c, unit: '' }]),
+        { symbol: 'A', name: say.area, value: area, unit: 'm²', kind: 'area' },
+      ],
+    };
+  }
+  const booster = scene.solved.boosters.find(({ node }) => node === at);
+  if (booster)
+    return {
+      octave: '40 + 10 log10 Q + 20 log10 p + s_f',
+      where: '',
+      inputs: fanPoint(booster.flow, booster.pressure),
+    };
+  const { fan } = scene.solved.sound;
+  if (outside) {
+    const ref: FigureRef = { figure: 'source at the cook', speed: scene.speed, at };
+    return {
+      octave: 'L_cook − R_cook − L_s + s_f',
+      where: '',
+      inputs: [{ symbol: 'L_cook', name: say.atCook, value: cook, unit: 'dBA', ref }],
+    };
+  }
+  const point = fanPoint(fan.flow, fan.pressure);
+  if (!fan.rated)
+    return { whole: 'L = 40 + 10 log10 Q + 20 log10 p + L_s + R_cook', octave: '', where: '', inputs: point };
+  return {
+    whole: 'L = L_rated + 10 log10(Q/Q_r) + 20 log10(p/p_r)',
+    octave: '',
+    where: '',
+    inputs: [
+      { symbol: 'L_rated', name: 'rated sound', value: fan.rated.level, unit: 'dBA' },
+      ...point,
+      { symbol: 'Q_r', name: 'flow at the rated point', value: fan.rated.flow, unit: 'm³/s', kind: 'flow' },
+      {
+        symbol: 'p_r',
+        name: 'total pressure there',
+        value: fan.rated.pressure,
+        unit: 'Pa',
+        kind: 'pressure',
+      },
+    ],
+  };
+}
+
+function fanPoint(flow: number, pressure: number): DerivationInput[] {
+  return [
     { symbol: 'Q', name: 'flow that its sound is taken at', value: flow, unit: 'm³/s', kind: 'flow' },
     { symbol: 'p', name: 'total pressure there', value: pressure, unit: 'Pa', kind: 'pressure' },
   ];
-  if (!rated) return point;
-  return [
-    { symbol: 'L_rated', name: 'rated sound', value: rated.level, unit: 'dBA' },
-    ...point,
-    { symbol: 'Q_r', name: 'flow at the rated point', value: rated.flow, unit: 'm³/s', kind: 'flow' },
-    { symbol: 'p_r', name: 'total pressure there', value: rated.pressure, unit: 'Pa', kind: 'pressure' },
-  ];
 }
 
-/** Velocities of the legs, or of the fittings with their coefficients, that make the noise. */
-function sourceInputs({ solved, speed, places }: Scene, cause: SoundCause): DerivationInput[] {
-  const velocity = { unit: 'm/s', kind: 'velocity' } as const;
-  if (cause === 'straight duct')
-    return solved.path.map((id, i) => ({
-      ...velocity,
-      symbol: `V_${i + 1}`,
-      name: places.leg(id),
-      value: solved.segments.get(id)?.velocity ?? 0,
-      ref: { figure: 'velocity', speed, at: id },
-    }));
-  return solved.fittings
-    .filter(({ segment }) => solved.path.includes(segment))
-    .filter(({ kind }) => (soundCauses[kind] ?? 'other fitting') === cause)
-    .flatMap(({ id, label, velocity: value, c }, i): DerivationInput[] => [
-      { ...velocity, symbol: `V_${i + 1}`, name: label, value },
-      {
-        symbol: `C_${i + 1}`,
-        name: `coefficient of ${label}`,
-        value: c,
-        unit: '',
-        ref: { figure: 'coefficient', speed, at: id },
-      },
-    ]);
+/** "the leg from the hood to turn 1", "90° bend", "the hood's own fan". */
+function sourceName({ solved, places }: Scene, { at }: SoundSourceResult): string {
+  if (solved.segments.has(at)) return places.leg(at);
+  const fitting = solved.fittings.find(({ id }) => id === at);
+  if (fitting) return fitting.label;
+  const booster = solved.boosters.find(({ node }) => node === at);
+  return booster ? say.fanInRun(booster.name) : say.hoodFan;
+}
+
+/** The constants by octave. */
+function octaveNotes(): string[] {
+  const list = (values: readonly number[]) => values.map((value) => formatTrimmed(value, 2)).join('; ');
+  return [
+    say.octaves(OCTAVES.join(', ')),
+    say.weighting(list(A_WEIGHTING)),
+    say.narrow(list(NARROW_DUCT)),
+    say.wide(list(WIDE_DUCT)),
+    say.bendLoss,
+    say.fanShape(list(FAN_OCTAVES), formatNumber(aWeighted(FAN_OCTAVES), 6)),
+    say.places(formatNumber(ROOM_EFFECT, 6), formatNumber(OUTDOOR_EFFECT, 6)),
+    say.least,
+  ];
 }

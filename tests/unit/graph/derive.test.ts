@@ -19,9 +19,8 @@ const input = (d: Derivation, symbol: string) => {
   return found.value;
 };
 
-/** Levels of all causes added on energy; one cause alone is made of spectra that are not shown. */
+/** Levels of all causes, or of all sources of one, added on energy. */
 const levelsAdded = (d: Derivation) => {
-  if (d.ref.at !== undefined) return undefined;
   const levels = d.inputs.map(({ value }) => value);
   return 10 * Math.log10(levels.reduce((sum, level) => sum + 10 ** (level / 10), 0));
 };
@@ -41,13 +40,14 @@ const again: Record<string, (d: Derivation) => number | undefined> = {
   'make-up air': (d) =>
     input(d, 'Q_hoods,limit') + input(d, 'Q_other') - input(d, 'K') * input(d, 'p_limit') ** input(d, 'n'),
   'house leakage': (d) => input(d, 'K') * (-input(d, 'p_room')) ** input(d, 'n'),
-  'sound at the cook': (d) =>
+  'sound at the cook': (d) => levelsAdded(d),
+  'sound outside': (d) => levelsAdded(d),
+  'source at the cook': (d) =>
     d.ref.at === 'fan'
       ? input(d, 'L_rated') +
         10 * Math.log10(input(d, 'Q') / input(d, 'Q_r')) +
         20 * Math.log10(input(d, 'p') / input(d, 'p_r'))
-      : levelsAdded(d),
-  'sound outside': (d) => levelsAdded(d),
+      : undefined,
   'dew point': (d) => {
     const gamma = Math.log(input(d, 'φ')) + (17.62 * input(d, 't')) / (243.12 + input(d, 't'));
     return (243.12 * gamma) / (17.62 - gamma);
