@@ -29,6 +29,7 @@ export function Desk() {
   const faults = useUi((state) => state.faults);
   const rules = useUi((state) => state.rules);
   const drawing = useUi((state) => state.drawing);
+  const jobSheet = useUi((state) => state.jobSheet);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
@@ -72,6 +73,7 @@ export function Desk() {
         <Asked open={prices} box={<PricesDialog />} />
         <Asked open={rules} box={<RulesDialog />} />
         <Asked open={drawing} box={<DrawingDialog />} />
+        <Asked open={jobSheet} box={<JobSheetDialog />} />
       </div>
     </Explainer>
   );
@@ -80,6 +82,7 @@ export function Desk() {
 const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
 const FaultPanel = lazy(() => import('./faults/FaultPanel.tsx'));
 const DrawingDialog = lazy(() => import('./drawing-out/DrawingDialog.tsx'));
+const JobSheetDialog = lazy(() => import('./job-sheet/JobSheetDialog.tsx'));
 const RulesDialog = lazy(() => import('./codes/RulesDialog.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ChartsDock = lazy(() => import('./charts/ChartsDock.tsx'));

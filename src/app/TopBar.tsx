@@ -102,6 +102,7 @@ const fileCommands = [
   'file.save',
   'file.saveAs',
   'file.print',
+  'file.jobSheet',
   'file.drawing',
   'file.underlay',
   'file.example',
@@ -122,12 +123,12 @@ function FileMenu() {
         <Menu className="menu" aria-label={says.file} onAction={(id) => commandById(String(id)).run(app)}>
           <MenuSection>
             <Header>{name ?? says.notSaved}</Header>
-            {fileCommands.slice(0, 6).map((command) => (
+            {fileCommands.slice(0, 7).map((command) => (
               <CommandItem key={command.id} command={command} />
             ))}
           </MenuSection>
           <Separator />
-          {fileCommands.slice(6).map((command) => (
+          {fileCommands.slice(7).map((command) => (
             <CommandItem key={command.id} command={command} />
           ))}
         </Menu>

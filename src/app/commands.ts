@@ -11,6 +11,7 @@ import { underlayCommands } from './underlay/commands.ts';
 
 const says = words.commands;
 const drawingWords = words.drawings.command;
+const paperWords = words.paper.command;
 
 export type { App, Command } from './command.ts';
 
@@ -185,6 +186,9 @@ export const commands: readonly Command[] = [
   command('file.print', 'file', says.file.print.title, () => window.print(), {
     shortcuts: ['Mod+p'],
     also: says.file.print.also,
+  }),
+  command('file.jobSheet', 'file', paperWords.title, ({ ui }) => ui.setState({ jobSheet: true }), {
+    also: paperWords.also,
   }),
   command('file.drawing', 'file', drawingWords.save.title, ({ ui }) => ui.setState({ drawing: true }), {
     also: drawingWords.save.also,

@@ -61,6 +61,8 @@ export interface UiState {
   readonly prices: boolean;
   /** The box that saves a drawing. */
   readonly drawing: boolean;
+  /** The box that makes the job sheet. */
+  readonly jobSheet: boolean;
   /** The jobs and templates of this browser over the whole window. */
   readonly jobs: 'jobs' | 'templates' | 'deleted' | null;
   /** The versions of the job on the board. */
@@ -105,6 +107,7 @@ export function createUi(): Ui {
     comparing: false,
     prices: false,
     drawing: false,
+    jobSheet: false,
     jobs: null,
     versions: false,
     savingTemplate: false,

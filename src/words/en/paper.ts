@@ -49,3 +49,37 @@ export const formula = {
   sources: 'Source: ',
   with: 'with',
 };
+
+export const command = {
+  title: 'Job sheet (PDF)…',
+  also: 'print paper report schedule parts calculation appendix sign hand over contractor',
+};
+
+export const dialog = {
+  title: 'Job sheet as PDF',
+  paper: 'Paper',
+  papers: { a4: 'A4', letter: 'Letter' },
+  date: 'Date on the sheet',
+  schemes: 'Schemes',
+  noScheme: 'Choose at least one scheme.',
+  parts: 'What goes in',
+  sections: {
+    summary: 'Cautions',
+    results: 'Air at each speed',
+    drawings: 'Drawings to scale',
+    route: 'Route schedule',
+    charts: 'Charts',
+    findings: 'Findings and code checks',
+    parts: 'Parts list',
+    signatures: 'Signature lines',
+    appendix: 'Calculation appendix',
+  },
+  note: 'Cautions and findings always go with the figures. The calculation appendix is long: a page or more for every turn.',
+  save: 'Save the PDF',
+  saved: (name: string) => `Saved ${name}.`,
+  working: (share: string) => `Drawing, ${share}`,
+  failed: 'The job sheet was not made',
+  remedy:
+    'Try again; leave out the calculation appendix if the job is very large. If it goes on, save the job to a file and reload the page.',
+  fileKind: 'Job sheet',
+};
