@@ -41,6 +41,8 @@ export interface FileDesk {
   bring(id: string): Promise<void>;
   /** Goes on with a copy of what the board shows. */
   copy(): Promise<void>;
+  /** Takes the job from the tab that has it. */
+  takeOver(): Promise<void>;
   /** Writes what is outstanding before the page goes away; false where work may be lost with it. */
   leave(): boolean;
 }
@@ -247,6 +249,7 @@ export function createFileDesk(options: FileDeskOptions): FileDesk {
       await put({ ...beginning(copy), fresh: false, unsaved: true });
     },
 
+    takeOver: () => keeper.takeOver(),
     leave: () => keeper.leave(),
   };
 }

@@ -82,6 +82,35 @@ export async function textOf(
   }
 }
 
+const archiveKind = {
+  description: 'Gentlebend export',
+  extensions: ['.zip'],
+  mimeTypes: ['application/zip'],
+  id: 'gentlebend-export',
+};
+
+/** Lets the person choose an export to import; `null` when they change their mind. */
+export async function chooseArchive(): Promise<File | null> {
+  try {
+    return await fileOpen(archiveKind);
+  } catch (error) {
+    if (isChangeOfMind(error)) return null;
+    throw error;
+  }
+}
+
+/** Saves an export where the person chooses, or downloads it; false when they change their mind. */
+export async function saveArchive(bytes: Uint8Array, name: string): Promise<boolean> {
+  try {
+    const blob = new Blob([bytes as BlobPart], { type: 'application/zip' });
+    await fileSave(blob, { ...archiveKind, fileName: name });
+    return true;
+  } catch (error) {
+    if (isChangeOfMind(error)) return false;
+    throw error;
+  }
+}
+
 /** A file name for a job's title: letters, digits and hyphens, with the format's ending. */
 export function fileNameFor(title: string): string {
   return `${stemFor(title)}.gentlebend.json`;

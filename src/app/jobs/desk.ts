@@ -7,6 +7,7 @@ import { type Estimate, nearlyFull, type StorageRoom } from '../../files/jobs/ro
 import type { Shelf } from '../../files/jobs/shelf.ts';
 import type { Templates } from '../../files/jobs/templates.ts';
 import type { Versions } from '../../files/jobs/versions.ts';
+import { chooseArchive, saveArchive } from '../../files/open-save.ts';
 import { readJob } from '../../files/read.ts';
 import type { Job } from '../../graph/document.ts';
 import { equal } from '../../graph/history.ts';
@@ -17,6 +18,7 @@ import { refusal } from '../notices.ts';
 import { newJob } from '../start.ts';
 import type { AppStore } from '../store.ts';
 import type { Ui } from '../ui.ts';
+import { type ArchiveFile, mergeFile, packedShelf } from './archive.ts';
 import type { Keeper } from './keeper.ts';
 import { type SuppliedTemplate, suppliedJob } from './supplied.ts';
 import { notKept } from './telling.ts';
@@ -56,6 +58,10 @@ export interface JobsDesk {
   restore(id: string): Promise<void>;
   /** Makes a job of a version, beside the one that it is of. */
   copyVersion(id: string): Promise<void>;
+  /** All of it as one file. */
+  exportAll(): Promise<void>;
+  /** Takes an export in beside what is here: the given one, or one that is asked for. */
+  importAll(file?: ArchiveFile): Promise<void>;
   askToStay(): Promise<void>;
   /** The person knows that little room is left. */
   dismiss(): void;
@@ -74,6 +80,13 @@ export interface JobsDeskOptions {
   readonly channel: Channel;
   readonly room: StorageRoom;
   readonly say: (text: string) => void;
+  readonly dialogs?: ArchiveDialogs;
+}
+
+/** The dialogs of the browser. */
+export interface ArchiveDialogs {
+  choose: typeof chooseArchive;
+  save: typeof saveArchive;
 }
 
 const { said } = words.jobs;
@@ -81,6 +94,7 @@ const { said } = words.jobs;
 export function createJobsDesk(options: JobsDeskOptions): JobsDesk {
   const { board, ui, files, keeper, shelf, library, versions, templates, locks, channel, room, say } =
     options;
+  const dialogs = options.dialogs ?? { choose: chooseArchive, save: saveArchive };
   const store = createStore<JobsState>(() => ({
     cards: null,
     templates: [],
@@ -264,6 +278,25 @@ export function createJobsDesk(options: JobsDeskOptions): JobsDesk {
       const title = words.jobs.fromVersion(job.title, formatMoment(new Date(version.at)));
       await files.add({ ...job, title: title.slice(0, 300) });
     },
+
+    exportAll: () =>
+      doing(async () => {
+        await keeper.flush();
+        const { bytes, name, jobs } = await packedShelf(shelf, new Date());
+        return (await dialogs.save(bytes, name))
+          ? words.jobs.archive.exported(name, words.jobs.count.jobs(jobs))
+          : undefined;
+      }),
+
+    importAll: (file) =>
+      doing(async () => {
+        const chosen = file ?? (await dialogs.choose());
+        if (!chosen) return undefined;
+        await keeper.flush();
+        ui.setState({ notice: await mergeFile(shelf, chosen) });
+        void room.askToStay();
+        return undefined;
+      }),
 
     async askToStay() {
       const agreed = await room.askToStay();

@@ -9,6 +9,12 @@ const legs = (n: number) => counted(n, { one: 'leg', other: 'legs' });
 
 export const count = { jobs, versions: versionsOf, templates: templatesOf };
 
+export const bytes = {
+  kilo: (amount: string) => `${amount} KB`,
+  mega: (amount: string) => `${amount} MB`,
+  giga: (amount: string) => `${amount} GB`,
+};
+
 export const untitled = 'Untitled kitchen';
 export const copyOf = (title: string) => `${title} (copy)`;
 export const imported = (title: string) => `${title} (imported)`;
