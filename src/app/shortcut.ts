@@ -55,5 +55,6 @@ export function printed(shortcut: Shortcut, mac: boolean): string {
 
 /** False for the keys that mean something inside a text field, which keeps them. */
 export function worksWhileTyping(shortcut: Shortcut): boolean {
+  if (/^F\d+$/.test(shortcut)) return true;
   return shortcut.startsWith('Mod+') && !/\+([zyaxcvd]|Arrow\w+)$/.test(shortcut);
 }

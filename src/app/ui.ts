@@ -61,6 +61,8 @@ export interface UiState {
   readonly prices: boolean;
   /** The box that saves a drawing. */
   readonly drawing: boolean;
+  /** The job sheet as it is printed, over the whole window; `at once` opens the printer too. */
+  readonly printing: 'shown' | 'at once' | null;
   /** The box that makes the job sheet. */
   readonly jobSheet: boolean;
   /** The jobs and templates of this browser over the whole window. */
@@ -69,6 +71,12 @@ export interface UiState {
   readonly versions: boolean;
   /** The question what a template shall be called. */
   readonly savingTemplate: boolean;
+  /** The help over the whole window, at one of its sections or at its beginning. */
+  readonly help: { readonly section: string | null } | null;
+  /** The step of the guided start, from 0. */
+  readonly guide: number | null;
+  /** The box with the link that holds the job, or the one that takes such a link. */
+  readonly sharing: 'copy' | 'open' | null;
   readonly menu: MenuPlace | null;
   /** The scheme whose name is being typed. */
   readonly renaming: string | null;
@@ -108,9 +116,13 @@ export function createUi(): Ui {
     prices: false,
     drawing: false,
     jobSheet: false,
+    printing: null,
     jobs: null,
     versions: false,
     savingTemplate: false,
+    help: null,
+    guide: null,
+    sharing: null,
     menu: null,
     renaming: null,
     notice: null,

@@ -16,6 +16,7 @@ export const places = (n: number) => counted(n, { one: 'place', other: 'places' 
 export const points = (n: number) => counted(n, { one: 'point', other: 'points' });
 export const risers = (n: number) => counted(n, { one: 'riser', other: 'risers' });
 export const routes = (n: number) => counted(n, { one: 'route', other: 'routes' });
+export const sections = (n: number) => counted(n, { one: 'section', other: 'sections' });
 export const steps = (n: number) => counted(n, { one: 'step', other: 'steps' });
 export const things = (n: number) => counted(n, { one: 'thing', other: 'things' });
 export const turns = (n: number) => counted(n, { one: 'turn', other: 'turns' });

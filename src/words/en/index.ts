@@ -11,6 +11,7 @@ export * as explain from './explain.ts';
 export * as faults from './faults.ts';
 export * as findings from './findings.ts';
 export * as glossary from './glossary.ts';
+export * as guide from './guide.ts';
 export * as help from './help.ts';
 export * as hood from './hood.ts';
 export * as jobSheet from './job-sheet.ts';
