@@ -12,6 +12,9 @@ export const hatchSpacing: Readonly<Record<Block['kind'], number | null>> = {
   joist: 5,
   beam: 5,
   wall: 6,
+  window: null,
+  intake: null,
+  'lot line': null,
 };
 
 /** Hatch spacing of an exit face, CSS px. */

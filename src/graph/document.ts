@@ -166,7 +166,8 @@ export const hood = z.object({
 export const block = z.object({
   id,
   name: z.string(),
-  kind: z.enum(['obstacle', 'chase', 'cabinet', 'joist', 'beam', 'wall']),
+  /** The last three are what a cap keeps its distance from: duct does not run into them. */
+  kind: z.enum(['obstacle', 'chase', 'cabinet', 'joist', 'beam', 'wall', 'window', 'intake', 'lot line']),
   min: vec3,
   max: vec3,
 });

@@ -6,6 +6,7 @@ import { arcPart, blockIndex, cornerOf, legPart, type Room } from './fit/room.ts
 import { memoise } from './memo.ts';
 import { placesOf } from './places.ts';
 import type { Finding, Route } from './route.ts';
+import { solidBlocks } from './surroundings.ts';
 
 /**
  * Wanted between the outside of a duct and what it passes where the job does not say, m: 1/2 in, room
@@ -21,7 +22,7 @@ export const usualClearance = 0.0127;
  * Repeated calls with the same route and blocks are free.
  */
 export function fitFindings(job: Job, route: Route): readonly Finding[] {
-  return found(route, job.blocks, job.exits, job.units, job.clearance);
+  return found(route, solidBlocks(job.blocks), job.exits, job.units, job.clearance);
 }
 
 const none: readonly Finding[] = [];

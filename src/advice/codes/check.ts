@@ -5,7 +5,8 @@ import { type RuleKind, type RuleRow, type RuleUnit, ruleLimit, ruleOn, rules } 
 import { placedHoods } from '../../graph/setting.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { formatFlow, formatLength, formatVelocity } from '../../units/index.ts';
-import { clearance, damper, ownDuct, screen } from './exit.ts';
+import { clearance } from './clearance.ts';
+import { damper, ownDuct, screen } from './exit.ts';
 import { leastAir, mountingLeast, mountingMost, overhang } from './kitchen.ts';
 import { ductLength, runLength, straight, turns } from './run.ts';
 import type { Check, Checked, CodeResult } from './types.ts';

@@ -1,54 +1,5 @@
-import { sentence } from '../../graph/places.ts';
 import { findCap } from '../../hydraulics/catalogue.ts';
-import { formatLength } from '../../units/index.ts';
 import { type Check, type Checked, type Run, type Said, worst } from './types.ts';
-
-/** A cap this far above an air intake may stand as near as it likes, m: 3 ft, IRC M1506.3. */
-const ABOVE_INTAKE = 0.9144;
-
-const words = {
-  propertyLine: 'the property line',
-  opening: 'the nearest window or door',
-  intake: 'the nearest air intake',
-};
-
-/** The distance from each cap to one thing around it, as entered from the site. */
-export const clearance: Check = (checked, rule, limit) => {
-  const { job, scheme, places, runs } = checked;
-  const what = rule.clearance ?? 'opening';
-  const least = typeof limit === 'number' ? limit : 0;
-  const ends = new Set(runs.map((run) => run.legs.at(-1)?.to));
-  const caps = scheme.nodes.filter((node) => node.role === 'cap' && ends.has(node.id));
-  const said = caps.map(({ id, clearances }): Said => {
-    const distance = clearances?.[what];
-    const nodes = [id];
-    const cap = sentence(places.node(id));
-    if (distance === undefined)
-      return {
-        state: 'cannot tell',
-        message: `The distance from ${places.node(id)} to ${words[what]} is not entered.`,
-        remedy: 'Measure it on site, and enter it below.',
-        nodes,
-      };
-    const measured = formatLength(distance, job.units);
-    const rise = what === 'intake' ? (clearances?.aboveIntake ?? 0) : 0;
-    if (what === 'intake' && distance < least && rise >= ABOVE_INTAKE * (1 - 1e-9))
-      return {
-        state: 'meets',
-        message: `${cap} is ${measured} from ${words[what]}, but ${formatLength(rise, job.units)} above it.`,
-        measured,
-        nodes,
-      };
-    const fails = distance < least * (1 - 1e-9);
-    return {
-      state: fails ? 'fails' : 'meets',
-      message: `${cap} is ${measured} from ${words[what]}; at least ${formatLength(least, job.units)} is wanted.`,
-      measured,
-      nodes,
-    };
-  });
-  return worst(said, 'No run ends in a cap yet.');
-};
 
 /** A part in line, or a cap with a flap, that falls shut when the fan rests. */
 export const damper: Check = (checked) =>

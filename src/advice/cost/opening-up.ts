@@ -2,6 +2,7 @@ import type { Job, Vec3 } from '../../graph/document.ts';
 import { inferRoute } from '../../graph/infer.ts';
 import type { Route, RouteNode, RouteSegment } from '../../graph/route.ts';
 import { sameSection } from '../../graph/sections.ts';
+import { solidBlocks } from '../../graph/surroundings.ts';
 import { distance, lerp, nearestOnSegment } from '../../graph/vector.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 
@@ -93,7 +94,8 @@ function fittingChanged(node: RouteNode, is: Route): boolean {
   );
 }
 
-function atHand(at: Vec3, radius: number, { blocks, exits }: Job): boolean {
+function atHand(at: Vec3, radius: number, { blocks: all, exits }: Job): boolean {
+  const blocks = solidBlocks(all);
   if (exits.some(({ min, max }) => inside(at, min, max, outdoorReach))) return true;
   const inChase = blocks.some(({ kind, min, max }) => kind === 'chase' && inside(at, min, max, 0));
   return inChase && !blocks.some(({ kind, min, max }) => kind !== 'chase' && inside(at, min, max, radius));

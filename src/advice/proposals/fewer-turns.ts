@@ -2,6 +2,7 @@ import type { Block, Vec3 } from '../../graph/document.ts';
 import { deleteSelection } from '../../graph/edits/index.ts';
 import { sentence } from '../../graph/places.ts';
 import type { RouteNode, RouteSegment } from '../../graph/route.ts';
+import { solidBlocks } from '../../graph/surroundings.ts';
 import { distance, dot, normalize, subtract } from '../../graph/vector.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import { formatLength } from '../../units/index.ts';
@@ -28,7 +29,7 @@ function canCut(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegm
   if (!start.bend && !keepsWay(up.direction)) return false;
   if (!end.bend && !keepsWay(down.direction)) return false;
   const margin = hydraulicDiameter(up.section) / 2;
-  const free = scene.job.blocks.every(
+  const free = solidBlocks(scene.job.blocks).every(
     (block) =>
       !runsThrough(start.at, end.at, block, margin) ||
       runsThrough(start.at, node.at, block, margin) ||

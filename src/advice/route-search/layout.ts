@@ -1,6 +1,7 @@
 import type { Block, Job, Node, Vec3 } from '../../graph/document.ts';
 import { outsideHalf } from '../../graph/fit/tube.ts';
 import { schemeOf } from '../../graph/infer.ts';
+import { solidBlocks } from '../../graph/surroundings.ts';
 import { formatLarge } from '../../units/index.ts';
 import {
   type Axis,
@@ -69,7 +70,7 @@ export function layOut(job: Job, question: RouteQuestion): Layout | Unsearchable
   const { duct, material, clearance, step } = question;
   const losses = routeLosses(job, question, data.collar);
   const obstacles: Obstacles = {
-    blocks: job.blocks,
+    blocks: solidBlocks(job.blocks),
     around: outsideHalf({ section: duct, material, insulation: 0 }),
     clearance,
   };
@@ -160,7 +161,7 @@ function extentOf(job: Job, { space, outlet }: RouteQuestion, collar: Vec3, marg
       max[i] = Math.max(max[i], corner[i] as number);
     }
   };
-  for (const block of job.blocks) {
+  for (const block of solidBlocks(job.blocks)) {
     take(block.min);
     take(block.max);
   }

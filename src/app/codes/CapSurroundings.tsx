@@ -2,6 +2,7 @@ import { Group } from 'react-aria-components';
 import { setCapClearance } from '../../graph/edits/index.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { placesOf, sentence } from '../../graph/places.ts';
+import { drawnAround } from '../../graph/surroundings.ts';
 import { formatLength, parseLength } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
@@ -9,6 +10,7 @@ import { QuantityField } from '../controls.tsx';
 import { within } from '../kitchen/reading.ts';
 
 const says = words.codes.surroundings;
+const { drawnThings, field } = words.clearances;
 
 const fields = [
   { what: 'propertyLine', label: says.propertyLine },
@@ -36,6 +38,13 @@ export function CapSurroundings() {
       (draft) => setCapClearance(draft, schemeId, cap, what, metres),
     );
   const show = (metres: number) => formatLength(metres, units);
+  const drawnWords = (what: (typeof fields)[number]['what'], cap: string, typed: boolean) => {
+    const [near] = drawnAround(job, route, cap, what === 'aboveIntake' ? 'intake' : what);
+    if (!near) return {};
+    const distance = show(what === 'aboveIntake' ? near.above : near.distance);
+    const thing = near.block.name.trim() || drawnThings[what === 'aboveIntake' ? 'intake' : what];
+    return { description: typed ? field.overrules(distance) : field.drawn(distance, thing) };
+  };
   return (
     <>
       {caps.map((cap) => {
@@ -51,6 +60,7 @@ export function CapSurroundings() {
                     key={what}
                     label={label}
                     value={value === undefined ? '' : show(value)}
+                    {...drawnWords(what, cap.id, value !== undefined)}
                     parse={(text) =>
                       within(parseLength(text, units), what === 'aboveIntake' ? -FAR : 0, FAR, label, show)
                     }

@@ -26,6 +26,9 @@ const kinds: readonly { readonly id: Block['kind']; readonly name: string }[] = 
   { id: 'joist', name: words.tools.boxes.joist },
   { id: 'beam', name: words.tools.boxes.beam },
   { id: 'wall', name: words.tools.boxes.wall },
+  { id: 'window', name: words.tools.boxes.window },
+  { id: 'intake', name: words.tools.boxes.intake },
+  { id: 'lot line', name: words.tools.boxes.lotLine },
 ];
 
 const faces = [

@@ -1,4 +1,5 @@
 export * as charts from './charts.ts';
+export * as clearances from './clearances.ts';
 export * as codes from './codes.ts';
 export * as command from './command.ts';
 export * as commands from './commands.ts';

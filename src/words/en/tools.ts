@@ -25,7 +25,7 @@ export const also = {
   part: 'damper silencer screen filter fitting',
   split: 'cut part break disconnect',
   join: 'connect weld close gap',
-  block: 'chase cabinet joist beam wall obstacle box',
+  block: 'chase cabinet joist beam wall obstacle window door intake lot line box',
   exit: 'outside wall roof',
   dimension: 'chain length figure',
   note: 'text words label comment',
@@ -39,6 +39,9 @@ export const boxes = {
   joist: 'Joist',
   beam: 'Beam',
   wall: 'Wall',
+  window: 'Window or door',
+  intake: 'Air intake',
+  lotLine: 'Lot line',
   roof: 'Roof',
   outsideWall: 'Outside wall',
 };
@@ -203,6 +206,9 @@ export const kinds = {
   joist: 'joist',
   beam: 'beam',
   wall: 'wall',
+  window: 'window',
+  intake: 'air intake',
+  'lot line': 'lot line',
   roof: 'roof',
 };
 

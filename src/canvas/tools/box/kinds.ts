@@ -25,6 +25,9 @@ const JOIST = { width: 1.5 * INCH, height: 9.25 * INCH };
 const BEAM = { width: 3.5 * INCH, height: 9.5 * INCH };
 /** A stud wall with its linings, m: common practice. */
 const WALL = 4.5 * INCH;
+/** A window from its sill to its head, and a louvre, m above the floor: assumed, to be typed over. */
+const WINDOW = [36 * INCH, 80 * INCH] as const;
+const INTAKE = [12 * INCH, 24 * INCH] as const;
 /** An outside wall, and a roof with its boards, m: assumed, to be typed over. */
 const OUTSIDE = 6 * INCH;
 
@@ -58,6 +61,23 @@ export const blockKinds: readonly BoxKind[] = [
     thickness: BEAM.width,
   },
   { what: 'block', kind: 'wall', name: says.wall, heights: room, fixed: 'bottom', thickness: WALL },
+  {
+    what: 'block',
+    kind: 'window',
+    name: says.window,
+    heights: () => WINDOW,
+    fixed: 'bottom',
+    thickness: OUTSIDE,
+  },
+  {
+    what: 'block',
+    kind: 'intake',
+    name: says.intake,
+    heights: () => INTAKE,
+    fixed: 'bottom',
+    thickness: OUTSIDE,
+  },
+  { what: 'block', kind: 'lot line', name: says.lotLine, heights: room, fixed: 'bottom', thickness: INCH },
 ];
 
 export const exitKinds: readonly BoxKind[] = [
