@@ -64,8 +64,11 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
     setShare(0);
     try {
       const kind = kindOfSheet(job);
-      const progress = { signal: control.signal, onShare: setShare };
-      const saved = await saveFile(sheetFile(job, wishes, progress), kind);
+      const { signal } = control;
+      const onShare = (done: number) => !signal.aborted && setShare(done);
+      const file = sheetFile(job, wishes, { signal, onShare });
+      file.catch(() => {});
+      const saved = await saveFile(file, kind);
       if (saved) {
         say(says.saved(kind.name));
         onClose();
@@ -74,6 +77,7 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
       if (!control.signal.aborted)
         ui.setState({ notice: { title: says.failed, text: says.remedy, details: [detailOf(error)] } });
     } finally {
+      control.abort();
       work.current = null;
       setShare(null);
     }
@@ -153,7 +157,7 @@ interface TicksProps {
 
 function Ticks({ label, options, chosen, onChange }: TicksProps) {
   return (
-    <CheckboxGroup className="field sheet-ticks" value={[...chosen]} onChange={onChange}>
+    <CheckboxGroup className="sheet-ticks" value={[...chosen]} onChange={onChange}>
       <Label>{label}</Label>
       {options.map(({ id, name, fixed }) => (
         <Checkbox key={id} value={id} className="tick" isDisabled={fixed ?? false}>
