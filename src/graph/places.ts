@@ -1,10 +1,15 @@
+import { words } from '../words/index.ts';
 import type { Block } from './document.ts';
 import type { Route, RouteNode } from './route.ts';
+
+const says = words.route.places;
 
 /** Names places of a route in trade words. */
 export interface Places {
   /** "turn 2 of 4", "the hood", "the cap", "the open end". */
   node(id: string): string;
+  /** "turn 2", where how many there are goes without saying. */
+  brief(id: string): string;
   /** "turn 2 of 4, the 90° bend above the wall cabinet". */
   turn(id: string): string;
   /** "the leg from turn 1 to turn 2". */
@@ -33,33 +38,36 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
     count(leg.from);
     count(leg.to);
   }
-  const numbered = (id: string, kind: keyof typeof counts, word: string) =>
-    counts[kind] > 1 ? `${word} ${numbers.get(id) ?? ''}`.trim() : `the ${word}`;
+  const numbered = (id: string, kind: keyof typeof says.one) =>
+    counts[kind] > 1 ? says.numbered(says.several[kind], numbers.get(id)) : says.one[kind];
 
-  const node = (id: string): string => {
+  const named = (id: string, brief: boolean): string => {
     const at = route.nodes.get(id);
-    if (!at) return 'a node that is not there';
-    if (at.bend) return counts.turn === 1 ? 'the turn' : `turn ${numbers.get(id) ?? 1} of ${counts.turn}`;
+    if (!at) return says.noNode;
+    if (at.bend) {
+      if (counts.turn === 1) return says.theTurn;
+      const number = numbers.get(id) ?? 1;
+      return brief ? says.turn(number) : says.turnOf(number, counts.turn);
+    }
     switch (at.kind) {
       case 'hood':
-        return numbered(id, 'hood', 'hood');
       case 'cap':
-        return numbered(id, 'cap', 'cap');
       case 'junction':
-        return numbered(id, 'junction', 'junction');
+        return numbered(id, at.kind);
       case 'open end':
-        return numbered(id, 'open', 'open end');
+        return numbered(id, 'open');
       case 'loose':
-        return 'a loose point';
+        return says.loose;
       case 'transition':
-        return `the change of size after ${before(id)}`;
+        return says.sizeChangeAfter(before(id, brief));
       default:
-        return `the joint after ${before(id)}`;
+        return says.jointAfter(before(id, brief));
     }
   };
+  const node = (id: string) => named(id, false);
 
   /** The nearest named place upstream of a joint. */
-  const before = (id: string): string => {
+  const before = (id: string, brief: boolean): string => {
     const seen = new Set<string>();
     let at = id;
     while (!seen.has(at)) {
@@ -67,34 +75,34 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
       const arriving = route.nodes.get(at)?.segments.find((s) => route.segments.get(s)?.to === at);
       const from = arriving && route.segments.get(arriving)?.from;
       if (!from) break;
-      if (numbers.has(from)) return node(from);
+      if (numbers.has(from)) return named(from, brief);
       at = from;
     }
-    return 'the start';
+    return says.start;
   };
 
   return {
     node,
+    brief: (id) => named(id, true),
     turn(id) {
       const at = route.nodes.get(id);
       if (!at?.bend) return node(id);
-      return `${node(id)}, the ${Math.round(at.bend.angle)}° bend${above(at, blocks)}`;
+      const bend = says.bend(node(id), Math.round(at.bend.angle));
+      const under = blockUnder(at, blocks);
+      return under ? says.above(bend, under.name) : bend;
     },
     leg(id) {
       const leg = route.segments.get(id);
-      if (!leg) return 'a leg that is not there';
-      return `the leg from ${node(leg.from)} to ${node(leg.to)}`.replace(/ of \d+/g, '');
+      return leg ? says.leg(named(leg.from, true), named(leg.to, true)) : says.noLeg;
     },
   };
 }
 
-function above(node: RouteNode, blocks: readonly Block[]): string {
-  const [x, y, z] = node.at;
-  const under = blocks.find(
+function blockUnder({ at: [x, y, z] }: RouteNode, blocks: readonly Block[]): Block | undefined {
+  return blocks.find(
     ({ kind, min, max }) =>
       kind === 'cabinet' && x >= min[0] && x <= max[0] && y >= min[1] && y <= max[1] && z >= max[2],
   );
-  return under ? ` above the ${under.name.replace(/^the /i, '')}` : '';
 }
 
 /** The sentence with a capital letter. */

@@ -3,6 +3,7 @@ import { frictionFactor } from '../hydraulics/friction.ts';
 import type { WayLoss } from '../hydraulics/junction-solve.ts';
 import { area } from '../hydraulics/section.ts';
 import type { Air } from '../hydraulics/types.ts';
+import { words } from '../words/index.ts';
 import type { LegAir } from './heat.ts';
 import { named } from './network.ts';
 import type { Plan, PlannedFitting, PlannedLeg } from './plan.ts';
@@ -122,7 +123,11 @@ function withWay(
 ): LegResult {
   const carrier = plan.legs.find((candidate) => named.duct(candidate.id) === common) ?? leg;
   const atStart = leg.from === junction;
-  const label = `${Math.round(angle)}° ${angle > 75 ? 'tee' : 'wye'}, ${way === 'branch' ? 'branch' : 'straight way'}, ${converging ? 'joining' : 'dividing'}`;
+  const label = words.route.junction.label(
+    words.route.junction[angle > 75 ? 'tee' : 'wye'](Math.round(angle)),
+    words.route.junction[way === 'branch' ? 'branch' : 'straight'],
+    words.route.junction[converging ? 'joining' : 'dividing'],
+  );
   const id = `${junction}/junction/${leg.id}`;
   const found: FittingResult = {
     id,

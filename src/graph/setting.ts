@@ -1,6 +1,7 @@
 import { type Junction, type JunctionSolution, solveWithJunctions } from '../hydraulics/junction-solve.ts';
 import { area } from '../hydraulics/section.ts';
 import type { Air, FanCurve } from '../hydraulics/types.ts';
+import { words } from '../words/index.ts';
 import type { Hood, Job, Scheme } from './document.ts';
 import { houseOf, limitOf, makeUpToHold } from './house.ts';
 import { isEnd, named, reachedFrom, toNetwork } from './network.ts';
@@ -8,6 +9,8 @@ import type { Plan } from './plan.ts';
 import type { Route } from './route.ts';
 import type { HouseResult } from './solution.ts';
 import { type SpeedCurve, speedCurve } from './speeds.ts';
+
+const says = words.route.unsolved;
 
 /** A hood, or a fan in the run, where it stands in the scheme. */
 export interface Placed {
@@ -91,7 +94,7 @@ export function solveSetting(scene: Scene, setting: number): SettingSolution {
     const speed = curveAt(hood, setting);
     const reason = cannotBlow(route, node) ?? (speed.known ? undefined : speed.reason);
     if (reason === undefined && speed.known) fans.set(node, speed.curve);
-    else idle.set(node, reason ?? 'The hood cannot run.');
+    else idle.set(node, reason ?? says.cannotRun);
   }
   const boosters = new Map<string, FanCurve>();
   for (const { node, hood } of scene.boosters) {
@@ -106,10 +109,10 @@ export function solveSetting(scene: Scene, setting: number): SettingSolution {
 }
 
 function cannotBlow(route: Route, node: string): string | undefined {
-  if (route.nodes.get(node)?.segments.length === 0) return 'Nothing is attached to the hood yet.';
+  if (route.nodes.get(node)?.segments.length === 0) return says.nothingAttached;
   const reached = reachedFrom([node], route);
   for (const id of reached) if (isEnd(route, id)) return undefined;
-  return 'The duct from the hood has no way out.';
+  return says.noWayOut;
 }
 
 /** The house at one setting; where it is beyond its limit, solved once more with the room held there. */

@@ -1,8 +1,11 @@
+import { words } from '../words/index.ts';
 import type { Node, Vec3 } from './document.ts';
 import { depthOf, project, type SheetPoint, unproject } from './sheet.ts';
 import type { SnapRequest } from './snap.ts';
 import { nearestOnSheet, type SpatialIndex } from './spatial.ts';
 import { angleBetween, norm, subtract } from './vector.ts';
+
+const says = words.route.snapLines;
 
 /** A line on the sheet that attracts the pointer. */
 export interface SnapLine {
@@ -43,7 +46,7 @@ function centreLines({ index, point, tolerance, exclude }: SnapRequest): SnapLin
     if (length === 0) continue;
     lines.push({
       kind: 'centre line',
-      reason: 'on centre line',
+      reason: says.onCentreLine,
       origin: from.point,
       along: { u: (to.point.u - from.point.u) / length, v: (to.point.v - from.point.v) / length },
       reach: [0, length],
@@ -104,15 +107,15 @@ export function staysInPlane({ index, workingDepth }: SnapRequest, from: Vec3): 
 function turnReason(angle: number): string | null {
   const whole = Math.round(angle / STEP) * STEP;
   if (Math.abs(angle - whole) > SAME_ANGLE) return null;
-  return whole === 0 ? 'straight on' : `${whole}° from last turn`;
+  return whole === 0 ? says.straightOn : says.fromLastTurn(whole);
 }
 
-const compass = ['due east', 'due north', 'due west', 'due south'] as const;
+const compass = [says.east, says.north, says.west, says.south] as const;
 
 function sheetReason(degrees: number, { sheet }: SpatialIndex, flat: boolean): string {
   const turned = ((degrees % 360) + 360) % 360;
-  if (turned % 90 !== 0 || !flat) return `${turned}° on the sheet`;
-  if (sheet !== 'floor') return turned % 180 === 0 ? 'level' : 'plumb';
+  if (turned % 90 !== 0 || !flat) return says.onSheet(turned);
+  if (sheet !== 'floor') return turned % 180 === 0 ? says.level : says.plumb;
   return compass[(turned / 90) as 0 | 1 | 2 | 3];
 }
 
@@ -148,7 +151,7 @@ function faces({ index, point, tolerance, blocks = [], exits = [] }: SnapRequest
   for (const box of [...blocks, ...exits]) {
     const a = project(box.min, index.sheet);
     const b = project(box.max, index.sheet);
-    const reason = `face of ${box.name}`;
+    const reason = says.face(box.name);
     for (const u of a.u === b.u ? [a.u] : [a.u, b.u]) lines.push(side(reason, { u, v: a.v }, { u, v: b.v }));
     for (const v of a.v === b.v ? [a.v] : [a.v, b.v]) lines.push(side(reason, { u: a.u, v }, { u: b.u, v }));
   }
@@ -174,7 +177,7 @@ function alignments({ index, point, tolerance, exclude, from, anchors = [] }: Sn
       .map(
         ({ node, point: origin }): SnapLine => ({
           kind: 'alignment',
-          reason: `in line with ${nodeWord(node)}`,
+          reason: says.inLine(nodeWord(node)),
           origin,
           along,
           reach: [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY],
@@ -203,7 +206,7 @@ function firstNotBelow(nodes: ReturnType<SpatialIndex['inOrderOf']>, axis: 'u' |
 }
 
 export function nodeWord(node: Node): string {
-  return node.role === 'turn' ? 'node' : node.role;
+  return says.nodes[node.role];
 }
 
 /** Where a line is nearest to a point, within the line's reach. */

@@ -1,4 +1,5 @@
 import { formatLength, type System } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import type { Block, Job, Vec3 } from './document.ts';
 import { depthOf, project, type SheetPoint, unproject } from './sheet.ts';
 import {
@@ -13,6 +14,8 @@ import {
 } from './snap-lines.ts';
 import { nearestOnSheet, type SegmentEntry, type SpatialIndex } from './spatial.ts';
 import { distance, lerp } from './vector.ts';
+
+const says = words.route.snap;
 
 export interface SnapRequest {
   /** The sheet, and the scheme as it was when the gesture began. */
@@ -116,7 +119,7 @@ function risers({ index, point, tolerance, workingDepth, exclude }: SnapRequest)
     if (!(t > 1e-6 && t < 1 - 1e-6)) return [];
     const at = lerp(from.node.at, to.node.at, t);
     const place = { id: segment.id, t };
-    return [{ kind: 'riser', at, point: from.point, reason: 'on riser', guides: [], segment: place }];
+    return [{ kind: 'riser', at, point: from.point, reason: says.onRiser, guides: [], segment: place }];
   });
 }
 
@@ -130,7 +133,7 @@ function nodes({ index, point, tolerance, workingDepth, exclude }: SnapRequest):
       kind: 'node',
       at: node.at,
       point: at,
-      reason: `on ${nodeWord(node)}`,
+      reason: says.onNode(nodeWord(node)),
       guides: [],
       node: node.id,
     }));
@@ -144,10 +147,10 @@ function crossings(request: SnapRequest, lines: readonly SnapLine[]): Candidate[
       if (!point || !kind) return [];
       const place = onSegment(request, a.segment ? a : b, point);
       const reason = tilts(request, place.at)
-        ? 'on centre line'
+        ? says.onCentreLine
         : a.reason === b.reason
           ? a.reason
-          : `${a.reason}, ${b.reason}`;
+          : says.both(a.reason, b.reason);
       return [{ kind, point, reason, guides: [guide(a, point), guide(b, point)], ...place }];
     }),
   );
@@ -167,7 +170,7 @@ function alone(request: SnapRequest, line: SnapLine): Candidate {
   const nearest = nearestOn(line, request.point);
   const stepped = line.kind === 'centre line' ? null : onGrid(request, line, nearest);
   const point = stepped ?? nearest;
-  const reason = stepped ? `${line.reason}, ${gridWord(request)}` : line.reason;
+  const reason = stepped ? says.both(line.reason, gridWord(request)) : line.reason;
   return { kind: line.kind, point, reason, guides: [guide(line, point)], ...onSegment(request, line, point) };
 }
 
@@ -191,7 +194,7 @@ function equalLength(request: SnapRequest, lines: readonly SnapLine[]): Candidat
   const origin = project(from, index.sheet);
   const reach = Math.hypot(point.u - origin.u, point.v - origin.v);
   if (length === 0 || reach === 0) return [];
-  const reason = 'same length as previous leg';
+  const reason = says.sameLength;
   const guides = (to: SheetPoint) => [
     [origin, to] as const,
     [project(previous, index.sheet), origin] as const,
@@ -205,7 +208,7 @@ function equalLength(request: SnapRequest, lines: readonly SnapLine[]): Candidat
       return {
         kind: 'direction × length',
         point: place,
-        reason: `${line.reason}, ${reason}`,
+        reason: says.both(line.reason, reason),
         guides: guides(place),
       };
     });
@@ -222,7 +225,7 @@ function grid(request: SnapRequest): Candidate[] {
 }
 
 function gridWord({ gridStep = 0, units }: SnapRequest): string {
-  return `grid ${formatLength(gridStep, units, { atLeast: 16 })}`;
+  return says.grid(formatLength(gridStep, units, { atLeast: 16 }));
 }
 
 function guide(line: SnapLine, point: SheetPoint): readonly [SheetPoint, SheetPoint] {

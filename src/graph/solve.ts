@@ -1,4 +1,5 @@
 import { airAt } from '../hydraulics/air.ts';
+import { words } from '../words/index.ts';
 import type { Hood, Job, Scheme } from './document.ts';
 import { gravestFirst } from './findings/drawing.ts';
 import { solvedFindings } from './findings/solved.ts';
@@ -19,6 +20,8 @@ import {
 } from './setting.ts';
 import type { SchemeSolution, SpeedResult } from './solution.ts';
 import { speedCurve } from './speeds.ts';
+
+const says = words.route.solve;
 
 /**
  * Solves a scheme at every speed of every hood on it, with the house around the kitchen where the job has
@@ -101,7 +104,7 @@ function unplaced(hood: Hood): SpeedResult[] {
     speed,
     name,
     ratedFlow: speedCurve(hood, speed).ratedFlow,
-    outcome: { solved: false, reason: 'The hood is not on the sheets of this scheme yet.' },
+    outcome: { solved: false, reason: says.notOnSheets },
   }));
 }
 

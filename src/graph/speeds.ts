@@ -2,8 +2,11 @@ import { fanProblem, freeDelivery } from '../hydraulics/fan.ts';
 import { curveOf } from '../hydraulics/fan-data.ts';
 import { area } from '../hydraulics/section.ts';
 import type { FanCurve } from '../hydraulics/types.ts';
+import { words } from '../words/index.ts';
 import type { FanSpeed, Hood } from './document.ts';
 import { memoise } from './memo.ts';
+
+const says = words.route.speeds;
 
 /** A speed's curve with what had to be assumed for it, or the sentence that says why there is none. */
 export type SpeedCurve = { readonly ratedFlow: number } & (
@@ -17,15 +20,15 @@ export type SpeedCurve = { readonly ratedFlow: number } & (
  */
 export const speedCurve = memoise((hood: Hood, index: number): SpeedCurve => {
   const speed = hood.speeds[index];
-  if (!speed) return unknown(`The hood has no speed ${index + 1}.`, 0);
+  if (!speed) return unknown(says.noSpeed(index + 1), 0);
   const label = labelFlow(speed);
   const made = curveOf(hood.speeds, index, area(hood.collar));
   if (!made) {
-    const reason = `Speed "${speed.name}" has no curve of pressure against flow, so nothing can be computed for it.`;
+    const reason = says.noCurve(speed.name);
     return unknown(reason, label ?? 0);
   }
   const problem = fanProblem(made.curve);
-  if (problem) return unknown(`Speed "${speed.name}" has ${problem}.`, label ?? 0);
+  if (problem) return unknown(says.badCurve(speed.name, problem), label ?? 0);
   return { known: true, ...made, ratedFlow: label ?? freeDelivery(made.curve) };
 });
 

@@ -1,5 +1,8 @@
 import { CFM, INCH } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import type { FanSpeed, Hood, Job, UnitSystem } from './document.ts';
+
+const says = words.route.templates;
 
 /** Static pressure against flow of an invented 600 cfm blower at full speed: [m3/s, Pa]. */
 const fullSpeed = [
@@ -28,7 +31,7 @@ const speeds = [
 export function genericHood(id: string, collar: number = 8 * INCH): Hood {
   return {
     id,
-    name: 'Invented 36 in hood, 600 cfm',
+    name: says.hood,
     width: 36 * INCH,
     depth: 20 * INCH,
     collar: { shape: 'round', diameter: collar },
@@ -62,7 +65,7 @@ export function emptyJob(units: UnitSystem): Job {
   return {
     format: 'gentlebend',
     version: 1,
-    title: 'New kitchen',
+    title: says.job,
     notes: '',
     units,
     air: { elevation: 0, temperature: 20, humidity: 0.5, outdoorTemperature: 0 },
@@ -75,7 +78,7 @@ export function emptyJob(units: UnitSystem): Job {
     schemes: [
       {
         id: 'scheme-1',
-        name: 'Scheme 1',
+        name: says.scheme,
         defaults: { duct: { shape: 'round', diameter }, material: 'galvanized', bend: 'adjustable' },
         nodes: [],
         segments: [],

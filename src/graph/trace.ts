@@ -1,13 +1,17 @@
 import { findBend, findCap, findMaterial } from '../hydraulics/catalogue.ts';
 import type { Section } from '../hydraulics/types.ts';
 import { formatAngle, formatLength, formatTrimmed, type System } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import { directionWords } from './directions.ts';
 import type { Hood, Job, Node, Scheme, Vec3 } from './document.ts';
 import { inferRoute, schemeOf } from './infer.ts';
+import { isVertical } from './inference/orientation.ts';
 import { memoise } from './memo.ts';
 import { type Places, placesOf } from './places.ts';
 import type { Route, RouteNode, RouteSegment } from './route.ts';
 import { sectionWords } from './sections.ts';
+
+const says = words.route.trace;
 
 interface Row {
   readonly id: string;
@@ -64,14 +68,14 @@ const traced = memoise(
       const node = route.nodes.get(id);
       if (!node || met.has(id)) return;
       met.add(id);
-      const name = places.node(id).replace(/ of \d+$/, '');
+      const name = places.brief(id);
       const what = nodeWords(node, drawn.get(id), route, hoods, units);
       rows.push({
         kind: 'node',
         id,
         number: met.size,
         name,
-        words: what ? `${name}: ${what}` : name,
+        words: what ? says.named(name, what) : name,
         at: node.at,
         from: node.segments.filter((leg) => route.segments.get(leg)?.to === id),
         to: node.segments.filter((leg) => route.segments.get(leg)?.from === id),
@@ -95,16 +99,16 @@ function segmentRow(leg: RouteSegment, number: number, places: Places, units: Sy
   const direction = directionWords(leg.direction);
   const material = findMaterial(leg.material)?.name.toLowerCase() ?? leg.material;
   const words = [
-    `${formatLength(leg.length, units)} ${direction}`.trim(),
+    says.along(formatLength(leg.length, units), direction).trim(),
     sectionWords(leg.section, units),
     material,
-    ...(leg.insulation > 0 ? [`${formatLength(leg.insulation, units)} insulation`] : []),
+    ...(leg.insulation > 0 ? [says.insulation(formatLength(leg.insulation, units))] : []),
   ];
   return {
     kind: 'segment',
     id: leg.id,
     number,
-    words: `${places.leg(leg.id)}: ${words.join(', ')}`,
+    words: says.leg(places.leg(leg.id), words.join(', ')),
     direction,
     length: leg.length,
     section: leg.section,
@@ -124,15 +128,15 @@ function nodeWords(
 ): string {
   if (node.kind === 'hood') {
     const hood = hoods.find(({ id }) => id === drawn?.hood);
-    return hood ? `${hood.name}, ${sectionWords(hood.collar, units)} collar` : '';
+    return hood ? says.collar(hood.name, sectionWords(hood.collar, units)) : '';
   }
   if (node.kind === 'cap') {
     const cap = drawn?.cap === undefined ? undefined : findCap(drawn.cap);
-    return cap ? lower(cap.name) : (drawn?.cap ?? 'no kind chosen');
+    return cap ? lower(cap.name) : (drawn?.cap ?? says.noKind);
   }
   if (node.junction) {
     const { converging } = node.junction;
-    return `${node.segments.length} ducts ${converging ? 'join' : 'divide'}`;
+    return (converging ? says.join : says.divide)(node.segments.length);
   }
   return [turnWords(node, route), resizeWords(node, units)].filter((words) => words !== '').join('; ');
 }
@@ -141,16 +145,21 @@ function turnWords({ bend }: RouteNode, route: Route): string {
   if (!bend) return '';
   const on = route.segments.get(bend.downstream)?.direction;
   const heading = on ? directionWords(on) : '';
-  const way = heading === 'up' || heading === 'down' ? ` ${heading}` : heading && ` to the ${heading}`;
   const name = findBend(bend.kind)?.name ?? bend.kind;
-  const radius = bend.radius > 0 ? `r/D ${formatTrimmed(bend.radiusRatio)}, ` : '';
-  return `${formatAngle(bend.angle)}${way}, ${radius}${lower(name).replace(/ bend$/, '')}`;
+  const angle = formatAngle(bend.angle);
+  const turned =
+    heading === '' ? angle : (on && isVertical(on) ? says.turnedUp : says.turnedTo)(angle, heading);
+  return [
+    turned,
+    ...(bend.radius > 0 ? [says.radius(formatTrimmed(bend.radiusRatio))] : []),
+    says.bend(lower(name)),
+  ].join(', ');
 }
 
 function resizeWords({ transition }: RouteNode, units: System): string {
   if (!transition) return '';
-  const shape = transition.kind === 'abrupt' ? 'abrupt' : `conical ${formatAngle(transition.angle)}`;
-  return `${sectionWords(transition.from, units)} to ${sectionWords(transition.to, units)}, ${shape}`;
+  const shape = transition.kind === 'abrupt' ? says.abrupt : says.conical(formatAngle(transition.angle));
+  return says.resized(sectionWords(transition.from, units), sectionWords(transition.to, units), shape);
 }
 
 function lower(name: string): string {

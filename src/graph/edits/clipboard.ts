@@ -1,9 +1,12 @@
+import { words } from '../../words/index.ts';
 import type { BendChoice, Block, Hood, Job, Node, Scheme, Segment, Vec3 } from '../document.ts';
 import { schemeOf } from '../infer.ts';
 import { sameSection } from '../sections.ts';
 import { add } from '../vector.ts';
 import { copyOf, type DraftJob, findScheme, freshId, freshIds, plainCopy, read } from './find.ts';
 import type { Picked } from './transform.ts';
+
+const says = words.route.clipboard;
 
 /** What was copied, as plain data that can go through text. Duct says what it is made of. */
 export interface Clip {
@@ -142,6 +145,6 @@ function hoodFor(job: DraftJob, schemeId: string, hood: Hood): string {
   const shown = scheme.nodes.some((node) => node.hood === hood.id || node.fan === hood.id);
   if (known && !shown) return hood.id;
   const id = known ? freshId('hood-', read(job.hoods)) : hood.id;
-  job.hoods.push({ ...plainCopy(hood), id, name: known ? `${hood.name}, another` : hood.name });
+  job.hoods.push({ ...plainCopy(hood), id, name: known ? says.another(hood.name) : hood.name });
   return id;
 }

@@ -1,9 +1,12 @@
 import { airOf, STANDARD_DENSITY } from '../../hydraulics/air.ts';
 import { fanTotalPressure, freeDelivery } from '../../hydraulics/fan.ts';
 import type { FanCurve } from '../../hydraulics/types.ts';
+import { words } from '../../words/index.ts';
 import type { FanSpeed, Hood } from '../document.ts';
 import { speedCurve } from '../speeds.ts';
 import { type DraftJob, plainCopy } from './find.ts';
+
+const says = words.route.fanData;
 
 /** The ways in which people have a fan's data, each a field of a speed. */
 export const fanDataKinds = ['curve', 'certified', 'freeAir', 'single', 'scaledFrom'] as const;
@@ -71,8 +74,8 @@ export function addSpeed(job: DraftJob, hoodId: string): number {
   const last = speeds.at(-1);
   const names = new Set(speeds.map((speed) => speed.name));
   let number = speeds.length + 1;
-  while (names.has(`speed ${number}`)) number += 1;
-  const name = `speed ${number}`;
+  while (names.has(says.speed(number))) number += 1;
+  const name = says.speed(number);
   speeds.push(
     last
       ? {

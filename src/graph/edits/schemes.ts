@@ -1,10 +1,13 @@
+import { words } from '../../words/index.ts';
 import { type DraftJob, findScheme, freshId, plainCopy } from './find.ts';
+
+const says = words.route.schemes;
 
 /** Copies a scheme, puts the copy after it, and gives the copy's id. */
 export function duplicateScheme(job: DraftJob, schemeId: string, name?: string): string {
   const scheme = findScheme(job, schemeId);
   const id = freshId('s', job.schemes);
-  const copy = { ...plainCopy(scheme), id, name: freeName(job, name?.trim() || `${scheme.name} copy`) };
+  const copy = { ...plainCopy(scheme), id, name: freeName(job, name?.trim() || says.copyOf(scheme.name)) };
   job.schemes.splice(job.schemes.indexOf(scheme) + 1, 0, copy);
   return id;
 }
@@ -16,7 +19,7 @@ export function addScheme(job: DraftJob, likeId: string, name?: string): string 
   const hoods = like.nodes.filter((node) => node.role === 'hood');
   job.schemes.push({
     id,
-    name: freeName(job, name?.trim() || 'New scheme'),
+    name: freeName(job, name?.trim() || says.added),
     defaults: like.defaults,
     nodes: hoods,
     segments: [],
@@ -45,7 +48,7 @@ function freeName(job: DraftJob, wanted: string): string {
   const taken = new Set(job.schemes.map((scheme) => scheme.name));
   const base = wanted.slice(0, 190);
   for (let number = 1; ; number += 1) {
-    const name = number === 1 ? base : `${base} ${number}`;
+    const name = number === 1 ? base : says.numbered(base, number);
     if (!taken.has(name)) return name;
   }
 }

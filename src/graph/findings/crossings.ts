@@ -1,5 +1,6 @@
 import { words } from '../../words/index.ts';
 import type { Vec3 } from '../document.ts';
+import { sentence } from '../places.ts';
 import type { RouteSegment } from '../route.ts';
 import { add, distance, dot, scale, subtract } from '../vector.ts';
 import { type Drawing, finding, type Rule } from './drawing.ts';
@@ -33,10 +34,7 @@ export const crossings: Rule = ({ route, places }) => {
             'crossing',
             'error',
             { segments },
-            says.through(
-              places.leg(segments[0] as string).replace(/^the/, 'The'),
-              places.leg(segments[1] as string),
-            ),
+            says.through(sentence(places.leg(segments[0] as string)), places.leg(segments[1] as string)),
             { remedy: says.part },
           ),
         );

@@ -1,3 +1,4 @@
+import { words } from '../../words/index.ts';
 import type { Block, Vec3 } from '../document.ts';
 import { sentence } from '../places.ts';
 import type { Finding, RouteNode, RouteSegment } from '../route.ts';
@@ -6,6 +7,8 @@ import { holds } from './clash.ts';
 import { clipped, gapBetween, wayOut } from './gap.ts';
 import { blockWords, contact, fitFinding, type Part, type Room, wayWords } from './room.ts';
 import { coverage, type Tube } from './tube.ts';
+
+const says = words.route.fitChase;
 
 /** How far duct stands out of a side of a chase. */
 interface Excess {
@@ -44,9 +47,9 @@ export function chaseFindings(part: Part, room: Room): Finding[] {
         'error',
         part,
         [chase],
-        `${sentence(part.words())} stands ${by} out of the ${side} of ${blockWords(chase)}.`,
+        says.stands(sentence(part.words()), by, side, blockWords(chase)),
         {
-          remedy: `Move it ${by} ${back}, widen the chase ${move}, or take duct that is smaller across.`,
+          remedy: says.back(by, back, move),
         },
       ),
     );
@@ -133,8 +136,8 @@ function grazing(part: Part, chase: Block, room: Room): Finding[] {
       'error',
       part,
       [chase],
-      `${sentence(part.words())} cuts ${by} into the side of ${blockWords(chase)}.`,
-      { remedy: `Move it ${by} ${wayWords(worst.axis, worst.sense).move}, or run it inside the chase.` },
+      says.cuts(sentence(part.words()), by, blockWords(chase)),
+      { remedy: says.away(by, wayWords(worst.axis, worst.sense).move) },
     ),
   ];
 }
@@ -171,10 +174,9 @@ export function bendInChase(node: RouteNode, part: Part, room: Room): Finding[] 
         'warning',
         part,
         [chase],
-        `${sentence(part.words())} does not fit ${blockWords(chase)}: its bend takes ${room.length(bend.tangent)} from the corner and has ${room.length(has)} to the side.`,
+        says.tooTight(sentence(part.words()), blockWords(chase), room.length(bend.tangent), room.length(has)),
         {
-          remedy:
-            'Choose a bend of smaller radius, move the turn inward, or make the opening as large as the bend.',
+          remedy: says.smallerRadius,
         },
       ),
     ];

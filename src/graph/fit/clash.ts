@@ -1,9 +1,12 @@
+import { words } from '../../words/index.ts';
 import type { Block, Vec3 } from '../document.ts';
 import { sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { type Box, clipped, gapBetween, overlap, roughWayOut, type WayOut, wayOut } from './gap.ts';
 import { blockWords, contact, fitFinding, type Part, type Room, wayWords } from './room.ts';
 import { shrunk } from './tube.ts';
+
+const says = words.route.fitClash;
 
 /** Blocks that a part runs into, and the one that it is deepest in. */
 interface Group {
@@ -69,52 +72,57 @@ function clashFinding(
   const { block, way } = worst;
   const others = blocks.filter((each) => each !== block);
   const depth = room.length(way.distance);
-  const careful = blocks.some(({ kind }) => structure.has(kind))
-    ? ' Nothing that carries the house is notched or cut without whoever answers for the structure.'
-    : '';
+  const careful = blocks.some(({ kind }) => structure.has(kind)) ? says.moveCarefully : says.move;
   return [
     fitFinding(
       'fit-clash',
       severity,
       part,
       [block, ...others],
-      `${sentence(part.words())} passes ${depth} into ${blockWords(block)}${andOthers(others, 'into')}.`,
+      says.passes(sentence(part.words()), depth, withOthers(block, others, says.into)),
       {
-        remedy: `Move it ${depth} ${wayWords(way.axis, way.sense).move} and leave room to hang and seal it, or go round.${careful}`,
+        remedy: careful(depth, wayWords(way.axis, way.sense).move),
       },
     ),
   ];
 }
 
 function closeFinding(part: Part, room: Room, close: { block: Block; gap: number }[]): Finding[] {
-  const [nearest, ...others] = close;
+  const [nearest] = close;
   if (!nearest) return [];
   const { gap, block } = nearest;
-  const leaves = gap < contact ? 'touches' : `leaves ${room.length(gap)} to`;
+  const leaves = (part: string, blocks: string, wanted: string) =>
+    gap < contact ? says.touches(part, blocks, wanted) : says.leaves(part, room.length(gap), blocks, wanted);
   return [
     fitFinding(
       'fit-clearance',
       'warning',
       part,
       close.map((one) => one.block),
-      `${sentence(part.words())} ${leaves} ${blockWords(block)}${andOthers(
-        others.map((each) => each.block),
-        'to',
-      )}; ${room.length(room.clearance)} is wanted.`,
+      leaves(
+        sentence(part.words()),
+        withOthers(
+          block,
+          close.slice(1).map((each) => each.block),
+          says.to,
+        ),
+        room.length(room.clearance),
+      ),
       {
-        remedy: "Move it away. The hood's instructions and the local code may ask for more to what can burn.",
-        ...(room.wantedByJob ? {} : { source: 'common practice' }),
+        remedy: says.moveAway,
+        ...(room.wantedByJob ? {} : { source: says.practice }),
       },
     ),
   ];
 }
 
-function andOthers(others: readonly Block[], preposition: string): string {
-  const [one, ...rest] = others;
-  if (!one) return '';
-  return rest.length > 0
-    ? `, and ${preposition} ${others.length} other blocks`
-    : `, and ${preposition} ${blockWords(one)}`;
+/** A block, and how many more come after the preposition that the words are with. */
+function withOthers(block: Block, others: readonly Block[], and: typeof says.into): string {
+  const [one] = others;
+  if (!one) return blockWords(block);
+  return others.length > 1
+    ? and.many(blockWords(block), others.length)
+    : and.one(blockWords(block), blockWords(one));
 }
 
 function mayPass(part: Part, block: Block, room: Room): boolean {

@@ -1,4 +1,5 @@
 import RBush from 'rbush';
+import { words } from '../../words/index.ts';
 import type { Block, ExitFace, Vec3 } from '../document.ts';
 import { memoise } from '../memo.ts';
 import type { Places } from '../places.ts';
@@ -6,6 +7,8 @@ import type { Finding, Route, RouteNode, RouteSegment, Severity } from '../route
 import { add, scale } from '../vector.ts';
 import { type Box, hullOf, overlap } from './gap.ts';
 import { arcTubes, coneOf, outsideHalf, type Tube, tubeOf } from './tube.ts';
+
+const says = words.route.room;
 
 /** Overlaps below this are contact, m. */
 export const contact = 0.001;
@@ -122,20 +125,13 @@ function around(boxes: readonly Box[]): Box {
 
 /** A block as it is spoken of: "joist 4", "the beam". */
 export function blockWords(block: Block): string {
-  const name = block.name.trim() || block.kind;
-  return /\d$/.test(name) || /^the /i.test(name) ? name : `the ${name}`;
+  return says.block(block.name.trim() || says.kinds[block.kind]);
 }
 
 /** Which way a move along an axis goes, and the side of a block that looks that way. */
 export function wayWords(axis: 0 | 1 | 2, sense: 1 | -1): { readonly move: string; readonly side: string } {
-  const move = (
-    [
-      ['west', 'east'],
-      ['south', 'north'],
-      ['down', 'up'],
-    ] as const
-  )[axis][sense > 0 ? 1 : 0];
-  return { move, side: move === 'up' ? 'top' : move === 'down' ? 'bottom' : `${move} side` };
+  const way = sense > 0 ? says.plus : says.minus;
+  return { move: way.move[axis] ?? '', side: way.side[axis] ?? '' };
 }
 
 /** A finding about a part and some blocks, its id made from the rule and both. */

@@ -28,6 +28,7 @@ export * as partsList from './parts-list.ts';
 export * as phrases from './phrases.ts';
 export * as prices from './prices.ts';
 export * as proposals from './proposals.ts';
+export * as route from './route.ts';
 export * as routeSearch from './route-search.ts';
 export * as settings from './settings.ts';
 export * as share from './share.ts';
