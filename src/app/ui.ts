@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Measurement } from '../advice/faults/types.ts';
+import type { KeptMeasurement } from '../advice/faults/kept.ts';
 import type { Clip } from '../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Reach } from '../graph/stretch.ts';
@@ -50,7 +50,7 @@ export interface UiState {
   /** The search for what is wrong with a hood, in the place of the side panel. */
   readonly faults: boolean;
   /** What was measured at the hood of each scheme, by scheme id. */
-  readonly measured: Readonly<Record<string, readonly Measurement[]>>;
+  readonly measured: Readonly<Record<string, readonly KeptMeasurement[]>>;
   /** What the tab of findings shows. */
   readonly findingsView: 'findings' | 'codes';
   /** The rules of the job with their limits. */

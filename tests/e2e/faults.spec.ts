@@ -73,6 +73,26 @@ test('a reading that is not clear is refused with a sentence, and one that was e
   await expect(list).toBeHidden();
 });
 
+test('at the smaller size what came of it is in sight at once, and stays so while the causes are read', async ({
+  board,
+}) => {
+  test.slow();
+  await board.page.setViewportSize({ width: 1024, height: 768 });
+  await board.open('?example');
+  const panel = await openPanel(board);
+  await type(panel, 'Air at the hood', '390 cfm');
+  await find(panel);
+  const verdict = panel.getByText(/^First among the causes: /);
+  await expect(verdict).toBeInViewport({ ratio: 1 });
+  await expect(panel.getByText('Measurements have changed since.')).toBeHidden();
+  await panel
+    .getByRole('list', { name: 'Causes by rank' })
+    .getByRole('listitem')
+    .last()
+    .scrollIntoViewIfNeeded();
+  await expect(verdict).toBeInViewport({ ratio: 1 });
+});
+
 test('what was measured stays with its scheme, and is gone with its job', async ({ board }) => {
   await board.open('?example');
   const panel = await openPanel(board);

@@ -1,5 +1,7 @@
 import './faults.css';
+import { useMemo } from 'react';
 import { Button, Heading } from 'react-aria-components';
+import { type KeptMeasurement, kept, stillMeasured } from '../../advice/faults/kept.ts';
 import { sameProbe } from '../../advice/faults/next.ts';
 import type { Measurement } from '../../advice/faults/types.ts';
 import type { Job } from '../../graph/document.ts';
@@ -9,7 +11,7 @@ import { useApp, useBoard, useUi } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { useFocusBack } from '../focus-back.ts';
 import { MeasuredFields } from './MeasuredFields.tsx';
-import { Results } from './Results.tsx';
+import { Results, VerdictLine } from './Results.tsx';
 import { type Done, useDiagnosis } from './use-diagnosis.ts';
 
 const says = words.faults.panel;
@@ -41,10 +43,15 @@ function Guided() {
   const { ui } = useApp();
   const schemeId = useBoard((state) => state.schemeId);
   const job = useBoard((state) => state.job);
-  const measured = useUi((state) => state.measured[schemeId] ?? none);
+  const all = useUi((state) => state.measured[schemeId] ?? none);
+  const speeds = useBoard((state) => state.solution.speeds);
+  const names = JSON.stringify(speeds.map(({ hood, name }) => [hood, name]));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: of the speeds only their names count
+  const measured = useMemo(() => stillMeasured(all, speeds), [all, names]);
   const { run, start } = useDiagnosis();
   const keep = (list: readonly Measurement[]) => {
-    ui.setState({ measured: { ...ui.getState().measured, [schemeId]: list } });
+    const made = kept(list, speeds);
+    ui.setState({ measured: { ...ui.getState().measured, [schemeId]: made } });
     return list;
   };
   const without = (one: Measurement) => measured.filter((other) => !sameProbe(other, one));
@@ -52,6 +59,7 @@ function Guided() {
   const done = run.state === 'done' && run.schemeId === schemeId ? run : null;
   return (
     <>
+      {done && <VerdictLine run={done} />}
       <p className="caution">{says.safety}</p>
       <MeasuredFields measured={measured} take={take} drop={(one) => keep(without(one))} />
       <div className="fault-act">
@@ -70,10 +78,10 @@ function Guided() {
   );
 }
 
-const none: readonly Measurement[] = [];
+const none: readonly KeptMeasurement[] = [];
 
 /** What is no longer as it was when the causes were ranked. */
 function changed(run: Done, job: Job, measured: readonly Measurement[]): string | null {
-  if (run.measured !== measured) return says.measurementsChanged;
+  if (JSON.stringify(run.measured) !== JSON.stringify(measured)) return says.measurementsChanged;
   return schemeOf(run.job, run.schemeId) === schemeOf(job, run.schemeId) ? null : says.drawingChanged;
 }

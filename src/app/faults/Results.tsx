@@ -30,7 +30,6 @@ export function Results({ run, onMeasured }: { run: Done; onMeasured: (one: Meas
   return (
     <section className="fault-results" aria-label={says.label}>
       <h3>{says.heading}</h3>
-      <p>{verdicts[diagnosis.verdict]}</p>
       <Unexplained run={run} />
       <Next run={run} onMeasured={onMeasured} />
       <ol className="suspects" aria-label={says.byRank}>
@@ -47,6 +46,17 @@ export function Results({ run, onMeasured }: { run: Done; onMeasured: (one: Meas
       )}
       <p className="hint">{says.ranking}</p>
     </section>
+  );
+}
+
+/** What came of it in one line, which stays in sight while the rest is read. */
+export function VerdictLine({ run: { diagnosis } }: { run: Done }) {
+  const [first] = diagnosis.suspects;
+  return (
+    <p className="fault-verdict">
+      <strong>{verdicts[diagnosis.verdict]}</strong>
+      {first && <span>{says.first(nameOf(first.fault), String(Math.round(100 * first.weight)))}</span>}
+    </p>
   );
 }
 

@@ -46,6 +46,7 @@ export const results = {
     nothingFits:
       'No single cause explains these measurements. Check the readings and the drawing, or look for two causes at once.',
   },
+  first: (cause: string, percent: string) => `First among the causes: ${cause}, ${percent} %.`,
   label: 'Causes',
   heading: 'What the measurements say',
   byRank: 'Causes by rank',
