@@ -3,6 +3,8 @@ import { CommandBox } from './CommandBox.tsx';
 import { ContextMenu } from './ContextMenu.tsx';
 import { useApp, useUi } from './context.ts';
 import { Explainer } from './explain/Explainer.tsx';
+import { DropFiles } from './jobs/DropFiles.tsx';
+import { JobBar } from './jobs/JobBar.tsx';
 import { listenForShortcuts } from './keyboard.ts';
 import { LiveRegion } from './LiveRegion.tsx';
 import { NoticeDialog } from './NoticeDialog.tsx';
@@ -28,15 +30,26 @@ export function Desk() {
   const searching = useUi((state) => state.routeSearch);
   const faults = useUi((state) => state.faults);
   const rules = useUi((state) => state.rules);
+  const jobs = useUi((state) => state.jobs !== null);
+  const versions = useUi((state) => state.versions);
+  const savingTemplate = useUi((state) => state.savingTemplate);
   const drawing = useUi((state) => state.drawing);
   const jobSheet = useUi((state) => state.jobSheet);
+  const printing = useUi((state) => state.printing !== null);
+  const help = useUi((state) => state.help !== null);
+  const guide = useUi((state) => state.guide !== null);
+  const sharing = useUi((state) => state.sharing !== null);
   useEffect(() => listenForShortcuts(app), [app]);
   return (
     <Explainer>
       <div className="desk">
         <SkipLinks />
+        <Asked open={guide} box={<Guide />} />
         <TopBar />
-        <UpdateBar />
+        <div className="news">
+          <UpdateBar />
+          <JobBar />
+        </div>
         <ToolRail />
         <Sheets />
         {searching ? (
@@ -64,25 +77,39 @@ export function Desk() {
         <CommandBox />
         <ContextMenu />
         <Underlays />
+        <DropFiles />
         <NoticeDialog />
         <LiveRegion />
         <Asked open={shortcuts} box={<ShortcutsDialog />} />
+        <Asked open={help} box={<HelpView />} />
+        <Asked open={sharing} box={<ShareDialog />} />
         <Asked open={settings} box={<SettingsDialog />} />
         <Asked open={comparing} box={<CompareView />} />
         <Asked open={lab} box={<BendLab />} />
         <Asked open={prices} box={<PricesDialog />} />
         <Asked open={rules} box={<RulesDialog />} />
         <Asked open={drawing} box={<DrawingDialog />} />
+        <Asked open={jobs} box={<JobsView />} />
+        <Asked open={versions} box={<VersionsDialog />} />
+        <Asked open={savingTemplate} box={<TemplateDialog />} />
         <Asked open={jobSheet} box={<JobSheetDialog />} />
+        <Asked open={printing} box={<PrintView />} />
       </div>
     </Explainer>
   );
 }
 
+const Guide = lazy(() => import('./guide/Guide.tsx'));
+const HelpView = lazy(() => import('./help/HelpView.tsx'));
+const ShareDialog = lazy(() => import('./share/ShareDialog.tsx'));
 const RouteSearchPanel = lazy(() => import('./route-search/RouteSearchPanel.tsx'));
 const FaultPanel = lazy(() => import('./faults/FaultPanel.tsx'));
 const DrawingDialog = lazy(() => import('./drawing-out/DrawingDialog.tsx'));
 const JobSheetDialog = lazy(() => import('./job-sheet/JobSheetDialog.tsx'));
+const JobsView = lazy(() => import('./jobs/JobsView.tsx'));
+const VersionsDialog = lazy(() => import('./jobs/VersionsDialog.tsx'));
+const TemplateDialog = lazy(() => import('./jobs/TemplateDialog.tsx'));
+const PrintView = lazy(() => import('./print/PrintView.tsx'));
 const RulesDialog = lazy(() => import('./codes/RulesDialog.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ChartsDock = lazy(() => import('./charts/ChartsDock.tsx'));

@@ -1,29 +1,12 @@
 import { useState } from 'react';
-import {
-  Button,
-  Header,
-  Input,
-  Keyboard,
-  Menu,
-  MenuItem,
-  MenuSection,
-  MenuTrigger,
-  Popover,
-  Separator,
-  TextField,
-  ToggleButton,
-  ToggleButtonGroup,
-  Toolbar,
-} from 'react-aria-components';
+import { Input, TextField, ToggleButton, ToggleButtonGroup, Toolbar } from 'react-aria-components';
 import type { UnitSystem } from '../graph/document.ts';
 import { words } from '../words/index.ts';
-import { type Command, commandById } from './commands.ts';
 import { useApp, useBoard, useFiles } from './context.ts';
-import { CommandButton, onMac } from './controls.tsx';
-import { Icon } from './icons.tsx';
+import { CommandButton } from './controls.tsx';
+import { FileMenu } from './FileMenu.tsx';
 import { SchemeTabs } from './SchemeTabs.tsx';
 import { StepsMenu } from './StepsMenu.tsx';
-import { printed } from './shortcut.ts';
 
 const says = words.shell.topBar;
 
@@ -45,6 +28,7 @@ export function TopBar() {
         <ThemeButton />
         <CommandButton id="view.settings" icon="settings" />
         <CommandButton id="view.find" icon="search" />
+        <CommandButton id="view.help" icon="help" />
       </div>
     </header>
   );
@@ -82,58 +66,6 @@ function JobTitle() {
       </TextField>
       {dirty && <span className="unsaved-mark" title={says.changed} />}
     </div>
-  );
-}
-
-function CommandItem({ command }: { command: Command }) {
-  const shortcut = command.shortcuts[0];
-  const title = useBoard(command.title);
-  return (
-    <MenuItem id={command.id} textValue={title}>
-      <span>{title}</span>
-      {shortcut && <Keyboard>{printed(shortcut, onMac)}</Keyboard>}
-    </MenuItem>
-  );
-}
-
-const fileCommands = [
-  'file.new',
-  'file.open',
-  'file.save',
-  'file.saveAs',
-  'file.print',
-  'file.jobSheet',
-  'file.drawing',
-  'file.underlay',
-  'file.example',
-  'view.lab',
-  'view.lessons',
-].map(commandById);
-
-function FileMenu() {
-  const app = useApp();
-  const name = useFiles((state) => state.name);
-  return (
-    <MenuTrigger>
-      <Button className="menu-button">
-        {says.file}
-        <Icon name="down" size={14} />
-      </Button>
-      <Popover className="popover">
-        <Menu className="menu" aria-label={says.file} onAction={(id) => commandById(String(id)).run(app)}>
-          <MenuSection>
-            <Header>{name ?? says.notSaved}</Header>
-            {fileCommands.slice(0, 7).map((command) => (
-              <CommandItem key={command.id} command={command} />
-            ))}
-          </MenuSection>
-          <Separator />
-          {fileCommands.slice(7).map((command) => (
-            <CommandItem key={command.id} command={command} />
-          ))}
-        </Menu>
-      </Popover>
-    </MenuTrigger>
   );
 }
 

@@ -3,9 +3,12 @@ import { addScheme, duplicateScheme, removeScheme } from '../graph/edits/index.t
 import { words } from '../words/index.ts';
 import { arrange, arrangements } from './arrangement.ts';
 import { checkCommands } from './check-commands.ts';
-import { type Command, command, edit, keysOf } from './command.ts';
+import { type App, type Command, command, edit, keysOf } from './command.ts';
 import { editCommands } from './commands-edit.ts';
 import { runCommands } from './commands-run.ts';
+import { helpCommands } from './help/commands.ts';
+import { jobCommands } from './jobs/commands.ts';
+import { shareCommands } from './share/commands.ts';
 import { exampleJob, newJob } from './start.ts';
 import { underlayCommands } from './underlay/commands.ts';
 
@@ -60,6 +63,13 @@ function tool(id: PlainTool): Command {
   });
 }
 
+/** The job sheet, or what lies over the desk as it is: schemes side by side, the bend lab. */
+function printSheet({ ui }: App): void {
+  const { comparing, lab } = ui.getState();
+  if (comparing || lab) window.print();
+  else ui.setState({ printing: 'at once' });
+}
+
 /** Everything that can be asked for, in the order in which it is listed. */
 export const commands: readonly Command[] = [
   ...editCommands,
@@ -84,6 +94,7 @@ export const commands: readonly Command[] = [
     shortcuts: ['Mod+k'],
     also: says.view.find.also,
   }),
+  ...helpCommands,
   command('view.shortcuts', 'view', says.view.shortcuts.title, ({ ui }) => ui.setState({ shortcuts: true }), {
     shortcuts: ['?'],
     also: says.view.shortcuts.also,
@@ -168,7 +179,7 @@ export const commands: readonly Command[] = [
     }),
     { also: says.view.units.also },
   ),
-  command('file.new', 'file', says.file.new.title, ({ files }) => files.replace(newJob), {
+  command('file.new', 'file', says.file.new.title, ({ files }) => void files.replace(newJob), {
     also: says.file.new.also,
   }),
   command('file.open', 'file', says.file.open.title, ({ files }) => void files.open(), {
@@ -183,9 +194,14 @@ export const commands: readonly Command[] = [
     shortcuts: ['Mod+Shift+s'],
     also: says.file.saveAs.also,
   }),
-  command('file.print', 'file', says.file.print.title, () => window.print(), {
+  ...jobCommands,
+  ...shareCommands,
+  command('file.print', 'file', says.file.print.title, printSheet, {
     shortcuts: ['Mod+p'],
     also: says.file.print.also,
+  }),
+  command('file.printDesk', 'file', says.file.printDesk.title, () => window.print(), {
+    also: says.file.printDesk.also,
   }),
   command('file.jobSheet', 'file', paperWords.title, ({ ui }) => ui.setState({ jobSheet: true }), {
     also: paperWords.also,
@@ -193,7 +209,7 @@ export const commands: readonly Command[] = [
   command('file.drawing', 'file', drawingWords.save.title, ({ ui }) => ui.setState({ drawing: true }), {
     also: drawingWords.save.also,
   }),
-  command('file.example', 'file', says.file.example.title, ({ files }) => files.replace(exampleJob), {
+  command('file.example', 'file', says.file.example.title, ({ files }) => void files.replace(exampleJob), {
     also: says.file.example.also,
   }),
   command(

@@ -14,6 +14,7 @@ import './hood/hood.css';
 import './strip.css';
 import './proposals/proposals.css';
 import './tools.css';
+import './jobs/job-bar.css';
 import './underlay/underlay.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -29,11 +30,13 @@ import { listenForPaste } from './clipboard.ts';
 import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
 import { createFileDesk } from './file-desk.ts';
+import { beginGuide, neverGuided } from './guide/guide.ts';
 import { createJobsDesk } from './jobs/desk.ts';
 import { createKeeper } from './jobs/keeper.ts';
 import { followWork } from './jobs/watch.ts';
 import { keepOffline } from './offline/offline.ts';
 import { followFigures, writeAsChosen } from './settings/figures.ts';
+import { listenForLinks, startShared } from './share/arrive.ts';
 import { createSheetsView } from './sheets-view.ts';
 import { firstJob } from './start.ts';
 import { createBoard } from './store.ts';
@@ -42,7 +45,8 @@ import { createUi } from './ui.ts';
 import { createUnderlayDesk } from './underlay/desk.ts';
 
 const kept = await browserKeeping();
-const start = await firstJob(window.location.search, kept.library, tabMemory.read());
+const { search, hash } = window.location;
+const start = await startShared(hash, () => firstJob(search, kept.library, tabMemory.read()));
 // The wish was for this visit: a reload brings back the work.
 window.history.replaceState(null, '', window.location.pathname);
 
@@ -86,6 +90,9 @@ const app: App = {
 announceResults(board, announcer);
 listenForPaste(app);
 if (start.notice) ui.setState({ notice: start.notice });
+listenForLinks(app);
+// Nobody has asked for anything, nothing was kept, and this browser has not seen the tour.
+if (search === '' && hash === '' && start.fresh && !start.asKept && neverGuided()) beginGuide(app);
 followFigures(board);
 followTheme(board);
 followPrinting(board);

@@ -1,20 +1,15 @@
 import { lazy, Suspense } from 'react';
 import { useUnderlays } from '../context.ts';
-import { DropFiles } from './DropFiles.tsx';
 
 const PlaceDialog = lazy(() => import('./PlaceDialog.tsx'));
 
 /** What placing a picture shows over the desk; the dialog's code comes with the first file. */
 export function Underlays() {
   const { stage } = useUnderlays();
+  if (stage.stage === 'idle') return null;
   return (
-    <>
-      <DropFiles />
-      {stage.stage !== 'idle' && (
-        <Suspense>
-          <PlaceDialog />
-        </Suspense>
-      )}
-    </>
+    <Suspense>
+      <PlaceDialog />
+    </Suspense>
   );
 }

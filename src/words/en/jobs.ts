@@ -102,11 +102,11 @@ export const template = {
   supplied: {
     wall: {
       title: 'Wall hood, out the wall behind it',
-      text: 'A 36 in hood under the wall cabinets, up and straight out through the wall in 8 in galvanized.',
+      text: 'A 36 in hood under the wall cabinets, one gentle turn, and straight out through the wall in 8 in galvanized.',
     },
     side: {
       title: 'Wall hood, along the joists to a side wall',
-      text: 'Up into the ceiling, 13 ft between the joists and out at the side, with two gentle turns.',
+      text: 'Up into the ceiling, one gentle turn, then 13 ft straight between two joists and out at the side.',
     },
     island: {
       title: 'Island hood, up through the roof',

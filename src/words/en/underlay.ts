@@ -1,5 +1,4 @@
 export const list = {
-  drop: (sheet: string) => `Lay it under: ${sheet}`,
   opacity: 'Opacity',
   heading: 'Underlays',
   empty:
