@@ -9,7 +9,9 @@ export interface Recommendation {
   readonly winner: string | null;
   /** Scheme ids, the preferred one first. */
   readonly order: readonly string[];
-  /** Sentences with numbers: what is dangerous in the first, what tells it from the next, and what to mind. */
+  /** One sentence on what could hurt somebody in the first, to be said before any reason; null where nothing does. */
+  readonly danger: string | null;
+  /** Sentences with numbers: what tells the first from the next, and what to mind. */
   readonly because: readonly string[];
 }
 
@@ -26,11 +28,17 @@ export function recommend(
   const order = ranked.map(({ scheme }) => scheme.id);
   const [first, second] = ranked;
   if (!first?.standing.delivers)
-    return { winner: null, order, because: ['None of them delivers air yet: finish a route first.'] };
+    return {
+      winner: null,
+      order,
+      danger: null,
+      because: ['None of them delivers air yet: finish a route first.'],
+    };
   if (second && prefer(first.standing, second.standing, goal) === 0)
     return {
       winner: null,
       order,
+      danger: null,
       because: [
         `${first.scheme.name} and ${second.scheme.name} come out alike; choose by what is easier to build.`,
       ],
@@ -40,7 +48,8 @@ export function recommend(
   return {
     winner: first.scheme.id,
     order,
-    because: [...dangers(first.scheme), ...because, ...cautions(first, speed, units, wanted)],
+    danger: dangerOf(first.scheme),
+    because: [...because, ...cautions(first, speed, units, wanted)],
   };
 }
 
@@ -85,9 +94,9 @@ function cautions({ scheme, standing }: Ranked, speed: string, units: System, wa
 }
 
 /** What could hurt somebody in the scheme that is preferred stands before any reason to prefer it. */
-function dangers({ findings }: SchemeFigures): string[] {
+function dangerOf({ findings }: SchemeFigures): string | null {
   const [first, ...more] = findings.filter(({ severity }) => severity === 'danger');
-  if (!first) return [];
+  if (!first) return null;
   const rest = more.length === 0 ? '' : ` Its findings name ${more.length} more of this kind.`;
-  return [`Danger, to be put right first: ${first.message} ${first.remedy ?? ''}`.trim() + rest];
+  return `Danger, to be put right first: ${first.message} ${first.remedy ?? ''}`.trim() + rest;
 }

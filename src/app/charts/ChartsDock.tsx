@@ -9,6 +9,7 @@ import { FanChart } from '../panel/FanChart.tsx';
 import { PressureProfile } from '../panel/PressureProfile.tsx';
 import { Term } from '../term/Term.tsx';
 import { BudgetChart } from './BudgetChart.tsx';
+import { ChartsEmpty } from './ChartsEmpty.tsx';
 import { BudgetTable, FanTable, ProfileTable } from './ChartTables.tsx';
 
 const says = words.charts.dock;
@@ -69,9 +70,7 @@ export default function ChartsDock() {
             </section>
           </>
         ) : (
-          <p className="hint">
-            {speed && !speed.outcome.solved ? speed.outcome.reason : words.panels.pressure.draw}
-          </p>
+          <ChartsEmpty reason={speed && !speed.outcome.solved ? speed.outcome.reason : null} />
         )}
       </div>
     </section>

@@ -129,6 +129,12 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
       <div className="compare-verdict">
         <div>
           <h2>{winner ? says.winner(winner.name) : says.noWinner}</h2>
+          {recommendation.danger && (
+            <p className="caution compare-danger">
+              <Icon name="caution" size={15} />
+              {recommendation.danger}
+            </p>
+          )}
           <ul>
             {recommendation.because.map((words) => (
               <li key={words}>{words}</li>

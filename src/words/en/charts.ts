@@ -45,3 +45,18 @@ export const profile = {
   total: 'total',
   static: 'static',
 };
+
+/** Before anything can be charted. */
+export const empty = {
+  lead: 'These charts show where the air that you pay for goes. They need a run that can be solved.',
+  steps: [
+    'Place a hood on the floor sheet.',
+    'Draw duct from its collar, leg by leg.',
+    'End it with a cap in an outside wall or a roof.',
+  ],
+  tells: {
+    fan: 'The fan’s curve at each speed, and what the run asks for. Where they cross is the air that you get.',
+    profile: 'From the collar to the cap, step by step: a long fall at one place is a place to change.',
+    budget: 'The same loss sorted by its cause: bends, straight duct, cap and the rest.',
+  },
+};

@@ -59,16 +59,17 @@ describe('a comparison of the example’s two ways out', () => {
     const grave = produce(job, (draft) => {
       if (draft.house) draft.house.combustion = ['natural-draught water heater'];
     });
-    const { because } = compareSchemes(grave, ['wall', 'roof'], { speed: 3 }).recommendation;
-    expect(because[0]).toMatch(/^Danger, to be put right first: .*carbon monoxide/);
-    expect(because[1]).toMatch(/^It delivers/);
+    const { danger, because } = compareSchemes(grave, ['wall', 'roof'], { speed: 3 }).recommendation;
+    expect(danger).toMatch(/^Danger, to be put right first: .*carbon monoxide/);
+    expect(because[0]).toMatch(/^It delivers/);
   });
 
   it('says nothing of danger where none is found', () => {
     const calm = produce(job, (draft) => {
       delete draft.house;
     });
-    const { because } = compareSchemes(calm, ['wall', 'roof'], { speed: 3 }).recommendation;
+    const { danger, because } = compareSchemes(calm, ['wall', 'roof'], { speed: 3 }).recommendation;
+    expect(danger).toBeNull();
     expect(because[0]).toMatch(/^It delivers/);
   });
 
