@@ -162,6 +162,7 @@ const advice: readonly Place[] = [
     shows: '[role="dialog"][aria-label="Compare schemes"] table',
   },
   command('Parts and prices', '[role="dialog"] tfoot'),
+  command('Save a drawing', '[role="dialog"] .drawing-preview canvas'),
   command('Rules and limits', '[role="dialog"] .rule-list input'),
   command('Settings', '[role="dialog"].settings [role="radiogroup"]'),
   {
@@ -257,6 +258,13 @@ for (const colorScheme of ['light', 'dark'] as const)
       await board.open('?new');
       await press(board, 't');
       await expect(board.page.getByRole('form', { name: 'Place the hood' })).toBeVisible();
+      expect(await board.accessibilityFaults()).toEqual([]);
+    });
+
+    test('the charts of the empty job have no fault that axe finds', async ({ board }) => {
+      await board.open('?new');
+      await asked(board, 'Charts');
+      await expect(board.page.getByRole('region', { name: 'Charts' })).toContainText('They need a run');
       expect(await board.accessibilityFaults()).toEqual([]);
     });
   });

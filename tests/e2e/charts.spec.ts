@@ -99,3 +99,18 @@ test('at 1024 by 768 no word of the charts is cut', async ({ board }) => {
   await openCharts(board);
   expect(await board.layoutFaults()).toEqual([]);
 });
+
+test('with nothing drawn the charts say what they will tell, and begin with the hood', async ({ board }) => {
+  await board.open('?new');
+  await board.page.keyboard.press('Control+k');
+  await board.page.keyboard.type('Charts');
+  await board.page.keyboard.press('Enter');
+  const dock = board.page.getByRole('region', { name: 'Charts', exact: true });
+  await expect(dock).toContainText('Where they cross is the air that you get.');
+  expect(await board.layoutFaults()).toEqual([]);
+  await dock.getByRole('button', { name: 'Place hood' }).click();
+  await expect(board.page.getByRole('button', { name: 'Place hood' }).first()).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+});
