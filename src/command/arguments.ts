@@ -77,6 +77,10 @@ export function understand(args: readonly string[], commands: readonly Command[]
   }
   for (const [key, option] of Object.entries(allowed)) if (option.type === 'boolean') values[key] ??= false;
   if (files.length === 0) return refused(failures.whichFile);
+  if (values.csv !== undefined && values.json) return refused(failures.eitherOr('csv', 'json'));
+  for (const key of ['decimal', 'out'])
+    if ('csv' in command.options && values[key] !== undefined && values.csv === undefined)
+      return refused(failures.goesWith(key, 'csv'));
   if (files.filter((file) => file === '-').length > 1) return refused(failures.inputTwice);
   return { kind: 'run', command, files, values: values as AllValues };
 }

@@ -1,3 +1,4 @@
+import type { CsvTable } from '../files/csv/csv.ts';
 import { lineOf, type Problem } from '../files/problem.ts';
 import { readJob } from '../files/read.ts';
 import type { Job, Scheme } from '../graph/document.ts';
@@ -66,6 +67,8 @@ export type Done =
       readonly notes?: readonly string[];
       /** True where a script should stop: exit code 1. */
       readonly failed?: boolean;
+      /** Asked for in place of the text: the tables of all files are put under one another. */
+      readonly table?: CsvTable;
     }
   /** Bad input: exit code 2, nothing on standard output. */
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -76,6 +79,15 @@ export interface Command {
   readonly words: CommandWords;
   readonly options: Options;
   readonly run: (input: TextFile, values: Values<Options>, work: Work) => Promise<Done>;
+}
+
+/** Options of a command that gives tables for spreadsheets, in the order of their names. */
+export function csvOptions<const Names extends readonly string[]>(names: Names) {
+  return {
+    csv: { type: 'string', choices: names },
+    decimal: { type: 'string', choices: ['point', 'comma'] },
+    out: { type: 'string', name: words.command.names.file },
+  } as const satisfies Options;
 }
 
 /** What a command over jobs gets for each file. */

@@ -1,8 +1,9 @@
 import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { parts } from './parts.ts';
 import { propose } from './propose.ts';
 import { solve } from './solve.ts';
 import { validate } from './validate.ts';
 
 /** Every command of the command line, in the order of its help. */
-export const commands: readonly Command[] = [solve, check, propose, validate];
+export const commands: readonly Command[] = [solve, check, propose, parts, validate];

@@ -1,5 +1,7 @@
 import about from '../../package.json' with { type: 'json' };
-import { lineOf, type Problem } from '../files/problem.ts';
+import { joined } from '../files/csv/columns.ts';
+import { type CsvTable, csvText } from '../files/csv/csv.ts';
+import { lineOf } from '../files/problem.ts';
 import { words } from '../words/index.ts';
 import { understand } from './arguments.ts';
 import { type Done, Interrupted } from './command.ts';
@@ -55,11 +57,12 @@ export async function main(
 
 type Run = Extract<ReturnType<typeof understand>, { kind: 'run' }>;
 
-/** One file after the other; text as it comes, JSON in one piece at the end. The gravest exit code stands. */
+/** One file after the other; text as it comes, JSON and tables in one piece at the end. The gravest code stands. */
 async function overFiles({ command, files, values }: Run, around: Surroundings, desk: Desk): Promise<number> {
   const { stdout, stderr } = around;
   const many = files.length > 1;
   const found: object[] = [];
+  const tables: CsvTable[] = [];
   let code: number = exitCode.fine;
   for (const [i, file] of files.entries()) {
     if (many) desk.at(words.command.doing.file(i + 1, files.length, file));
@@ -72,15 +75,40 @@ async function overFiles({ command, files, values }: Run, around: Surroundings, 
     if (!done.ok) {
       code = exitCode.badInput;
       for (const problem of done.problems) stderr.write(`${name}: ${lineOf(problem)}\n`);
-      if (many) found.push({ file, problems: done.problems satisfies readonly Problem[] });
+      if (many) found.push({ file, problems: done.problems });
       continue;
     }
     if (done.failed) code = Math.max(code, exitCode.found);
     if (!values.quiet) for (const note of done.notes ?? []) stderr.write(`${name}: ${note}\n`);
     if (values.json) found.push({ file, ...done.json });
+    else if (done.table) tables.push(many ? fromFile(name, done.table) : done.table);
     else
       stdout.write(many ? `${i > 0 ? '\n' : ''}${words.command.fileHeading(name)}\n${done.text}` : done.text);
   }
   if (values.json && found.length > 0) stdout.write(`${JSON.stringify(many ? found : found[0], null, 2)}\n`);
+  if (tables.length > 0 && !(await tablesOut(tables, values, stdout, desk))) {
+    stderr.write(`${words.command.failures.otherUnits}\n`);
+    return exitCode.badInput;
+  }
   return code;
+}
+
+/** A table with the file that each row is from. */
+function fromFile(file: string, { heads, rows }: CsvTable): CsvTable {
+  return { heads: [words.command.fileColumn, ...heads], rows: rows.map((row) => [file, ...row]) };
+}
+
+/** Tables as one; false where their units differ, and nothing is written then. */
+async function tablesOut(
+  tables: readonly CsvTable[],
+  { decimal, out }: Run['values'],
+  stdout: Surroundings['stdout'],
+  desk: Desk,
+): Promise<boolean> {
+  const all = joined(tables);
+  if (!all) return false;
+  const text = csvText(all, decimal === 'comma' ? 'comma' : 'point');
+  if (typeof out === 'string') await desk.write(out, text);
+  else stdout.write(text);
+  return true;
 }

@@ -1,8 +1,9 @@
+import { resultsTable, routeTable } from '../files/csv/run.ts';
 import type { Job } from '../graph/document.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
 import { words } from '../words/index.ts';
-import { type JobInput, jobCommand, type Options } from './command.ts';
+import { csvOptions, type JobInput, jobCommand, type Options } from './command.ts';
 import { solutionJson } from './json.ts';
 import { solutionText } from './text.ts';
 
@@ -29,10 +30,17 @@ export async function solved({
 export const solve = jobCommand(
   'solve',
   words.command.solve,
-  { losses: { type: 'boolean' }, explain: { type: 'boolean' } },
+  { losses: { type: 'boolean' }, explain: { type: 'boolean' }, ...csvOptions(['results', 'route']) },
   async (input) => {
     const all = await solved(input);
-    const { explain, losses } = input.values;
-    return { ok: true, text: solutionText(all, { explain, losses }), json: solutionJson(all, explain) };
+    const { explain, losses, csv } = input.values;
+    const ids = input.schemes.map(({ id }) => id);
+    const tables = { results: resultsTable, route: routeTable };
+    return {
+      ok: true,
+      text: solutionText(all, { explain, losses }),
+      json: solutionJson(all, explain),
+      ...(csv ? { table: tables[csv](input.job, ids) } : {}),
+    };
   },
 );

@@ -48,6 +48,7 @@ export interface CuttingPlan {
 
 /** The cutting plans of a scheme, with what else its run is made of. */
 export interface Cutting extends Run {
+  readonly route: Route;
   readonly plans: readonly CuttingPlan[];
   /** Joints between two lengths of one span, by its part key. */
   readonly between: ReadonlyMap<string, number>;
@@ -79,7 +80,7 @@ const cut = memoise((route: Route, scheme: Job['schemes'][number], stock: Job['s
     );
     return planOf(key, spans[0] as Span, pieces.flat(), length);
   });
-  return { ...run, plans, between };
+  return { ...run, route, plans, between };
 });
 
 /**

@@ -47,6 +47,12 @@ export const jobOptions: Readonly<Record<string, string>> = {
 
 export const helpCommand = 'tells about a command';
 
+const tableOptions = (tables: string) => ({
+  csv: `a table for spreadsheets in place of text: ${tables}`,
+  decimal: 'numbers with a point, and commas between cells; or with a comma, and semicolons',
+  out: 'writes the table to this file in place of standard output',
+});
+
 export const solve = {
   does: 'the air at every fan speed, and where the pressure goes',
   about: [
@@ -54,6 +60,7 @@ export const solve = {
     'Exit code 0 unless the input is bad.',
   ],
   options: {
+    ...tableOptions('results (a row a speed) or route (a row a leg)'),
     losses: 'adds what every segment and fitting costs, and the temperatures',
     explain: 'adds for every figure its formula, inputs, sources and notes; with --json as "derivations"',
   },
@@ -61,6 +68,7 @@ export const solve = {
     ['solve kitchen.gentlebend.json', 'a table of every scheme and speed'],
     ['solve kitchen.gentlebend.json --losses', 'and what every segment and fitting costs'],
     ['solve *.gentlebend.json --json > air.json', 'many jobs, one array'],
+    ['solve *.gentlebend.json --units metric --csv results --out air.csv', 'many jobs, one table'],
   ],
   json: [
     ['title, units', 'of the job; the units of the figures'],
@@ -168,6 +176,55 @@ export const proposed = {
   no: 'no',
 };
 
+export const parts = {
+  does: 'what has to be bought, with weights and prices, and how duct is cut',
+  about: [
+    'Lists the parts of each scheme, duct in stock lengths with a cutting plan of least waste. Prices are those of the job, else an invented example; how duct is sold and joined is common practice, and the job may say its own stock lengths.',
+    'Exit code 0 unless the input is bad.',
+  ],
+  options: tableOptions('parts (a row a part) or cutting (a row a piece)'),
+  examples: [
+    ['parts kitchen.gentlebend.json', 'parts list and cutting plans'],
+    ['parts kitchen.gentlebend.json --scheme wall --csv parts --out parts.csv', 'for a spreadsheet'],
+    ['parts kitchen.gentlebend.json --csv cutting --decimal comma > cuts.csv', 'one that reads 1,5'],
+  ],
+  json: [
+    ['title, units', 'of the job; the units of the figures'],
+    ['schemes[]', 'id, name, run, bought, waste, weight, unweighed, total, unpriced, parts[], plans[]'],
+    [
+      '….parts[]',
+      'key, kind, name, quantity, unit, stock, section, weight (null where unknown), price, amount, nodes, segments',
+    ],
+    [
+      '….plans[]',
+      'key, section, material, make, stock, count, bought, used, waste, proved, bars[] with cuts[] (length, covers, segments) and offcut',
+    ],
+  ],
+} as const;
+
+export const listed = {
+  nothing: 'nothing to buy: no duct is drawn',
+  part: 'part',
+  run: 'in the run',
+  buy: 'to buy',
+  weight: 'weight',
+  price: 'price',
+  amount: 'amount',
+  from: 'list',
+  priceFrom: { yours: 'yours', example: 'example', none: 'none' },
+  total: (amount: string, unpriced: number) =>
+    `All parts ${amount}${unpriced > 0 ? `, ${unpriced} without a price` : ''}.`,
+  weighs: (weight: string, unweighed: number) =>
+    `Weight ${weight}${unweighed > 0 ? `, without ${unweighed} whose weight is not known` : ''}.`,
+  duct: (run: string, bought: string, waste: string) =>
+    `Straight duct ${run} in the run, ${bought} to buy, ${waste} of it waste.`,
+  plan: (what: string, count: number, length: string, waste: string, proved: boolean) =>
+    `${what}: ${count} × ${length}, ${waste} waste${proved ? ', the fewest there can be' : ''}`,
+  piece: (length: string, where: string) => `${length} for ${where}`,
+  and: ' and ',
+  left: (length: string) => `${length} left over`,
+};
+
 export const validate = {
   does: 'whether files are sound job files, and what is wrong where',
   about: [
@@ -199,6 +256,7 @@ export const validated = {
 
 export const doing = {
   file: (index: number, count: number, file: string) => `${index} of ${count}, ${file}`,
+  listing: (scheme: string) => `listing ${scheme}`,
   solving: (scheme: string) => `solving ${scheme}`,
   proposing: (scheme: string) => `trying changes of ${scheme}`,
   combining: (scheme: string) => `trying changes together, ${scheme}`,
@@ -222,10 +280,16 @@ export const failures = {
   missing: 'there is no such file',
   folder: 'this is a folder, not a file',
   forbidden: 'this file may not be read',
+  eitherOr: (one: string, other: string) => `Either --${one} or --${other}, not both.`,
+  goesWith: (one: string, other: string) => `--${one} goes with --${other}.`,
+  otherUnits:
+    'The files are in different units, which do not go into one table: say --units imperial or --units metric.',
   cannotWrite: (file: string, why: string) => `${file}: could not be written: ${why}`,
   calledOff: 'Called off.',
 };
 
+/** Head of the column that names the file, where a table is of several. */
+export const fileColumn = 'File';
 export const standardInput = 'standard input';
 export const noScheme = (wanted: string) => `no scheme "${wanted}"`;
 export const fileHeading = (file: string) => `==> ${file} <==`;

@@ -36,3 +36,7 @@ export const units = {
 };
 
 export const invented = 'Parts only, by an invented example price list: put your own prices in its place.';
+
+/** Said with every parts list. */
+export const caution =
+  'How duct is sold, joined, sealed and hung is common practice here: the duct’s own instructions and the adopted code decide. No screw point should stand in the air stream, where grease would hang on it.';

@@ -5,8 +5,13 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkCodes } from '../../../src/advice/codes/check.ts';
 import { ranked } from '../../../src/advice/goals.ts';
+import { totalsOf } from '../../../src/advice/parts/totals.ts';
+import { partWords } from '../../../src/advice/parts.ts';
 import { proposals } from '../../../src/advice/proposals.ts';
 import { requiredAirflow } from '../../../src/advice/required.ts';
+import { csvText } from '../../../src/files/csv/csv.ts';
+import { partsTable } from '../../../src/files/csv/parts.ts';
+import { routeTable } from '../../../src/files/csv/run.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
 import { exampleJob } from '../../support/route-job.ts';
 import { sampleJob } from '../files/sample.ts';
@@ -135,6 +140,55 @@ test('propose together gives combinations that gain more than each of their memb
     for (const id of members) expect(gain).toBeGreaterThan((alone.get(id) as number | undefined) ?? 0);
 });
 
+test('parts gives the parts list, the cutting plans and their sums as they are', () => {
+  const job = exampleJob();
+  for (const scheme of json(['parts', example]).schemes) {
+    const { cost, plans, run, bought, waste, weight } = totalsOf(job, scheme.id);
+    expect(scheme).toMatchObject({ run, bought, waste, weight, total: cost.total, unpriced: cost.unpriced });
+    expect(scheme.parts.map(({ key, amount }: { key: string; amount: number }) => [key, amount])).toEqual(
+      cost.lines.map(({ part, amount }) => [part.key, amount]),
+    );
+    expect(scheme.plans.map(({ key, bars }: { key: string; bars: unknown }) => [key, bars])).toEqual(
+      plans.map(({ key, bars }) => [key, JSON.parse(JSON.stringify(bars))]),
+    );
+    const text = command(['parts', example]).stdout;
+    for (const { part } of cost.lines) expect(text).toContain(partWords(part, job.units));
+  }
+});
+
+test('a table for spreadsheets is that of the job, on standard output or in a file', () => {
+  const expected = csvText(partsTable(exampleJob(), ['wall', 'roof']));
+  expect(command(['parts', example, '--csv', 'parts'])).toMatchObject({
+    status: 0,
+    stdout: expected,
+    stderr: '',
+  });
+  const out = join(folder, 'parts.csv');
+  const written = command(['parts', example, '--csv', 'parts', '--out', out]);
+  expect([written.status, written.stdout, readFileSync(out, 'utf8')]).toEqual([0, '', expected]);
+  expect(command(['solve', example, '--csv', 'route', '--decimal', 'comma', '--scheme', 'roof']).stdout).toBe(
+    csvText(routeTable(exampleJob(), ['roof']), 'comma'),
+  );
+});
+
+test('the tables of many jobs are one, with the file of each row, where their units are the same', () => {
+  const { status, stdout } = command(['solve', example, sample, '--csv', 'results', '--units', 'metric']);
+  const [heads, ...rows] = stdout.replace(/\r\n$/, '').split('\r\n');
+  expect([status, heads?.split(',')[0]]).toEqual([0, '\uFEFFFile']);
+  expect(rows.map((row) => row.split(',')[0])).toEqual([...Array<string>(8).fill(example), sample, sample]);
+  const metric = join(folder, 'metric.gentlebend.json');
+  writeFileSync(metric, JSON.stringify({ ...sampleJob(), units: 'metric' }));
+  const mixed = command(['solve', example, metric, '--csv', 'results']);
+  expect([mixed.status, mixed.stdout]).toEqual([2, '']);
+  expect(mixed.stderr).toMatch(/different units/);
+});
+
+test('what cannot be written is told, with exit code 3', () => {
+  const { status, stdout, stderr } = command(['parts', example, '--csv', 'parts', '--out', folder]);
+  expect([status, stdout]).toEqual([3, '']);
+  expect(stderr).toMatch(/could not be written: this is a folder/);
+});
+
 test('a speed or a scheme that the job has not is bad input', () => {
   const speed = command(['propose', example, '--speed', 'gale']);
   expect([speed.status, speed.stdout]).toEqual([2, '']);
@@ -180,7 +234,7 @@ test('--version is the version of the package', () => {
 
 test('Ctrl+C calls the work off after the file in hand, with code 130', async () => {
   const files = Array<string>(200).fill(example);
-  const child = spawn(process.execPath, ['scripts/command.mjs', 'propose', ...files, '--together']);
+  const child = spawn(process.execPath, ['scripts/command.mjs', 'propose', ...files]);
   let written = '';
   let said = '';
   child.stdout.on('data', (chunk: Buffer) => {
