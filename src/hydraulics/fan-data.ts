@@ -1,5 +1,8 @@
 import { formatNumber } from '../units/index.ts';
+import { words } from '../words/index.ts';
 import type { FanCurve } from './types.ts';
+
+const says = words.losses.fanData;
 
 /** What a curve refers to, whichever way its points were come by. */
 export interface FanBasis {
@@ -51,7 +54,7 @@ export function fromTwoPoints(
   const middle = q1 > 0 ? q1 : q2 / 2;
   return {
     curve: parabola(shutOff, middle, q2, b, on),
-    assumption: 'The curve is a parabola through the two certified points; outside them it is extrapolated.',
+    assumption: says.twoPoints,
   };
 }
 
@@ -63,8 +66,7 @@ export function fromFreeAir(flow: number, shutOffPressure: number, on: FanBasis)
   if (!(flow > 0 && shutOffPressure > 0)) return undefined;
   return {
     curve: parabola(shutOffPressure, flow / 2, flow, shutOffPressure / (flow * flow), on),
-    assumption:
-      'The curve is a parabola from the shut-off pressure to the free-air flow; the true one may sag or bulge.',
+    assumption: says.freeAir,
   };
 }
 
@@ -81,7 +83,7 @@ export function fromSingle(
   return (
     made && {
       curve: made.curve,
-      assumption: `Only one flow is known: it is taken as free air, with an assumed shut-off pressure of ${Math.round(assumedShutOffPressure)} Pa and a parabola between. Edit the pressure, or ask for the curve.`,
+      assumption: says.single(Math.round(assumedShutOffPressure)),
     }
   );
 }
@@ -97,7 +99,7 @@ export function scaledBy(curve: FanCurve, speedRatio: number): MadeCurve | undef
       ...curve,
       points: curve.points.map(([q, p]) => [q * speedRatio, p * speedRatio * speedRatio] as const),
     },
-    assumption: `The curve is scaled by the fan laws from another speed, at ${formatNumber(speedRatio, 3)} times its speed of rotation.`,
+    assumption: says.scaled(formatNumber(speedRatio, 3)),
   };
 }
 

@@ -1,6 +1,9 @@
+import { words } from '../words/index.ts';
 import { monotoneTangents } from './monotone.ts';
 import { bracketedRoot } from './root.ts';
 import type { Air, FanCurve } from './types.ts';
+
+const says = words.losses.fan;
 
 /** A curve made ready to be read many times. Pressures are in its own basis, at its rated density. */
 export interface FanTable {
@@ -46,27 +49,24 @@ export function fanTable(curve: FanCurve): FanTable {
 /** What is wrong with a curve, as the end of a sentence; undefined when it can be used. */
 export function fanProblem(curve: FanCurve): string | undefined {
   const { points } = curve;
-  if (points.length < 2) return 'a curve of fewer than two points';
+  if (points.length < 2) return says.fewPoints;
   for (let i = 0; i < points.length; i++) {
     const [q, p] = points[i] as readonly [number, number];
-    if (!Number.isFinite(q) || !Number.isFinite(p)) return 'a curve with a point that is not a number';
-    if (q < 0) return 'a curve with a flow below zero';
-    if (i > 0 && q <= (points[i - 1] as readonly [number, number])[0])
-      return 'a curve whose flows do not rise';
+    if (!Number.isFinite(q) || !Number.isFinite(p)) return says.notNumber;
+    if (q < 0) return says.negativeFlow;
+    if (i > 0 && q <= (points[i - 1] as readonly [number, number])[0]) return says.noRise;
   }
-  if (!points.some(([, p]) => p > 0)) return 'a curve that never gives pressure';
-  if (!(curve.density > 0)) return 'a curve without a rated density';
-  if (curve.basis === 'static' && !(curve.collarArea > 0))
-    return 'a static-pressure curve without a collar area';
+  if (!points.some(([, p]) => p > 0)) return says.noPressure;
+  if (!(curve.density > 0)) return says.noDensity;
+  if (curve.basis === 'static' && !(curve.collarArea > 0)) return says.noCollar;
   if (curve.interpolation === 'power') return powerProblem(points);
   return undefined;
 }
 
 function powerProblem(points: FanCurve['points']): string | undefined {
-  if (points.length !== 3 || points[0]?.[0] !== 0)
-    return 'a power curve that is not three points from zero flow';
+  if (points.length !== 3 || points[0]?.[0] !== 0) return says.powerPoints;
   const [p0, p1, p2] = points.map((point) => point[1]) as [number, number, number];
-  return p0 > p1 && p1 > p2 ? undefined : 'a power curve that does not fall';
+  return p0 > p1 && p1 > p2 ? undefined : says.powerRise;
 }
 
 function prepare(curve: FanCurve): FanTable {

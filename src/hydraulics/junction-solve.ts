@@ -1,7 +1,10 @@
+import { words } from '../words/index.ts';
 import { type Mixer, mixer } from './junction-mixer.ts';
 import { junctionLoss } from './losses/junctions.ts';
 import { solveNetwork } from './network.ts';
 import type { LossPart, Network, NetworkEdge, NetworkSolution, Provenance } from './types.ts';
+
+const says = words.losses.junctionsUnsettled;
 
 /** One duct at a junction. */
 export interface JunctionPort {
@@ -136,8 +139,7 @@ function withoutUnsettled(
     junctions.filter((junction) => !dropped.includes(junction)),
   );
   const leftOut = new Map(rest.leftOut);
-  for (const { id } of dropped)
-    leftOut.set(id, 'the air in one of them is about to turn round, and the loss does not settle');
+  for (const { id } of dropped) leftOut.set(id, says.turning);
   return { ...rest, leftOut, rounds: rounds + rest.rounds };
 }
 
@@ -217,8 +219,7 @@ function waysThrough({ id, ports }: Junction, flows: ReadonlyMap<string, number>
   const whole = Math.abs(common.out);
   if (whole === 0) return [];
   const others = streams.filter((stream) => stream !== common);
-  if (others.some((stream) => stream.out * Math.sign(common.out) > AT_REST * whole))
-    return 'several ducts bring air and several take it away, for which there is no published loss here';
+  if (others.some((stream) => stream.out * Math.sign(common.out) > AT_REST * whole)) return says.several;
   const converging = common.out > 0;
   const turned = others
     .map((stream) => ({ stream, angle: angleFromStraight(stream, common) }))

@@ -1,3 +1,4 @@
+import { words } from '../words/index.ts';
 import { chainFlow } from './chain-root.ts';
 import { edgeDrop, evaluateChain } from './chains.ts';
 import { solveCore } from './core.ts';
@@ -6,6 +7,8 @@ import type { Layout } from './layout.ts';
 import type { Indexed } from './network-index.ts';
 import { type Prepared, prepareNetwork } from './prepare.ts';
 import type { Network, NetworkEdge, NetworkSolution, StallNote } from './types.ts';
+
+const says = words.losses.network;
 
 /** Where a solve starts from. */
 export interface SolveOptions {
@@ -44,7 +47,7 @@ export function solveNetwork(network: Network, options: SolveOptions = {}): Netw
   if ('reason' in prepared) return { converged: false, reason: prepared.reason, iterations: 0, residual: 0 };
   const { converged, iterations, residual, stall, ...balance } = solvePrepared(prepared, options);
   if (!converged) {
-    return { converged, reason: 'The flows did not settle to a balance.', iterations, residual };
+    return { converged, reason: says.unsettled, iterations, residual };
   }
   const flows = new Map<string, number>();
   let e = 0;
@@ -179,8 +182,7 @@ function noteStall(
     stall.push({
       edge: edge.id,
       otherFlows: others.map((q) => sign * q).sort((p, q) => p - q),
-      message:
-        'The fan has a curve with a rising part and can settle at more than one flow here; the stable one at the highest flow is given.',
+      message: says.severalFlows,
     });
     return;
   }

@@ -1,8 +1,11 @@
 import { formatAngle } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type BendData, type BendRow, bendTables, findBend, need } from '../catalogue.ts';
 import { area, hydraulicDiameter } from '../section.ts';
 import type { LocalLoss, LossPart, Section, SourceKind } from '../types.ts';
 import { lookUp, rangeOf, tidy } from './table.ts';
+
+const says = words.losses.bends;
 
 export interface BendQuery {
   /** Catalogue id. */
@@ -51,7 +54,7 @@ export function bendLoss(query: BendQuery): LocalLoss {
   };
   const { c, notes, assumed } = coefficient(row.loss, at);
   const asRectangle = query.section.shape === 'oval' && row.section === 'rectangular';
-  const oval = asRectangle ? ['oval duct is read as a rectangle of the same sides: an assumption'] : [];
+  const oval = asRectangle ? [says.ovalAsRectangle] : [];
   return {
     parts: [partOf(row.loss, c, query.section)],
     c,
@@ -77,8 +80,8 @@ function fitting(row: BendRow, section: Section): { row: BendRow; notes: string[
   const fits = row.section === 'any' || (row.section === 'round') === round;
   if (fits || row.counterpart === undefined) return { row, notes: [] };
   const other = need(findBend(row.counterpart), 'bends', row.counterpart);
-  const shape = row.section === 'round' ? 'round' : 'rectangular';
-  return { row: other, notes: [`${row.name} is made for ${shape} duct: ${other.name} stands in`] };
+  const shape = says.shapes[row.section === 'round' ? 'round' : 'rectangular'];
+  return { row: other, notes: [says.standsIn(row.name, shape, other.name)] };
 }
 
 function sidesOf(query: BendQuery): { inPlane: number; acrossPlane: number } {
@@ -120,7 +123,7 @@ function byAngleFactor(data: BendData & { kind: 'angle factor' }, at: At): Coeff
     { angle },
   );
   const printed = data.tables.some((entry) => entry.angle === angle);
-  const turned = printed ? [] : [`angle factor ${tidy(factor.value)} at ${tidy(angle)}°`, ...factor.notes];
+  const turned = printed ? [] : [says.angleFactor(tidy(factor.value), tidy(angle)), ...factor.notes];
   return {
     c: square.value * factor.value * shape.factor,
     notes: [...readings.flatMap((reading) => reading.notes), ...shape.notes, ...turned],
@@ -151,10 +154,7 @@ function shaped(
   return {
     radius,
     factor: there.value / lookUp(curve, { 'r/D': radius }).value,
-    notes: [
-      `the table is for r/D ${tidy(radius)} (asked ${tidy(asked)}): the curve of the ${lower(shaper.name)} carries it on`,
-      ...there.notes,
-    ],
+    notes: [says.otherRadius(tidy(radius), tidy(asked), lower(shaper.name)), ...there.notes],
   };
 }
 
@@ -177,16 +177,13 @@ function label(
   radiusRatio: number,
   sides: { inPlane: number; acrossPlane: number },
 ): string {
-  const start = `${formatAngle(angle)} ${lower(row.name)}`;
+  const start = says.turned(formatAngle(angle), lower(row.name));
   if (row.defaultRadiusRatio === 0) return start;
-  if (row.section !== 'rectangular') return `${start}, r/D ${tidy(radiusRatio)}`;
-  const way =
-    sides.inPlane > sides.acrossPlane
-      ? ', the hard way'
-      : sides.inPlane < sides.acrossPlane
-        ? ', the easy way'
-        : '';
-  return `${start}, r/W ${tidy(radiusRatio)}${way}`;
+  if (row.section !== 'rectangular') return says.round(start, tidy(radiusRatio));
+  const { hardWay, easyWay, rectangular } = says;
+  const { inPlane, acrossPlane } = sides;
+  const way = inPlane > acrossPlane ? hardWay : inPlane < acrossPlane ? easyWay : rectangular;
+  return way(start, tidy(radiusRatio));
 }
 
 function lower(name: string): string {

@@ -1,9 +1,12 @@
+import { words } from '../../words/index.ts';
 import { type CapRow, capTables, findCap, findInline, need } from '../catalogue.ts';
 import { area } from '../section.ts';
 import type { LocalLoss, LossPart, Section } from '../types.ts';
 import { bendLoss } from './bends.ts';
 import { lookUp, tidy } from './table.ts';
 import { areaChange } from './transitions.ts';
+
+const says = words.losses.caps;
 
 export interface CapQuery {
   /** Catalogue id. */
@@ -45,8 +48,8 @@ export function capLoss({ cap, section, opening }: CapQuery): LocalLoss {
   const pieces = build(row, section, Math.abs(free / duct - 1) < SAME_AREA ? duct : free);
   const notes = pieces.flatMap((piece) => piece.notes);
   if (free !== duct && row.id !== 'open') {
-    const whose = opening === undefined ? 'usual for this cap' : 'as given';
-    notes.unshift(`free opening ${tidy((100 * free) / duct)} % of the duct, ${whose}`);
+    const told = opening === undefined ? says.usualOpening : says.givenOpening;
+    notes.unshift(told(tidy((100 * free) / duct)));
   }
   return {
     parts: pieces.map((piece) => piece.part),
@@ -70,7 +73,7 @@ function build(row: CapRow, section: Section, free: number): Piece[] {
     pieces.push({ label, part: { kind: 'local', c, area: free }, c, area: free, notes });
   pieces.push(...openingChange(section, free));
   if (row.turn) {
-    if ('c' in row.turn) add('turn in the hood', row.turn.c);
+    if ('c' in row.turn) add(says.turnInHood, row.turn.c);
     else {
       const bend = bendLoss({
         kind: row.turn.bend,
@@ -83,21 +86,21 @@ function build(row: CapRow, section: Section, free: number): Piece[] {
   }
   if (row.weatherCap) {
     const cover = lookUp(capTables.weatherCap.table, { 'H/D': row.weatherCap.height });
-    add(`cover at ${tidy(row.weatherCap.height)} D`, cover.value, cover.notes);
+    add(says.cover(tidy(row.weatherCap.height)), cover.value, cover.notes);
   }
   if (row.screen) {
     const screen = screenLoss(row.screen.freeArea);
-    add(`screen, ${tidy(100 * row.screen.freeArea)} % free`, screen.value, screen.notes);
+    add(says.screen(tidy(100 * row.screen.freeArea)), screen.value, screen.notes);
   }
   if (row.flap)
     pieces.push({
-      label: 'flap',
+      label: says.flap,
       part: { kind: 'flap', openingPressure: row.flap.openingPressure, c: row.flap.c, area: free },
       c: row.flap.c,
       area: free,
-      notes: [`the flap holds back ${tidy(row.flap.openingPressure)} Pa besides`],
+      notes: [says.holdsBack(tidy(row.flap.openingPressure))],
     });
-  add('velocity pressure that leaves', 1);
+  add(says.leaves, 1);
   return pieces;
 }
 
@@ -107,7 +110,7 @@ function openingChange(section: Section, free: number): Piece[] {
   if (free === duct) return [];
   const { c, notes } = areaChange(duct, free, 180);
   const smaller = Math.min(free, duct);
-  const label = free < duct ? 'contraction into the opening' : 'expansion into the opening';
+  const label = free < duct ? says.contraction : says.expansion;
   return [{ label, part: { kind: 'local', c, area: smaller }, c, area: smaller, notes }];
 }
 

@@ -1,7 +1,10 @@
+import { words } from '../../words/index.ts';
 import { findInline, findMaterial, type InlineData, type InlineRow, need } from '../catalogue.ts';
 import { area, hydraulicDiameter } from '../section.ts';
 import type { LocalLoss, LossPart, Section } from '../types.ts';
 import { lookUp, tidy } from './table.ts';
+
+const says = words.losses.inline;
 
 /** What a data sheet says of a part: a coefficient, a loss (Pa) at a flow (m3/s), or an equivalent length (m). */
 export type UserLoss =
@@ -74,29 +77,29 @@ function catalogued(data: InlineData, query: InlineQuery): Piece {
       return {
         part: { kind: 'flap', openingPressure, c, area: area(query.section) },
         c,
-        notes: [`C is that of the open flap; it holds back ${tidy(openingPressure)} Pa besides`],
+        notes: [says.openFlap(tidy(openingPressure))],
       };
     }
     case 'damper': {
       const angle = query.angle ?? data.default;
       const { value, notes } = lookUp(data.table, { angle });
-      const shape = query.section.shape === 'round' ? [] : ['the table is for a round blade in round duct'];
+      const shape = query.section.shape === 'round' ? [] : [says.roundBlade];
       return {
         part: local(value),
         c: value,
-        detail: `${tidy(angle)}° from open`,
+        detail: says.fromOpen(tidy(angle)),
         notes: [...notes, ...shape],
       };
     }
     case 'free area': {
       const free = query.freeArea ?? data.default;
       const { value, notes } = lookUp(data.table, { 'free area': free });
-      return { part: local(value), c: value, detail: `${tidy(100 * free)} % free`, notes };
+      return { part: local(value), c: value, detail: says.free(tidy(100 * free)), notes };
     }
     case 'plate': {
       const free = query.freeArea ?? data.default;
       const c = plateC(free);
-      return { part: local(c), c, detail: `${tidy(100 * free)} % free`, notes: [] };
+      return { part: local(c), c, detail: says.free(tidy(100 * free)), notes: [] };
     }
   }
 }
@@ -116,22 +119,21 @@ function userLoss(query: InlineQuery, user: UserLoss): LocalLoss {
     c,
     section,
     includesArcFriction: true,
-    label: query.name ?? findInline(query.kind)?.name ?? 'User part',
+    label: query.name ?? findInline(query.kind)?.name ?? says.userPart,
     provenance: {
       row: 'inline/user',
-      source: 'Entered by the user',
+      source: says.byUser,
       sourceKind: 'assumption',
       notes: [note],
     },
   });
-  if ('c' in user)
-    return made({ kind: 'local', c: user.c, area: duct }, user.c, `C ${tidy(user.c)} on the duct`);
+  if ('c' in user) return made({ kind: 'local', c: user.c, area: duct }, user.c, says.onDuct(tidy(user.c)));
   if ('loss' in user) {
     const velocityPressure = (RATED_DENSITY / 2) * (user.atFlow / duct) ** 2;
     return made(
       { kind: 'measured', loss: user.loss, atFlow: user.atFlow, density: RATED_DENSITY },
       user.loss / velocityPressure,
-      `${tidy(user.loss)} Pa at ${tidy(user.atFlow)} m³/s in standard air, taken as quadratic`,
+      says.atFlow(tidy(user.loss), tidy(user.atFlow)),
     );
   }
   const diameter = hydraulicDiameter(section);
@@ -141,7 +143,7 @@ function userLoss(query: InlineQuery, user: UserLoss): LocalLoss {
   return made(
     { kind: 'duct', length, hydraulicDiameter: diameter, area: duct, roughness, multiplier },
     (multiplier * fullyRough(roughness / diameter) * length) / diameter,
-    `as ${tidy(length)} m of this duct; C is given at full turbulence`,
+    says.asLength(tidy(length)),
   );
 }
 

@@ -1,6 +1,9 @@
+import { words } from '../../words/index.ts';
 import { findJunction, need } from '../catalogue.ts';
 import type { Provenance } from '../types.ts';
 import { lookUp, type Table, tidy } from './table.ts';
+
+const says = words.losses.junctions;
 
 export interface JunctionQuery {
   /** Between the branch and the straight run, degrees; 90 for a tee. */
@@ -28,17 +31,14 @@ export interface JunctionLoss {
  */
 export function junctionLoss(query: JunctionQuery): JunctionLoss {
   const notes: string[] = [];
-  const angle = clamp('branch angle', query.angle, 15, 90, notes);
-  const q = clamp('flow ratio', query.flowRatio, 0, 1, notes);
-  const a = clamp('area ratio', query.areaRatio, 0.1, 1, notes);
+  const angle = clamp(says.branchAngle, query.angle, 15, 90, notes);
+  const q = clamp(says.flowRatio, query.flowRatio, 0, 1, notes);
+  const a = clamp(says.areaRatio, query.areaRatio, 0.1, 1, notes);
   const cosine = angle === 90 ? 0 : Math.cos((angle * Math.PI) / 180);
   const id = query.converging ? 'converging' : 'diverging';
   const row = need(findJunction(id), 'junctions', id);
   const loss = query.converging ? converging(angle, q, a, cosine) : diverging(q, a, cosine);
-  if (query.converging)
-    notes.push(
-      `second opinion: industrial branch entry ${tidy(branchEntryFactor(angle))} of the branch velocity pressure`,
-    );
+  if (query.converging) notes.push(says.secondOpinion(tidy(branchEntryFactor(angle))));
   return {
     ...loss,
     provenance: { row: `junctions/${row.id}`, source: row.source, sourceKind: row.sourceKind, notes },
@@ -84,6 +84,6 @@ function diverging(q: number, a: number, cosine: number) {
 function clamp(name: string, asked: number, least: number, most: number, notes: string[]): number {
   if (Number.isNaN(asked)) throw new RangeError(`the ${name} of a junction is not a number`);
   const value = Math.min(Math.max(asked, least), most);
-  if (value !== asked) notes.push(`clamped to ${name} ${tidy(value)} (asked ${tidy(asked)})`);
+  if (value !== asked) notes.push(says.clamped(name, tidy(value), tidy(asked)));
   return value;
 }

@@ -1,7 +1,10 @@
+import { words } from '../../words/index.ts';
 import { findMaterial, need } from '../catalogue.ts';
 import { hydraulicDiameter } from '../section.ts';
 import type { Provenance, Section } from '../types.ts';
 import { tidy } from './table.ts';
+
+const says = words.losses.materials;
 
 const INCH = 0.0254;
 
@@ -27,23 +30,20 @@ export function roughnessOf(materialId: string, section: Section, stretch = 1): 
   const slack = 1 - stretch;
   const found = { row: `materials/${row.id}`, source: row.source, sourceKind: row.sourceKind };
   if (compression === undefined || slack === 0) {
-    const notes = slack > 0 ? [`${row.name} is not compressed: its stretch is not counted`] : [];
+    const notes = slack > 0 ? [says.notCompressed(row.name)] : [];
     return { roughness: row.roughness, multiplier: 1, provenance: { ...found, notes } };
   }
   const { base, slope, decay, testedTo } = compression;
   const inches = hydraulicDiameter(section) / INCH;
   const multiplier = base + slope * (100 * slack) * Math.exp(-decay * inches);
-  const notes = [
-    `left ${tidy(100 * slack)} % slack: friction times ${tidy(multiplier)} (${compression.formula}; ${compression.source})`,
-  ];
-  if (slack > testedTo)
-    notes.push(`beyond the ${tidy(100 * testedTo)} % of slack that the formula is known for`);
+  const notes = [says.slack(tidy(100 * slack), tidy(multiplier), compression.formula, compression.source)];
+  if (slack > testedTo) notes.push(says.beyondKnown(tidy(100 * testedTo)));
   return {
     roughness: row.roughness,
     multiplier,
     provenance: {
       row: found.row,
-      source: `${row.source}; ${compression.source}`,
+      source: says.bothSources(row.source, compression.source),
       sourceKind: compression.sourceKind,
       notes,
     },

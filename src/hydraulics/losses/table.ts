@@ -1,4 +1,7 @@
 import { formatSignificant } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.losses.table;
 /** One axis of a printed table. Lengths in m, angles in degrees; the values rise. */
 export interface Axis {
   /** As the trade writes it: `r/D`, `H/W`, `angle`, `diameter`. */
@@ -56,15 +59,13 @@ function locate(axis: Axis, asked: number, notes: string[]): Place {
   const at = (i: number) => values[i] as number;
   const clamped = asked < at(0) ? 0 : asked > at(last) ? last : undefined;
   if (clamped !== undefined) {
-    notes.push(
-      `clamped to the table's end at ${axis.name} ${show(axis, at(clamped))} (asked ${show(axis, asked)})`,
-    );
+    notes.push(says.clamped(nameOf(axis), show(axis, at(clamped)), show(axis, asked)));
     return { index: clamped, fraction: 0 };
   }
   const upper = values.findIndex((value) => value >= asked);
   if (at(upper) === asked) return { index: upper, fraction: 0 };
   const index = upper - 1;
-  notes.push(`interpolated between ${axis.name} ${show(axis, at(index))} and ${show(axis, at(upper))}`);
+  notes.push(says.interpolated(nameOf(axis), show(axis, at(index)), show(axis, at(upper))));
   return { index, fraction: (asked - at(index)) / (at(upper) - at(index)) };
 }
 
@@ -75,6 +76,10 @@ function read(values: Nested, places: readonly Place[], depth: number): number {
   if (place.fraction === 0) return low;
   const high = read(values[place.index + 1] as Nested, places, depth + 1);
   return low + place.fraction * (high - low);
+}
+
+function nameOf({ name }: Axis): string {
+  return says.axes[name] ?? name;
 }
 
 function show(axis: Axis, value: number): string {

@@ -1,7 +1,10 @@
+import { words } from '../../words/index.ts';
 import { findTransition, need, type TransitionRow } from '../catalogue.ts';
 import { area } from '../section.ts';
 import type { LocalLoss, Section } from '../types.ts';
 import { lookUp, type Table, tidy } from './table.ts';
+
+const says = words.losses.transitions;
 
 export interface TransitionQuery {
   /** In the direction of the flow. */
@@ -69,10 +72,7 @@ function contraction(areaRatio: number, angle: number): AreaChange {
   const reading = lookUp(row.table as Table, { angle, 'A1/A': eased });
   const notes =
     areaRatio < 2
-      ? [
-          ...reading.notes.filter((note) => !note.includes('A1/A')),
-          `area ratio ${tidy(areaRatio)} lies between no change and the table's first, 2: read as 1 - A/A1`,
-        ]
+      ? [...reading.notes.filter((note) => !note.includes('A1/A')), says.between(tidy(areaRatio))]
       : reading.notes;
   return { c: reading.value, row, label: changeLabel('contraction', angle), notes };
 }
@@ -82,8 +82,7 @@ function expansion(areaRatio: number, angle: number): AreaChange {
   const abrupt = (1 - areaRatio) ** 2;
   const easing = 2.6 * Math.sin((angle * Math.PI) / 360);
   const id = easing < 1 ? 'conical-expansion' : 'abrupt-expansion';
-  const notes =
-    easing >= 1 && angle < 180 ? [`a cone of ${tidy(angle)}° saves nothing over an abrupt expansion`] : [];
+  const notes = easing >= 1 && angle < 180 ? [says.noSaving(tidy(angle))] : [];
   return {
     c: Math.min(1, easing) * abrupt,
     row: need(findTransition(id), 'transitions', id),
@@ -94,19 +93,17 @@ function expansion(areaRatio: number, angle: number): AreaChange {
 
 function withShape(chosen: AreaChange, { from, to }: TransitionQuery): AreaChange {
   if (from.shape === to.shape) return chosen;
-  const label = `${from.shape} to ${to.shape}, ${chosen.label}`;
+  const label = says.shapeChange(says.shapes[from.shape], says.shapes[to.shape], chosen.label);
   const row = need(findTransition('shape-change'), 'transitions', 'shape-change');
   if (chosen.c >= (row.least ?? 0)) return { ...chosen, label };
   return {
     c: row.least ?? 0,
     row,
     label,
-    notes: [
-      `by the areas alone C would be ${tidy(chosen.c)}: the change of shape costs at least ${row.least}`,
-    ],
+    notes: [says.atLeast(tidy(chosen.c), tidy(row.least ?? 0))],
   };
 }
 
 function changeLabel(change: 'contraction' | 'expansion', angle: number): string {
-  return angle >= 180 ? `abrupt ${change}` : `gradual ${change}, ${tidy(angle)}° included`;
+  return angle >= 180 ? says.abrupt[change] : says.gradual[change](tidy(angle));
 }
