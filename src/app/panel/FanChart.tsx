@@ -17,18 +17,20 @@ const SAMPLES = 48;
 
 interface FanChartProps {
   readonly hood: Hood;
+  /** Index into the solution's speeds: the one that stands out; the desk's own where absent. */
+  readonly speed?: number;
   readonly size?: ChartSize;
 }
 
 /** Total pressure against flow at every speed, in this job's air, with the point where each one works. */
-export function FanChart({ hood, size: { width, height } = narrow }: FanChartProps) {
+export function FanChart({ hood, speed: asked, size: { width, height } = narrow }: FanChartProps) {
   const inside = { left: 38, right: width - 8, top: 22, bottom: height - 20 };
   const units = useBoard((state) => state.units);
   const air = useBoard((state) => state.solution.air);
   const job = useBoard((state) => state.live);
   const solution = useBoard((state) => state.solution);
   const { speeds } = solution;
-  const chosen = useBoard((state) => state.speed);
+  const chosen = useBoard((state) => asked ?? state.speed);
   const flowShown = (flow: number) => quantity('flow', flow, units).value;
   const pressureShown = (pressure: number) => quantity('pressure', pressure, units).value;
   const curves = hood.speeds.flatMap((speed, index) => {

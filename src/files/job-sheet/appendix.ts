@@ -1,5 +1,5 @@
 import { requiredDerivation } from '../../advice/required.ts';
-import type { Figure, FigureRef } from '../../graph/derive/derivation.ts';
+import type { Derivation, Figure, FigureRef } from '../../graph/derive/derivation.ts';
 import { explained } from '../../graph/derive/derive.ts';
 import { formulaRuns } from '../../graph/derive/formula.ts';
 import { notesOf, sourceText } from '../../graph/derive/text.ts';
@@ -131,7 +131,7 @@ function grouped(all: readonly Told[]): Group[] {
   const groups = new Map<string, Group>();
   for (const told of all) {
     const { ref, formula, inputs } = told.derivation;
-    const symbols = isBySpeed(told) ? [ref.at ?? ''] : inputs.map(({ symbol }) => symbol);
+    const symbols = isBySpeed(told) ? [] : inputs.map(({ symbol }) => symbol);
     const key = JSON.stringify([ref.figure, formula, symbols]);
     const group = groups.get(key) ?? { figure: ref.figure, told: [] };
     group.told.push(told);
@@ -144,11 +144,17 @@ function keyOf({ figure, at, speed }: FigureRef): string {
   return JSON.stringify([figure, at, speed]);
 }
 
+/** The parts of a loss are told by the formula of its coefficient. */
+function notesToPrint(derivation: Derivation): readonly string[] {
+  return derivation.ref.figure === 'fitting loss' ? [] : notesOf(derivation);
+}
+
 /** What is noted and was not said before; where not all in the group have it, after the names of those who do. */
 function notesAmong(told: readonly Told[], said: Set<string>, nameOf: (one: Told) => string): string[] {
   const by = new Map<string, Set<string>>();
   for (const one of told)
-    for (const note of notesOf(one.derivation)) by.set(note, (by.get(note) ?? new Set()).add(nameOf(one)));
+    for (const note of notesToPrint(one.derivation))
+      by.set(note, (by.get(note) ?? new Set()).add(nameOf(one)));
   const all = new Set(told.map(nameOf)).size;
   return [...by].flatMap(([note, names]) => {
     if (said.has(note)) return [];

@@ -107,7 +107,7 @@ export function byPlace(told: readonly Told[], subject: Subject): SheetTable {
     {
       id: 'where',
       head: say.where,
-      weight: Math.max(...rows.map(({ places }) => Math.min(28, together(places).length))),
+      weight: Math.max(8, ...rows.map(({ places }) => Math.min(30, together(places).length))),
       cell: ({ places }) => together(places),
     },
     {
@@ -120,9 +120,9 @@ export function byPlace(told: readonly Told[], subject: Subject): SheetTable {
           : speeds.map((index) => speedWords(subject, index)).join(', '),
     },
     ...first.inputs.map(
-      (input, i): ColumnOf<PlaceRow> => symbolColumn(`input ${i}`, input, ({ inputs }) => inputs[i]),
+      (input, i): ColumnOf<PlaceRow> => symbolColumn(`input ${i}`, input, rows, ({ inputs }) => inputs[i]),
     ),
-    { ...symbolColumn('result', first, (derivation) => derivation), weight: 10 },
+    symbolColumn('result', first, rows, (derivation) => derivation),
     ...(hasOwnUnits(told, subject) ? [ownUnits(subject)] : []),
     ...(sourcesDiffer(told)
       ? [
@@ -143,15 +143,17 @@ export function byPlace(told: readonly Told[], subject: Subject): SheetTable {
 function symbolColumn(
   id: string,
   { symbol, unit }: Pick<DerivationInput, 'symbol' | 'unit'>,
+  rows: readonly PlaceRow[],
   of: (derivation: Derivation) => Pick<DerivationInput, 'value'> | undefined,
 ): ColumnOf<PlaceRow> {
+  const texts = rows.map(({ derivation }) => number(of(derivation)?.value).text);
   return {
     id,
     head: symbol,
     symbol: true,
     ...(unit === '' ? {} : { unit }),
     align: 'right',
-    weight: 9,
+    weight: Math.max(5, ...[symbol, unit, ...texts].map(({ length }) => length + 2)),
     cell: ({ derivation }) => number(of(derivation)?.value),
   };
 }
@@ -190,12 +192,24 @@ interface InputRow {
   readonly kind: 'input' | 'result' | 'shown';
 }
 
-/** One row an input and one column a speed, four speeds abreast; the result under them, then in the job's units. */
+/**
+ * One row an input and one column a speed, four speeds abreast; the result under them, then in the job's units.
+ * Each place, or cause, has tables of its own.
+ */
 export function bySpeed(told: readonly Told[], subject: Subject, numberOf: NumberOf): SheetTable[] {
-  const tables: SheetTable[] = [];
-  for (let start = 0; start < told.length; start += SPEEDS_ABREAST)
-    tables.push(speedTable(told.slice(start, start + SPEEDS_ABREAST), subject, numberOf));
-  return tables;
+  const places = new Map<string, Told[]>();
+  for (const one of told) {
+    const { at = '' } = one.derivation.ref;
+    places.set(at, [...(places.get(at) ?? []), one]);
+  }
+  return [...places].flatMap(([at, those]) => {
+    const tables: SheetTable[] = [];
+    for (let start = 0; start < those.length; start += SPEEDS_ABREAST) {
+      const table = speedTable(those.slice(start, start + SPEEDS_ABREAST), subject, numberOf);
+      tables.push(at === '' ? table : { ...table, caption: sentence(at) });
+    }
+    return tables;
+  });
 }
 
 function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf): SheetTable {

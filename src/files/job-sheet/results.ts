@@ -66,7 +66,6 @@ function speedTable({ job, solution, units, legNumbers }: Subject): SheetBlock {
     {
       id: 'sones',
       head: say.sones,
-      unit: say.sone,
       align: 'right',
       weight: 7,
       cell: (row) => {

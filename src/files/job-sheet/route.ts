@@ -46,11 +46,11 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
       weight: 4,
       cell: (row) => (row.kind === 'leg' ? String(subject.legNumbers.get(row.leg.id) ?? NONE) : ''),
     },
-    { id: 'part', head: say.part, weight: 34, cell: (row) => partWords(row, subject) },
+    { id: 'part', head: say.part, weight: 31, cell: (row) => partWords(row, subject) },
     {
       id: 'direction',
       head: say.direction,
-      weight: 10,
+      weight: 9,
       cell: (row) => {
         const leg = row.kind === 'leg' ? drawn(row.leg.id) : undefined;
         return leg ? directionWords(leg.direction) || NONE : '';
@@ -60,7 +60,7 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
       id: 'length',
       head: say.length,
       align: 'right',
-      weight: 10,
+      weight: 13,
       cell: (row) => {
         if (row.kind === 'fitting') return '';
         const si = row.kind === 'leg' ? row.leg.length : pathLength(row.design, subject);
@@ -87,7 +87,10 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
     figures('velocity', say.velocity, 'velocity', units, (row) =>
       row.kind === 'leg' ? row.result?.velocity : null,
     ),
-    figures('equivalent', say.equivalent, 'run', units, (row) => equivalentOf(row)),
+    {
+      ...figures<RouteRow>('equivalent', say.equivalent, 'run', units, (row) => equivalentOf(row)),
+      weight: 11,
+    },
     figures('loss', say.loss, 'pressure', units, (row) => lossOf(row)),
     shares('share', say.share, (row) => (row.kind === 'total' ? null : row.result?.share)),
   ];

@@ -227,8 +227,12 @@ export const file = {
     also: 'copy',
   },
   print: {
-    title: 'Print…',
-    also: 'paper PDF',
+    title: 'Print job sheet…',
+    also: 'paper PDF report schedule',
+  },
+  printDesk: {
+    title: 'Print what the desk shows…',
+    also: 'paper sheets screen',
   },
   example: {
     title: 'Open the example',

@@ -51,11 +51,9 @@ export const results = {
   fastest: 'Fastest air',
   inLeg: 'In leg',
   cook: 'Sound at the cook',
-  sones: 'Loudness',
+  sones: 'Sones',
   outside: 'Sound outside',
   house: 'House pressure',
-  percent: '%',
-  sone: 'sone',
   legs: 'Legs are numbered as in the route schedule.',
   sound: (uncertainty: number) =>
     `Sound is an estimate to rank routes by: ±${uncertainty} dB. At the cook's head, and outdoors beneath the cap.`,
@@ -103,7 +101,7 @@ export const route = {
   velocity: 'Air',
   equivalent: 'Equivalent length',
   loss: 'Loss',
-  share: 'Of the pressure',
+  share: 'Share',
   legTo: (place: string) => `Leg to ${place}`,
   at: (label: string, place: string) => `${label} at ${place}`,
   insulated: (material: string, thickness: string) => `${material}, ${thickness} insulation`,
@@ -235,4 +233,17 @@ export const appendix = {
   legs: (numbers: string) => `Legs ${numbers}`,
   inLeg: (number: number) => `leg ${number}`,
   noteOf: (names: string, note: string) => `${names}: ${note}`,
+};
+
+/** The view that is printed. */
+export const print = {
+  heading: 'Print job sheet',
+  hint: 'Drawings keep their scale at 100 %: leave “fit to page” off.',
+  print: 'Print',
+  back: 'Back to the desk',
+  sheet: 'Job sheet',
+  making: 'Making the sheet…',
+  where: 'Where:',
+  remedy: 'Do:',
+  source: 'Source:',
 };

@@ -1,0 +1,60 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { createMeasure } from '../../canvas/text-width.ts';
+import { palettes } from '../../drawing/palette.ts';
+import { type Board, boardOf, footerLine, scaleThatFits } from '../../files/drawing-out/layout.ts';
+import { svgFile } from '../../files/drawing-out/svg.ts';
+import type { DrawingBlock } from '../../files/job-sheet/types.ts';
+import { useBoard } from '../context.ts';
+
+/** Room for a drawing on a page of either paper, mm. */
+const frame = { width: 184, height: 118 };
+const tallFrame = { width: 184, height: 160 };
+
+const widths = createMeasure();
+
+/** A sheet drawn to a usual scale: what it measures on paper is so many times smaller than life. */
+export function DrawingFigure({ block: { drawing, description } }: { block: DrawingBlock }) {
+  const job = useBoard((state) => state.job);
+  const solution = useBoard((state) => state.solution);
+  const place = useRef<HTMLElement>(null);
+  const svg = useMemo(() => {
+    const pen = document.createElement('canvas').getContext('2d');
+    const speed = solution.speeds.findLast(({ outcome }) => outcome.solved);
+    const query = {
+      job,
+      route: solution.route,
+      ...(pen ? { measure: widths.with(pen) } : {}),
+      ...(speed ? { speed } : {}),
+    };
+    const room = drawing === 'isometric' ? tallFrame : frame;
+    const board = withScaleAlone(boardOf({ ...query, scale: scaleThatFits(query, drawing, room) }, drawing));
+    return svgFile({ board, palette: palettes.print, paper: false, title: description, description });
+  }, [job, solution, drawing, description]);
+  useEffect(() => {
+    place.current?.replaceChildren(inThePage(svg, description));
+  }, [svg, description]);
+  return <figure ref={place} className="paper-drawing" data-drawing={drawing} />;
+}
+
+/** Without the lines that stand on the sheet already: the job's name and what the drawing is for. */
+function withScaleAlone(board: Board): Board {
+  const { footer } = board;
+  const scale = footer.lines.slice(1, 2);
+  const less = (footer.lines.length - scale.length) * footerLine;
+  return {
+    ...board,
+    height: board.height - less,
+    footer: { ...footer, lines: scale, bar: { ...footer.bar, y: footer.bar.y - less } },
+  };
+}
+
+/** A drawing made for a file of its own as a part of the page: without names and styles that would reach beyond it. */
+function inThePage(svg: string, label: string): Element {
+  const { documentElement } = new DOMParser().parseFromString(svg, 'image/svg+xml');
+  const drawing = document.importNode(documentElement, true);
+  for (const part of drawing.querySelectorAll('style, title, desc')) part.remove();
+  for (const part of drawing.querySelectorAll('[id]')) part.removeAttribute('id');
+  drawing.removeAttribute('aria-labelledby');
+  drawing.setAttribute('aria-label', label);
+  return drawing;
+}
