@@ -2,6 +2,9 @@ import type { Derivation } from '../graph/derive/derivation.ts';
 import type { Job } from '../graph/document.ts';
 import type { SourceKind } from '../hydraulics/types.ts';
 import { BTU_PER_HOUR, CFM, FOOT, formatNumber } from '../units/index.ts';
+import { words } from '../words/index.ts';
+
+const says = words.required.own;
 
 export interface AirflowRule {
   readonly id: string;
@@ -16,15 +19,17 @@ export interface AirflowRule {
 
 export interface RequiredAirflow {
   readonly rules: readonly AirflowRule[];
-  /** The rule that asks for most. */
+  /** What the job goes by: its own airflow where it has one, else the rule that asks for most. */
   readonly governing: AirflowRule;
+  /** The rule that would govern; null where it does. */
+  readonly overruled: AirflowRule | null;
 }
 
 const GUIDE = 'Home Ventilating Institute recommendation as quoted by a home-repair monthly, May 2020';
 
 /**
- * The airflow that the cooktop asks for, by every rule that applies, and the one that governs (the largest),
- * m3/s. Guidance for residential cooking; the adopted code and the hood's instructions decide.
+ * The airflow that the cooktop asks for, by every rule that applies, and the one that governs (the largest, or the
+ * job's own in its place), m3/s. Guidance for residential cooking; the adopted code and the hood's instructions decide.
  */
 export function requiredAirflow(kitchen: Job['kitchen']): RequiredAirflow {
   const minimum: AirflowRule = {
@@ -36,7 +41,22 @@ export function requiredAirflow(kitchen: Job['kitchen']): RequiredAirflow {
     sourceKind: 'found',
   };
   const rules = [minimum, ...cooktopRules(kitchen.cooktop)];
-  return { rules, governing: rules.reduce((most, rule) => (rule.flow > most.flow ? rule : most)) };
+  const largest = rules.reduce((most, rule) => (rule.flow > most.flow ? rule : most));
+  const own = ownRule(kitchen.requiredAirflow);
+  if (!own) return { rules, governing: largest, overruled: null };
+  return { rules: [...rules, own], governing: own, overruled: largest };
+}
+
+function ownRule(own: Job['kitchen']['requiredAirflow']): AirflowRule | null {
+  if (!own) return null;
+  return {
+    id: 'own',
+    name: says.name,
+    flow: own.flow,
+    because: own.reason,
+    source: says.source,
+    sourceKind: 'assumption',
+  };
 }
 
 function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
@@ -80,7 +100,7 @@ function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
 
 /** How the required airflow comes about: every rule that applies, and the largest. */
 export function requiredDerivation(kitchen: Job['kitchen']): Derivation {
-  const { rules, governing } = requiredAirflow(kitchen);
+  const { rules, governing, overruled } = requiredAirflow(kitchen);
   return {
     ref: { figure: 'required airflow', speed: 0 },
     title: 'Airflow that the cooktop asks for',
@@ -88,9 +108,9 @@ export function requiredDerivation(kitchen: Job['kitchen']): Derivation {
     value: governing.flow,
     unit: 'm³/s',
     kind: 'flow',
-    formula: `the largest of ${rules.map((_, i) => `Q_${i + 1}`).join(', ')}`,
+    formula: overruled ? says.formula : `the largest of ${rules.map((_, i) => `Q_${i + 1}`).join(', ')}`,
     inputs: rules.map(({ name, flow }, i) => ({
-      symbol: `Q_${i + 1}`,
+      symbol: overruled && i === rules.length - 1 ? 'Q_own' : `Q_${i + 1}`,
       name,
       value: flow,
       unit: 'm³/s',

@@ -238,6 +238,8 @@ export const job = z.object({
       /** Cooktop to hood, m. */
       mountingHeight: positive.optional(),
       ceilingHeight: positive.default(2.44),
+      /** Airflow that takes the place of what the rules ask for, m3/s, with the reason that is printed beside it. */
+      requiredAirflow: z.object({ flow: positive, reason: z.string().min(1).max(500) }).optional(),
     })
     .prefault({}),
   house: z

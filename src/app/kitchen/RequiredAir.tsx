@@ -8,6 +8,7 @@ import { useBoard } from '../context.ts';
 import { Explained } from '../explain/Explained.tsx';
 import { Icon } from '../icons.tsx';
 import { capitalized } from '../wording.ts';
+import { Overruling } from './Overruling.tsx';
 
 const says = words.kitchen.required;
 
@@ -17,7 +18,7 @@ export function RequiredAir() {
   const kitchen = useBoard((state) => state.live.kitchen);
   const index = useBoard((state) => state.speed);
   const speed = useBoard((state) => state.solution.speeds[state.speed]);
-  const { rules, governing } = requiredAirflow(kitchen);
+  const { rules, governing, overruled } = requiredAirflow(kitchen);
   const flow = speed?.outcome.solved ? speed.outcome.flow : null;
   const ordered = [...rules].sort((a, b) => b.flow - a.flow);
   const short = flow === null ? 0 : governing.flow - flow;
@@ -47,6 +48,7 @@ export function RequiredAir() {
           </li>
         ))}
       </ul>
+      <Overruling governing={governing} overruled={overruled} />
       <Reasons rules={ordered} />
       <MakeUpTrigger />
     </section>

@@ -16,6 +16,24 @@ export function replaceFields(
   else if ('house' in fields) delete job.house;
 }
 
+/**
+ * Puts an airflow in the place of what the rules ask for, m3/s above 0, with a reason; `null` takes it back. `false`,
+ * and no change, without a reason or air.
+ */
+export function setRequiredAirflow(
+  job: DraftJob,
+  own: NonNullable<Job['kitchen']['requiredAirflow']> | null,
+): boolean {
+  if (own === null) {
+    delete job.kitchen.requiredAirflow;
+    return true;
+  }
+  const reason = own.reason.trim().slice(0, 500);
+  if (reason === '' || !(own.flow > 0)) return false;
+  job.kitchen.requiredAirflow = { flow: own.flow, reason };
+  return true;
+}
+
 /** Puts a hood in the place of the one with its id, or adds it. */
 export function replaceHood(job: DraftJob, hood: Hood): void {
   const index = job.hoods.findIndex((each) => each.id === hood.id);
