@@ -4,17 +4,19 @@ import { placesOf } from '../../graph/places.ts';
 import { type RuleKind, type RuleRow, type RuleUnit, ruleLimit, ruleOn, rules } from '../../graph/rules.ts';
 import { placedHoods } from '../../graph/setting.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
-import { formatFlow, formatLength, formatVelocity } from '../../units/index.ts';
+import { formatFlow, formatLength, formatTrimmed, formatVelocity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { clearance } from './clearance.ts';
 import { damper, ownDuct, screen } from './exit.ts';
 import { leastAir, mountingLeast, mountingMost, overhang } from './kitchen.ts';
 import { ductLength, runLength, straight, turns } from './run.ts';
 import type { Check, Checked, CodeResult } from './types.ts';
 
+const says = words.rules.check;
+
 /** A rule that the findings of the drawing and the solve already hold: it is met where none of them speaks. */
 const byFindings: Check = ({ solution, runs }, rule) => {
-  if (!runs.some((run) => run.legs.length > 0))
-    return { state: 'not applicable', message: 'No run leads from a hood to an exit yet.' };
+  if (!runs.some((run) => run.legs.length > 0)) return { state: 'not applicable', message: says.noRun };
   const about = solution.findings.filter(({ rule: id }) => rule.findings?.includes(id));
   const open = solution.findings.filter(({ rule: id }) => rule.unknown?.includes(id));
   const doubt = rule.doubtNotes ? about.filter(({ severity }) => severity === 'note') : [];
@@ -94,7 +96,7 @@ export function limitWords(
   unit: RuleUnit | undefined,
   units: Job['units'],
 ): string {
-  if (typeof limit !== 'number') return limit.map((one) => limitWords(one, unit, units)).join(' to ');
+  if (typeof limit !== 'number') return limit.map((one) => limitWords(one, unit, units)).join(says.range);
   switch (unit) {
     case 'm':
       return formatLength(limit, units);
@@ -103,6 +105,6 @@ export function limitWords(
     case 'm3/s':
       return formatFlow(limit, units);
     default:
-      return `${limit} ${unit ?? ''}`.trim();
+      return says.plain(formatTrimmed(limit), unit ?? '');
   }
 }

@@ -1,5 +1,8 @@
 import { findCap } from '../../hydraulics/catalogue.ts';
+import { words } from '../../words/index.ts';
 import { type Check, type Checked, type Run, type Said, worst } from './types.ts';
+
+const says = words.rules.exit;
 
 /** A part in line, or a cap with a flap, that falls shut when the fan rests. */
 export const damper: Check = (checked) =>
@@ -10,19 +13,19 @@ export const damper: Check = (checked) =>
       if (found)
         return {
           state: 'meets',
-          message: `A backdraught damper stands in ${checked.places.leg(found.id)}.`,
+          message: says.damperIn(checked.places.leg(found.id)),
           segments: [found.id],
         };
       if (findCap(end?.cap ?? '')?.flap && end)
-        return { state: 'meets', message: 'The flap of the cap keeps cold air out.', nodes: [end.id] };
+        return { state: 'meets', message: says.flapHolds, nodes: [end.id] };
       return {
         state: 'fails',
-        message: `Nothing keeps cold air from coming back to ${run.hood.name}: the run has no backdraught damper, and its cap no flap.`,
+        message: says.nothingHolds(run.hood.name),
         nodes: end ? [end.id] : [],
         segments: run.legs.map((leg) => leg.id),
       };
     }),
-    'No run leads from a hood to an exit yet.',
+    says.noRun,
   );
 
 /** Parts in line that the air is strained through. */
@@ -37,13 +40,12 @@ export const screen: Check = (checked, rule) => {
   if (inRun.length > 0)
     return {
       state: 'fails',
-      message: `A screen stands in ${checked.places.leg(inRun[0]?.id ?? '')}, where grease and lint close it.`,
+      message: says.screenIn(checked.places.leg(inRun[0]?.id ?? '')),
       segments: inRun.map((leg) => leg.id),
     };
   if (found) return { state: 'fails', message: found.message, nodes: found.nodes, segments: found.segments };
-  if (withLegs(checked).length === 0)
-    return { state: 'not applicable', message: 'No run leads from a hood to an exit yet.' };
-  return { state: 'meets', message: 'No screen stands in the run or at its end.' };
+  if (withLegs(checked).length === 0) return { state: 'not applicable', message: says.noRun };
+  return { state: 'meets', message: says.noScreen };
 };
 
 /** Two hoods on one way out. A dryer or a bath fan joined on site is not seen. */
@@ -52,18 +54,16 @@ export const ownDuct: Check = ({ runs }) => {
   for (const run of runs)
     for (const leg of run.legs) used.set(leg.id, [...(used.get(leg.id) ?? []), run.hood.name]);
   const shared = [...used].filter(([, hoods]) => hoods.length > 1);
-  if (used.size === 0)
-    return { state: 'not applicable', message: 'No run leads from a hood to an exit yet.' };
+  if (used.size === 0) return { state: 'not applicable', message: says.noRun };
   if (shared.length > 0)
     return {
       state: 'fails',
-      message: `${shared[0]?.[1].join(' and ')} share a duct.`,
+      message: says.share((shared[0]?.[1] ?? []).join(says.and)),
       segments: shared.map(([id]) => id),
     };
   return {
     state: 'meets',
-    message:
-      'As drawn, each hood has its own duct; a dryer or a bath fan joined to it on site is not seen here.',
+    message: says.ownDuct,
   };
 };
 

@@ -1,5 +1,8 @@
 import { formatFlow, formatLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Check, type Said, worst } from './types.ts';
+
+const says = words.rules.kitchen;
 
 /** The air of each hood at its highest speed. */
 export const leastAir: Check = ({ job, runs }, _rule, limit) => {
@@ -8,16 +11,16 @@ export const leastAir: Check = ({ job, runs }, _rule, limit) => {
     runs.map(({ hood, node, solved }): Said => {
       const top = Math.max(0, ...solved.map(({ flow }) => flow));
       if (solved.length === 0)
-        return { state: 'cannot tell', message: `What ${hood.name} moves is not solved.`, nodes: [node] };
+        return { state: 'cannot tell', message: says.unsolved(hood.name), nodes: [node] };
       const measured = formatFlow(top, job.units);
       return {
         state: top < least * (1 - 1e-9) ? 'fails' : 'meets',
-        message: `${hood.name} moves ${measured} at most; the least is ${formatFlow(least, job.units)}.`,
+        message: says.moves(hood.name, measured, formatFlow(least, job.units)),
         measured,
         nodes: [node],
       };
     }),
-    'No hood stands on the sheets yet.',
+    says.noHood,
   );
 };
 
@@ -30,46 +33,49 @@ export const overhang: Check = ({ job, runs }, _rule, limit) => {
       if (!cooktop || hood.width === undefined)
         return {
           state: 'cannot tell',
-          message: `The width of ${cooktop ? 'the hood' : 'the cooktop'} is not entered.`,
-          remedy: 'Enter it in the Kitchen tab.',
+          message: cooktop ? says.noHoodWidth : says.noCooktopWidth,
+          remedy: says.enterIt,
           nodes: [node],
         };
       const over = (hood.width - cooktop.width) / 2;
       const fails = over < least - 1e-6;
       const measured = formatLength(Math.abs(over), job.units);
-      const reaches = over < -1e-6 ? `falls ${measured} short of` : `reaches ${measured} beyond`;
+      const reaches = over < -1e-6 ? says.fallsShort : says.reaches;
       return {
         state: fails ? 'fails' : 'meets',
-        message: `${hood.name} ${reaches} the cooktop on each side; ${formatLength(least, job.units)} is advised.`,
-        measured: over < -1e-6 ? `−${measured}` : measured,
+        message: reaches(hood.name, measured, formatLength(least, job.units)),
+        measured: over < -1e-6 ? says.short(measured) : measured,
         nodes: [node],
       };
     }),
-    'No hood stands on the sheets yet.',
+    says.noHood,
   );
 };
 
 const mounting =
-  (broken: (height: number, limit: number) => boolean, words: string): Check =>
+  (
+    broken: (height: number, limit: number) => boolean,
+    say: (height: string, advised: string) => string,
+  ): Check =>
   ({ job, runs }, _rule, limit) => {
     const height = job.kitchen.mountingHeight;
     const nodes = runs.map((run) => run.node);
     if (height === undefined)
       return {
         state: 'cannot tell',
-        message: 'The height of the hood above the cooktop is not entered.',
-        remedy: 'Enter it in the Kitchen tab.',
+        message: says.noHeight,
+        remedy: says.enterIt,
         nodes,
       };
     const bound = typeof limit === 'number' ? limit : 0;
     const measured = formatLength(height, job.units);
     return {
       state: broken(height, bound) ? 'fails' : 'meets',
-      message: `The hood hangs ${measured} above the cooktop; ${words} ${formatLength(bound, job.units)} is advised, and the hood's instructions decide.`,
+      message: say(measured, formatLength(bound, job.units)),
       measured,
       nodes,
     };
   };
 
-export const mountingLeast = mounting((height, limit) => height < limit - 1e-6, 'at least');
-export const mountingMost = mounting((height, limit) => height > limit + 1e-6, 'at most');
+export const mountingLeast = mounting((height, limit) => height < limit - 1e-6, says.hangsLeast);
+export const mountingMost = mounting((height, limit) => height > limit + 1e-6, says.hangsMost);

@@ -5,10 +5,13 @@ import { ductLengthTable } from '../../hydraulics/catalogue.ts';
 import { fanTotalPressure } from '../../hydraulics/fan.ts';
 import { area, hydraulicDiameter } from '../../hydraulics/section.ts';
 import type { FanCurve } from '../../hydraulics/types.ts';
-import { formatDiameter, formatFlow, formatNumber, formatRun } from '../../units/index.ts';
+import { formatDiameter, formatFlow, formatNumber, formatRun, formatTrimmed } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Check, type Checked, type Run, type Said, worst } from './types.ts';
 
-const NO_RUN = 'No run leads from a hood to an exit yet.';
+const says = words.rules.run;
+
+const NO_RUN = says.noRun;
 
 const lengthOf = (run: Run) => run.legs.reduce((sum, leg) => sum + leg.length, 0);
 
@@ -34,30 +37,33 @@ export const runLength = eachRun((run, { job }, limit) => {
   const measured = formatRun(length, job.units);
   const segments = run.legs.map((leg) => leg.id);
   const fails = length > limit * (1 + 1e-9);
-  const message = `The run of ${run.hood.name} is ${measured} long, ${fails ? 'more than' : 'within'} the ${formatRun(limit, job.units)} advised.`;
+  const say = fails ? says.tooLong : says.within;
+  const message = say(run.hood.name, measured, formatRun(limit, job.units));
   return { state: fails ? 'fails' : 'meets', message, measured, segments };
 });
 
 export const turns = eachRun((run, checked, limit) => {
   const nodes = turnsOf(run, checked);
   const fails = nodes.length > limit;
-  const message = `The run of ${run.hood.name} turns ${times(nodes.length)}; ${fails ? 'more than' : 'at most'} ${limit} is advised.`;
+  const say = fails ? says.turnsMore : says.turnsAtMost;
+  const message = say(run.hood.name, times(nodes.length), formatTrimmed(limit));
   return { state: fails ? 'fails' : 'meets', message, measured: String(nodes.length), nodes };
 });
 
 function times(count: number): string {
-  return count === 1 ? 'once' : count === 0 ? 'nowhere' : `${count} times`;
+  return count === 1 ? says.once : count === 0 ? says.never : says.times(count);
 }
 
 export const straight = eachRun((run, checked, limit) => {
   const bent = new Set(turnsOf(run, checked));
   const between = run.legs.filter((leg) => bent.has(leg.from) && bent.has(leg.to));
   const [first] = [...between].sort((a, b) => ratio(a) - ratio(b));
-  if (!first) return { state: 'not applicable', message: 'No two turns follow each other on the run.' };
-  const measured = `${formatNumber(ratio(first), 1)} diameters`;
+  if (!first) return { state: 'not applicable', message: says.noTwoTurns };
+  const measured = says.diameters(formatNumber(ratio(first), 1));
   const fails = ratio(first) < limit * (1 - 1e-9);
   const short = between.filter((leg) => ratio(leg) < limit * (1 - 1e-9));
-  const message = `${sentence(checked.places.leg(first.id))} has ${measured} of straight duct between its bends; ${limit} are ${fails ? 'wanted, and published bend losses count on them' : 'wanted'}.`;
+  const say = fails ? says.straightTooShort : says.straightWanted;
+  const message = say(sentence(checked.places.leg(first.id)), measured, formatTrimmed(limit));
   return {
     state: fails ? 'fails' : 'meets',
     message,
@@ -122,27 +128,28 @@ export const ductLength = eachRun((run, checked) => {
   const measured = formatRun(counted, units);
   const allowed = tableLength(diameter, flow, duct);
   const where = { segments: run.legs.map((leg) => leg.id) };
-  const fan = `${formatFlow(flow, units)} at 0.25 in. w.g. through ${formatDiameter(diameter, units)} ${duct === 'flex' ? 'flexible' : 'smooth'} duct`;
-  const what = `${formatRun(lengthOf(run), units)} with ${bends} ${bends === 1 ? 'turn' : 'turns'} counts as ${measured}`;
+  const fan = says[duct === 'flex' ? 'flexible' : 'smooth'](
+    formatFlow(flow, units),
+    formatDiameter(diameter, units),
+  );
+  const what = says.counts(formatRun(lengthOf(run), units), bends, measured);
   if (flow === 0)
     return {
       ...where,
       state: 'cannot tell',
       measured,
-      message: 'The fan never reaches 0.25 in. w.g., where the table is rated.',
+      message: says.neverReaches,
     };
   if (allowed === 'beyond the table')
     return {
       ...where,
       state: 'cannot tell',
       measured,
-      message: `The fan gives ${fan}: the table ends at ${formatFlow(ductLengthTable.airflows.at(-1) ?? 0, units)}, and the hood's instructions or a measured flow take its place.`,
+      message: says.tableEnds(fan, formatFlow(ductLengthTable.airflows.at(-1) ?? 0, units)),
     };
-  if (allowed === 'no limit')
-    return { ...where, state: 'meets', measured, message: `The table sets no limit for ${fan}.` };
-  if (allowed === 'not allowed')
-    return { ...where, state: 'fails', measured, message: `The table does not allow ${fan} at any length.` };
+  if (allowed === 'no limit') return { ...where, state: 'meets', measured, message: says.noLimit(fan) };
+  if (allowed === 'not allowed') return { ...where, state: 'fails', measured, message: says.notAllowed(fan) };
   const fails = counted > allowed * (1 + 1e-9);
-  const message = `${what}; the table allows ${formatRun(allowed, units)} for ${fan}.`;
+  const message = says.allows(what, formatRun(allowed, units), fan);
   return { ...where, state: fails ? 'fails' : 'meets', measured, message };
 });

@@ -3,6 +3,7 @@ import type { Job } from '../../graph/document.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { solveScheme } from '../../graph/solve.ts';
 import { formatFlow } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { byGoal, type Goal, type Measure, ranked } from '../goals.ts';
 import { judgedSpeed, type Recipe } from '../proposals/candidate.ts';
 import { type Effects, effectsOf, outcomeAt } from '../proposals/effects.ts';
@@ -10,6 +11,8 @@ import type { Proposal, ProposalOptions } from '../proposals.ts';
 import { proposing, remedying } from '../proposals.ts';
 import { requiredAirflow } from '../required.ts';
 import { compatible } from './compatible.ts';
+
+const says = words.rules.combined;
 
 /** Two or three changes made together and solved together. */
 export interface Combination extends Effects {
@@ -225,12 +228,17 @@ function combinationOf(
     ...effects,
     id: idOf(state),
     title: members.map(({ title }) => title).join(' + '),
-    reason: `Together they take ${speed} from ${formatFlow(flow, units)} to ${formatFlow(flow + effects.gain, units)}; the best of them alone reaches ${formatFlow(flow + alone, units)}.`,
+    reason: says.together(
+      speed,
+      formatFlow(flow, units),
+      formatFlow(flow + effects.gain, units),
+      formatFlow(flow + alone, units),
+    ),
     members,
     recipe: (draft) => {
       for (const { recipe } of members) recipe(draft);
     },
-    label: `Make ${members.length} changes together`,
+    label: says.label(members.length),
     solution,
     nodes: [...new Set(members.flatMap(({ nodes }) => nodes))],
     segments: [...new Set(members.flatMap(({ segments }) => segments))],
