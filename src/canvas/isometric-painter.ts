@@ -226,7 +226,7 @@ export function paintSceneMarks(
 const axes: readonly { readonly name: string; readonly along: Vec3 }[] = [
   { name: says.east, along: [1, 0, 0] },
   { name: says.north, along: [0, 1, 0] },
-  { name: 'up', along: [0, 0, 1] },
+  { name: says.up, along: [0, 0, 1] },
 ];
 
 /** East, north and up as the view shows them. */

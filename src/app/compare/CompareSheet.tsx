@@ -115,7 +115,8 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
                 <ul>
                   {findings.slice(0, told).map((finding) => (
                     <li key={finding.id} data-severity={finding.severity}>
-                      <strong>{finding.severity}</strong> <span>{finding.message}</span>
+                      <strong>{words.panels.severities[finding.severity]}</strong>{' '}
+                      <span>{finding.message}</span>
                     </li>
                   ))}
                   {findings.length > told && <li>{says.more(findings.length - told)}</li>}

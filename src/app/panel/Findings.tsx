@@ -68,7 +68,7 @@ function Row({ finding }: { finding: Finding }) {
       <PlacedRow place={place} className={`finding ${finding.severity}`}>
         <Icon name={pictures[finding.severity]} size={18} />
         <span className="finding-text">
-          <strong>{capitalized(finding.severity)}.</strong> {finding.message}
+          <strong>{capitalized(words.panels.severities[finding.severity])}.</strong> {finding.message}
           {finding.remedy && <span className="remedy">{finding.remedy}</span>}
           {finding.source && <span className="source">{finding.source}</span>}
         </span>

@@ -30,6 +30,14 @@ export const findings = {
     "Gaps, crossings without a joint, bends that do not fit their legs and ducts that end in the open would be listed here. An empty list is not an approval: local code and the hood's instructions decide.",
 };
 
+/** How grave a finding is, within a sentence. */
+export const severities = {
+  danger: 'danger',
+  error: 'error',
+  warning: 'warning',
+  note: 'note',
+};
+
 export const fitting = {
   loss: 'Loss',
   share: 'Share of the pressure',

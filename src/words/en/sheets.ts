@@ -82,6 +82,7 @@ export const underlay = {
 export const compass = {
   east: 'E',
   north: 'N',
+  up: 'up',
 };
 
 export const labels = {
