@@ -14,14 +14,22 @@ import { type Bounds, toSheet } from './viewport.ts';
 /** Labels may stand this far round what is drawn, px of paper. */
 const around = 110;
 
-/** Lengths, values, sizes, turns and names where there is room; of a view in space (`sheet` null) lengths and values. */
-export function labelMarks(setting: Setting, sheet: SheetId | null, core: Bounds): readonly Layered[] {
+/**
+ * Lengths, values, sizes, turns and names where there is room; of a view in space (`sheet` null) lengths and values.
+ * They keep clear of what is already `said`, px of paper.
+ */
+export function labelMarks(
+  setting: Setting,
+  sheet: SheetId | null,
+  core: Bounds,
+  said: readonly Box[],
+): readonly Layered[] {
   const { outline, paper, job, route } = setting;
   const labelled = labelledLegs(outline.legs, [], paper);
   const area = grown(screenBox(core, paper), around);
   const arrows = outline.legs.flatMap((leg) => arrowOf(leg, paper)?.box ?? []);
   const bodies = outline.drawables.filter(({ kind }) => kind === 'in-line');
-  const kept: Box[] = [...arrows, ...bodies.map(({ bounds }) => screenBox(bounds, paper))];
+  const kept: Box[] = [...said, ...arrows, ...bodies.map(({ bounds }) => screenBox(bounds, paper))];
   if (sheet) kept.push(...noteBoxesOn(setting, sheet));
   const input = { ...setting, by: setting.colourBy, units: job.units, view: paper };
   const wanted: readonly Wanted[] = sheet

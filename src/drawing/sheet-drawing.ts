@@ -9,6 +9,7 @@ import { annotationMarks } from './drawing-annotations.ts';
 import { ductMarks } from './drawing-ducts.ts';
 import { labelMarks } from './drawing-labels.ts';
 import { roomInSpace, roomOnSheet } from './drawing-room.ts';
+import type { Box } from './label-place.ts';
 import type { Measure } from './labels.ts';
 import {
   type DrawnSheet,
@@ -19,6 +20,7 @@ import {
   PX,
   type SheetDrawing,
 } from './marks.ts';
+import { screenBox } from './names.ts';
 import { roughWidth } from './note-box.ts';
 import { type Outline, outlineIn } from './outline.ts';
 import { MIN_TEXT } from './palette.ts';
@@ -89,15 +91,11 @@ export function sheetDrawing(query: SheetQuery): SheetDrawing {
   const core = coreOf(setting, sheet);
   const around = query.wholeRoom ? null : grownBy(core, surroundings);
   const ducts = ductMarks(setting);
-  const marks: Layered[] =
-    sheet === 'isometric'
-      ? [...roomInSpace(setting, ducts.hidden), ...ducts.marks, ...labelMarks(setting, null, core)]
-      : [
-          ...roomOnSheet(setting, sheet, around, core),
-          ...ducts.marks,
-          ...labelMarks(setting, sheet, core),
-          ...annotationMarks(setting, sheet),
-        ];
+  const flat = sheet === 'isometric' ? null : sheet;
+  const room = flat ? roomOnSheet(setting, flat, around, core) : roomInSpace(setting, ducts.hidden);
+  const annotations = flat ? annotationMarks(setting, flat) : [];
+  const said = [...room, ...annotations].flatMap(([, mark]) => textBoxes(mark, setting));
+  const marks = [...room, ...ducts.marks, ...labelMarks(setting, flat, core, said), ...annotations];
   const drawn = boundsOf(marks.flatMap(([, mark]) => extentOf(mark, scale)));
   const bounds = grownBy(drawn ?? core, (margin * scale) / 1000);
   return {
@@ -163,6 +161,13 @@ function extentOf(mark: Mark, scale: number) {
   if (mark.kind === 'fill') return mark.outline.flatMap(pointsOf);
   if (mark.kind === 'dimension') return [...mark.line, ...textCorners(mark.text, scale)];
   return textCorners(mark, scale);
+}
+
+/** Where a mark's text stands, px of paper. */
+function textBoxes(mark: Mark, { scale, paper }: Setting): Box[] {
+  const text = mark.kind === 'dimension' ? mark.text : mark;
+  const bounds = text.kind === 'text' ? boundsOf(textCorners(text, scale)) : null;
+  return bounds ? [screenBox(bounds, paper)] : [];
 }
 
 function textCorners({ at, align, width, height }: Extract<Mark, { kind: 'text' }>, scale: number) {
