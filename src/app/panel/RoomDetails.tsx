@@ -16,6 +16,7 @@ import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
 import { Choice } from '../kitchen/fields.tsx';
+import { RepeatBlock } from './RepeatBlock.tsx';
 
 const says = words.panels.room;
 
@@ -118,6 +119,7 @@ export function RoomDetails({ what, id }: { readonly what: 'block' | 'exit'; rea
           onCommit={(value) => place(axis, value)}
         />
       ))}
+      {what === 'block' && <RepeatBlock block={box as Block} />}
     </div>
   );
 }

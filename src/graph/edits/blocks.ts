@@ -1,5 +1,5 @@
 import type { Block, ExitFace, Vec3 } from '../document.ts';
-import { add } from '../vector.ts';
+import { add, scale } from '../vector.ts';
 import { copyOf, type DraftJob, freshId, read } from './find.ts';
 
 type Box = Pick<Block, 'min' | 'max'>;
@@ -27,6 +27,21 @@ export function moveBlock(job: DraftJob, id: string, delta: Vec3): boolean {
 /** Gives a block other corners, in any order; `false`, and no change, where they leave no room between them. */
 export function resizeBlock(job: DraftJob, id: string, min: Vec3, max: Vec3): boolean {
   return resize(found(job.blocks, id, 'block'), min, max);
+}
+
+/** Joists stand 16 in, or 400 mm, from centre to centre: common practice. */
+export const usualSpacing = { imperial: 0.4064, metric: 0.4 } as const;
+/** More copies of a block than this at once are a slip of the hand. */
+export const mostRepeated = 200;
+
+/** Adds copies of a block, each one step from the last, m, and gives their ids. */
+export function repeatBlock(job: DraftJob, id: string, count: number, step: Vec3): readonly string[] {
+  const { name, kind, min, max } = found(job.blocks, id, 'block');
+  const corners = [copyOf(min), copyOf(max)] as const;
+  return Array.from({ length: Math.min(count, mostRepeated) }, (_, i) => {
+    const by = scale(step, i + 1);
+    return addBlock(job, { name, kind, min: add(corners[0], by), max: add(corners[1], by) });
+  }).filter((made) => made !== null);
 }
 
 /** Renames a block; a name may be empty, the block then goes by its kind. */

@@ -29,6 +29,19 @@ describe('blocks of the room', () => {
     expect(endless.given).toBeNull();
   });
 
+  test('are repeated a step from each other, the first one step from the block', () => {
+    const { job, given } = edited((draft) => {
+      const id = edits.addBlock(draft, beam) as string;
+      return edits.repeatBlock(draft, id, 2, [0, 0.4, 0]);
+    });
+    expect(given).toEqual(['b2', 'b3']);
+    expect(job.blocks.map(({ kind, min }) => [kind, min])).toEqual([
+      ['beam', [0, 0, 2]],
+      ['beam', [0, 0.4, 2]],
+      ['beam', [0, 0.8, 2]],
+    ]);
+  });
+
   test('move, take another size, name and kind, and go', () => {
     const { job } = edited((draft) => {
       const id = edits.addBlock(draft, beam) as string;

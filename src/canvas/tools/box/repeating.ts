@@ -1,10 +1,7 @@
-import type { Draft } from 'immer';
 import { boundsOn } from '../../../drawing/box-faces.ts';
-import type { Job, Vec3 } from '../../../graph/document.ts';
-import { addBlock } from '../../../graph/edits/index.ts';
+import { mostRepeated, repeatBlock, usualSpacing } from '../../../graph/edits/index.ts';
 import { type SheetId, type SheetPoint, unproject } from '../../../graph/sheet.ts';
-import { add, scale } from '../../../graph/vector.ts';
-import { formatLength, INCH } from '../../../units/index.ts';
+import { formatLength } from '../../../units/index.ts';
 import { words } from '../../../words/index.ts';
 import { joined, selectionOf } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
@@ -13,11 +10,6 @@ import type { Phase, PointerInput, ToolContext } from '../tool.ts';
 import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
 
 const says = words.tools.repeat;
-
-/** Joists stand 16 in, or 400 mm, from centre to centre: common practice. */
-const USUAL_SPACING = { imperial: 16 * INCH, metric: 0.4 } as const;
-/** More copies than this are a slip of the hand. */
-const MOST = 200;
 
 /** A block is repeated away from itself towards the pointer: how many more, and how far from centre to centre. */
 export function repeating(context: ToolContext, id: string, sheet: SheetId): Phase {
@@ -39,13 +31,13 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
     const level = Math.abs(aim.u) >= Math.abs(aim.v);
     const reach = level ? aim.u : aim.v;
     const own = level ? maxU - minU : maxV - minV;
-    const usual = Math.max(USUAL_SPACING[units], own);
+    const usual = Math.max(usualSpacing[units], own);
     const spacing = size.kind === 'value' ? size.value : usual;
     const typed = countIn(fields.texts[0] ?? '');
-    const drawn = pointer ? Math.min(MOST, Math.floor(Math.abs(reach) / spacing + 0.25)) : 0;
+    const drawn = pointer ? Math.min(mostRepeated, Math.floor(Math.abs(reach) / spacing + 0.25)) : 0;
     const step = Math.sign(reach || 1) * spacing;
     const delta = unproject(level ? { u: step, v: 0 } : { u: 0, v: step }, sheet, 0);
-    const why = typed === 'bad' ? says.howMany(MOST) : size.kind === 'bad' ? size.message : null;
+    const why = typed === 'bad' ? says.howMany(mostRepeated) : size.kind === 'bad' ? size.message : null;
     return { block, middle, delta, spacing, units, count: typeof typed === 'number' ? typed : drawn, why };
   };
 
@@ -53,15 +45,13 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
     const seen = look();
     if (!seen) return;
     const { count, delta, spacing, units, middle, why } = seen;
-    board.preview(count > 0 && !why ? (job) => void repeat(job, id, count, delta) : null);
+    board.preview(count > 0 && !why ? (job) => void repeatBlock(job, id, count, delta) : null);
     context.announce(why ?? '');
-    const text =
-      says.more(
-        shownField(fields, 0, String(count)),
-        shownField(fields, 1, formatLength(spacing, units, { inchesOnly: true })),
-      ) + why
-        ? '  ?'
-        : '';
+    const more = says.more(
+      shownField(fields, 0, String(count)),
+      shownField(fields, 1, formatLength(spacing, units, { inchesOnly: true })),
+    );
+    const text = why ? `${more}  ?` : more;
     context.draw(sheet, [{ kind: 'note', at: pointer?.point ?? middle, text, strong: !isBlank(fields) }]);
   };
 
@@ -77,11 +67,11 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
       return self;
     }
     if (seen && seen.count > 0) {
-      let made: string[] = [];
+      let made: readonly string[] = [];
       board.dispatch(
         words.edits.room.repeat(seen.block.name.toLowerCase() || words.tools.kinds[seen.block.kind]),
         (job) => {
-          made = repeat(job, id, seen.count, seen.delta);
+          made = repeatBlock(job, id, seen.count, seen.delta);
         },
       );
       const copies = selectionOf((kind) => (kind === 'block' ? made : []));
@@ -134,23 +124,11 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
   return self;
 }
 
-/** Adds copies of a block, each one step from the last, and gives their ids. */
-function repeat(job: Draft<Job>, id: string, count: number, delta: Vec3): string[] {
-  const block = job.blocks.find((each) => each.id === id);
-  if (!block) return [];
-  const { name, kind, min, max } = block;
-  const corners = [[...min] as Vec3, [...max] as Vec3] as const;
-  return Array.from({ length: count }, (_, i) => {
-    const by = scale(delta, i + 1);
-    return addBlock(job, { name, kind, min: add(corners[0], by), max: add(corners[1], by) });
-  }).filter((made) => made !== null);
-}
-
 /** A typed number of copies; blank for none typed. */
 function countIn(text: string): number | null | 'bad' {
   if (text.trim() === '') return null;
   const count = Number(text.trim());
-  return Number.isInteger(count) && count > 0 && count <= MOST ? count : 'bad';
+  return Number.isInteger(count) && count > 0 && count <= mostRepeated ? count : 'bad';
 }
 
 /** Away from a long block's side rather than its end, until the pointer says. */
