@@ -1,20 +1,23 @@
+import { words } from '../words/index.ts';
 import type { Effects } from './proposals/effects.ts';
+
+const says = words.goals.proposals;
 
 /** What a person wants most of a change. */
 export type Goal = 'air' | 'quiet' | 'cheap' | 'opening';
 
 export const goals: readonly { readonly id: Goal; readonly title: string; readonly what: string }[] = [
-  { id: 'air', title: 'Most air', what: 'The most air gained first.' },
-  { id: 'quiet', title: 'Quietest at the cook', what: 'The lowest sound at the cook first.' },
+  { id: 'air', title: says.air, what: says.airWhat },
+  { id: 'quiet', title: says.quiet, what: says.quietWhat },
   {
     id: 'cheap',
-    title: 'Cheapest with enough air',
-    what: 'What meets the required airflow first, the cheapest of it leading.',
+    title: says.cheap,
+    what: says.cheapWhat,
   },
   {
     id: 'opening',
-    title: 'Least opening-up',
-    what: 'The least of the present route to be opened up first.',
+    title: says.opening,
+    what: says.openingWhat,
   },
 ];
 

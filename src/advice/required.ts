@@ -1,8 +1,10 @@
 import type { Derivation } from '../graph/derive/derivation.ts';
 import type { Job } from '../graph/document.ts';
 import type { SourceKind } from '../hydraulics/types.ts';
-import { BTU_PER_HOUR, CFM, FOOT, formatNumber } from '../units/index.ts';
+import { BTU_PER_HOUR, CFM, FOOT, formatLarge, formatNumber } from '../units/index.ts';
 import { words } from '../words/index.ts';
+
+const told = words.required.rules;
 
 const says = words.required.own;
 
@@ -25,7 +27,7 @@ export interface RequiredAirflow {
   readonly overruled: AirflowRule | null;
 }
 
-const GUIDE = 'Home Ventilating Institute recommendation as quoted by a home-repair monthly, May 2020';
+const GUIDE = told.guide;
 
 /**
  * The airflow that the cooktop asks for, by every rule that applies, and the one that governs (the largest, or the
@@ -34,10 +36,10 @@ const GUIDE = 'Home Ventilating Institute recommendation as quoted by a home-rep
 export function requiredAirflow(kitchen: Job['kitchen']): RequiredAirflow {
   const minimum: AirflowRule = {
     id: 'code-minimum',
-    name: 'Code minimum, intermittent kitchen exhaust',
+    name: told.codeMinimum,
     flow: 100 * CFM,
-    because: 'A kitchen exhaust that runs on demand moves at least 100 cfm.',
-    source: 'IRC Table M1505.4.4 (M1507.4 in earlier editions)',
+    because: told.codeMinimumWhy,
+    source: told.codeMinimumSource,
     sourceKind: 'found',
   };
   const rules = [minimum, ...cooktopRules(kitchen.cooktop)];
@@ -65,22 +67,22 @@ function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
   const wall = cooktop.placement === 'wall';
   const perFoot = wall ? 100 : 150;
   const minimumPerFoot = wall ? 40 : 50;
-  const place = wall ? 'against a wall' : 'with open sides';
+  const per = wall ? told.against : told.open;
   const rules: AirflowRule[] = [
     {
       id: 'width',
-      name: 'Cooktop width, recommended',
+      name: told.width,
       flow: perFoot * feet * CFM,
-      because: `${perFoot} cfm a foot of width for a cooktop ${place}, ${formatNumber(feet, 1)} ft.`,
+      because: per(perFoot, formatNumber(feet, 1)),
       source: GUIDE,
       sourceKind: 'found',
     },
     {
       id: 'width-minimum',
-      name: 'Cooktop width, least',
+      name: told.leastWidth,
       flow: minimumPerFoot * feet * CFM,
-      because: `${minimumPerFoot} cfm a foot of width for a cooktop ${place}, ${formatNumber(feet, 1)} ft.`,
-      source: 'Home Ventilating Institute range hood guide',
+      because: per(minimumPerFoot, formatNumber(feet, 1)),
+      source: told.leastWidthSource,
       sourceKind: 'memory',
     },
   ];
@@ -88,10 +90,10 @@ function cooktopRules(cooktop: Job['kitchen']['cooktop']): AirflowRule[] {
     const btu = cooktop.heatInput / BTU_PER_HOUR;
     rules.push({
       id: 'heat-input',
-      name: 'Burner heat input',
+      name: told.heat,
       flow: (btu / 100) * CFM,
-      because: `1 cfm for every 100 Btu/h of burners, ${Math.round(btu / 100) * 100} Btu/h.`,
-      source: 'Rule of thumb of the trade for gas, as printed in a home-building magazine',
+      because: told.heatWhy(formatLarge(Math.round(btu / 100) * 100)),
+      source: told.heatSource,
       sourceKind: 'found',
     });
   }
@@ -103,12 +105,12 @@ export function requiredDerivation(kitchen: Job['kitchen']): Derivation {
   const { rules, governing, overruled } = requiredAirflow(kitchen);
   return {
     ref: { figure: 'required airflow', speed: 0 },
-    title: 'Airflow that the cooktop asks for',
+    title: told.title,
     symbol: 'Q_need',
     value: governing.flow,
     unit: 'm³/s',
     kind: 'flow',
-    formula: overruled ? says.formula : `the largest of ${rules.map((_, i) => `Q_${i + 1}`).join(', ')}`,
+    formula: overruled ? says.formula : told.formula(rules.map((_, i) => `Q_${i + 1}`).join(', ')),
     inputs: rules.map(({ name, flow }, i) => ({
       symbol: overruled && i === rules.length - 1 ? 'Q_own' : `Q_${i + 1}`,
       name,
@@ -122,6 +124,6 @@ export function requiredDerivation(kitchen: Job['kitchen']): Derivation {
       sourceKind,
       notes: [because],
     })),
-    notes: [`Governed by: ${governing.name}. ${governing.because}`],
+    notes: [told.governed(governing.name, governing.because)],
   };
 }

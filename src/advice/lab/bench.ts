@@ -2,6 +2,9 @@ import { produce } from 'immer';
 import type { BendChoice, Job, Node, Segment, UnitSystem, Vec3 } from '../../graph/document.ts';
 import { emptyJob } from '../../graph/templates.ts';
 import { add, scale } from '../../graph/vector.ts';
+import { words } from '../../words/index.ts';
+
+const says = words.lessons.bench;
 
 /** A turn to try bends at: which of a scheme, in which job. */
 export interface LabScene {
@@ -31,7 +34,7 @@ export const benchScheme = 'bench';
 export function benchJob(units: UnitSystem, run: BenchRun): Job {
   return produce(emptyJob(units), (job) => {
     job.title = run.title;
-    job.notes = 'Invented for teaching: no real kitchen, no real hood.';
+    job.notes = says.notes;
     const hood = job.hoods[0];
     const [scheme] = job.schemes;
     if (!hood || !scheme) throw new Error('a template has a hood and a scheme');
@@ -64,7 +67,7 @@ export function benchJob(units: UnitSystem, run: BenchRun): Job {
 /** The lab's own turn: straight up, one bend, and along to a wall cap. Invented. */
 export function labScene(units: UnitSystem): LabScene {
   const job = benchJob(units, {
-    title: 'Invented bench: one turn',
+    title: says.oneTurn,
     legs: [
       [0, 0, 1.2],
       [3, 0, 0],
@@ -86,7 +89,7 @@ export const RUN_LENGTH = 8.4;
 export function runOfBends(units: UnitSystem, count: number, bend: BendChoice): Job {
   const length = RUN_LENGTH / (count + 1);
   return benchJob(units, {
-    title: `Invented bench: ${count} ${count === 1 ? 'bend' : 'bends'}`,
+    title: says.turns(count),
     legs: Array.from({ length: count + 1 }, (_, i) => scale(i % 2 === 0 ? [0, 0, 1] : [1, 0, 0], length)),
     bend,
     cap: 'wall-flap',

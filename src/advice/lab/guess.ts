@@ -1,3 +1,7 @@
+import { words } from '../../words/index.ts';
+
+const says = words.lessons.guess;
+
 /** How near a guess came. Nothing of it is kept. */
 export interface Judged {
   /** How far off, of the true value: 0.1 for ten percent. */
@@ -23,17 +27,16 @@ export function judgeGuess(guess: number, truth: number, before: number | null):
   const changed = before !== null && Math.abs(truth - before) > HARDLY * Math.abs(before);
   const rightWay = changed ? Math.sign(guess - before) === Math.sign(truth - before) : null;
   if (changed && Math.abs(guess - before) < SAME * Math.abs(truth - before))
-    return { off, rightWay: null, words: 'You expected hardly any change, as most people do at first.' };
+    return { off, rightWay: null, words: says.hardlyAny };
   return { off, rightWay, words: wordsOf(off, rightWay) };
 }
 
 function wordsOf(off: number, rightWay: boolean | null): string {
-  const near = `${off < 1.005 ? Math.round(100 * off) : 'more than 100'} % off`;
-  if (off <= 0.03) return 'Spot on. Few people feel air this well.';
-  if (off <= 0.1) return `Very close: ${near}.`;
-  if (rightWay === false)
-    return `It goes the other way, which surprises most people the first time: ${near}.`;
-  if (off <= 0.25) return `Close: ${near}${rightWay ? ', and the right way' : ''}.`;
-  if (rightWay) return `The right way; the size surprises most people: ${near}.`;
-  return `Worth remembering: ${near}. Air does not behave as the hand expects.`;
+  const near = off < 1.005 ? says.off(Math.round(100 * off)) : says.farOff;
+  if (off <= 0.03) return says.spotOn;
+  if (off <= 0.1) return says.veryClose(near);
+  if (rightWay === false) return says.otherWay(near);
+  if (off <= 0.25) return (rightWay ? says.closeRightWay : says.close)(near);
+  if (rightWay) return says.rightWay(near);
+  return says.remember(near);
 }

@@ -7,8 +7,11 @@ import type { FittingResult, SchemeSolution, Solved } from '../../graph/solution
 import { solveScheme } from '../../graph/solve.ts';
 import { type BendRow, bends } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
+import { words } from '../../words/index.ts';
 import { sharedTurn } from '../proposals/two-45s.ts';
 import { type LabScene, runOfBends } from './bench.ts';
+
+const says = words.lessons.trial;
 
 /** What the air does with one way of making a turn, really solved. */
 export interface Trial {
@@ -47,7 +50,7 @@ export function trialOf({ job, schemeId, node }: LabScene, speed: number): Trial
     job,
     solution,
     outcome,
-    reason: result ? (result.solved ? null : result.reason) : 'No fan runs at this speed.',
+    reason: result ? (result.solved ? null : result.reason) : says.noFan,
     bend,
     fitting: outcome?.fittings.find(({ at, kind }) => at === node && kind === 'bend') ?? null,
     fits: bend === null || [bend.upstream, bend.downstream].every((id) => hasRoom(route, id)),

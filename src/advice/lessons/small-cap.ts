@@ -1,8 +1,11 @@
 import { setCap, setCapOpening, setDuct } from '../../graph/edits/index.ts';
 import { area } from '../../hydraulics/section.ts';
 import { INCH } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { benchJob, benchScheme } from '../lab/bench.ts';
 import type { Lesson } from './lesson.ts';
+
+const says = words.lessons.smallCap;
 
 /** The free opening of the cap that hardly opens, as a part of the collar's area. */
 const STUCK = 0.35;
@@ -10,11 +13,11 @@ const STUCK = 0.35;
 /** What the last part of the run does, where nobody looks. */
 export const smallCap: Lesson = {
   id: 'small-cap',
-  title: 'Small cap',
-  about: 'A good duct with a poor end: the cap outside, which nobody looks at.',
+  title: says.title,
+  about: says.about,
   job: (units) =>
     benchJob(units, {
-      title: 'Invented lesson: small cap',
+      title: says.job,
       legs: [
         [0, 0, 1],
         [3, 0, 0],
@@ -24,82 +27,80 @@ export const smallCap: Lesson = {
     }),
   steps: [
     {
-      title: 'A fair cap',
-      text: 'A short run with one gentle turn. The cap’s free opening is as large as the duct, and one flap keeps the weather out.',
-      todo: 'Look at the drawing and guess the air that gets out.',
-      ask: { of: 'flow', question: 'How much air gets out at the highest speed?' },
-      remember:
-        'Even a fair cap costs: the air has to lift the flap, turn, and leave with all of its velocity.',
+      title: says.fair,
+      text: says.fairTold,
+      todo: says.fairTask,
+      ask: { of: 'flow', question: says.fairAsk },
+      remember: says.fairPoint,
       nodes: ['cap'],
       segments: [],
     },
     {
-      title: 'The common small one',
-      text: 'The cap off the shelf fits over the duct, but its free opening is smaller than the duct it stands on. From the street both look alike.',
-      todo: 'Guess the air with the small cap.',
+      title: says.small,
+      text: says.smallTold,
+      todo: says.smallTask,
       change: (job) => void setCap(job, benchScheme, 'cap', 'wall-flap-small'),
-      ask: { of: 'flow', question: 'How much air gets out through the small cap?' },
-      remember: 'Measure the free opening of a cap, not its collar.',
+      ask: { of: 'flow', question: says.smallAsk },
+      remember: says.smallPoint,
       nodes: ['cap'],
       segments: [],
     },
     {
-      title: 'As much as how much duct?',
-      text: 'The loss of a cap can be told in lengths of straight duct, as that of a bend can.',
-      todo: 'Guess how much straight duct costs as much as this small cap.',
+      title: says.worth,
+      text: says.worthTold,
+      todo: says.worthTask,
       ask: {
         of: 'equivalentLength',
         node: 'cap',
-        question: 'The small cap costs as much as how much straight duct?',
+        question: says.worthAsk,
       },
-      remember: 'A poor cap can outweigh the whole run behind it. Look outside first.',
+      remember: says.worthPoint,
       nodes: ['cap'],
       segments: [],
     },
     {
-      title: 'A larger duct will not help',
-      text: 'Somebody opens the wall and puts in a duct two inches wider, and keeps the very same cap with the very same opening.',
-      todo: 'Guess the air with the wide duct and the old cap.',
+      title: says.wide,
+      text: says.wideTold,
+      todo: says.wideTask,
       change: (job) => {
         const { diameter } = collarOf(job);
         setCapOpening(job, benchScheme, 'cap', 0.7074 * area({ shape: 'round', diameter }));
         setDuct(job, benchScheme, ['leg-1', 'leg-2'], { shape: 'round', diameter: diameter + 2 * INCH });
       },
-      ask: { of: 'flow', question: 'How much does the wide duct bring?' },
-      remember: 'Work on the part that takes the most, or the work is for nothing.',
+      ask: { of: 'flow', question: says.wideAsk },
+      remember: says.widePoint,
       nodes: ['cap'],
       segments: ['leg-1', 'leg-2'],
     },
     {
-      title: 'A flap that sticks',
-      text: 'The duct has its first size again. Paint, grease or a nest keeps the flap from opening more than about a third.',
-      todo: 'Guess the air that gets past the flap that sticks.',
+      title: says.stuck,
+      text: says.stuckTold,
+      todo: says.stuckTask,
       change: (job) => {
         const collar = collarOf(job);
         setDuct(job, benchScheme, ['leg-1', 'leg-2'], collar);
         setCapOpening(job, benchScheme, 'cap', STUCK * area(collar));
       },
-      ask: { of: 'flow', question: 'How much air gets past the stuck flap?' },
-      remember: 'A hood that was good once and is weak now: go outside, switch it on, and watch the flap.',
+      ask: { of: 'flow', question: says.stuckAsk },
+      remember: says.stuckPoint,
       nodes: ['cap'],
       segments: [],
     },
     {
-      title: 'The cure',
-      text: 'A new cap with an opening as large as the duct and a flap that moves freely.',
-      todo: 'Guess the air with the cap changed. You have met this run before.',
+      title: says.cure,
+      text: says.cureTold,
+      todo: says.cureTask,
       change: (job) => {
         setCapOpening(job, benchScheme, 'cap', null);
         setCap(job, benchScheme, 'cap', 'wall-flap');
       },
-      ask: { of: 'flow', question: 'How much air gets out with the good cap?' },
-      remember: 'The cheapest large gain on many houses is done from a ladder, with nothing opened up.',
+      ask: { of: 'flow', question: says.cureAsk },
+      remember: says.curePoint,
       nodes: ['cap'],
       segments: [],
     },
   ],
-  range:
-    'Caps are built up from contraction, flap, turn and exit by general coefficients; a measured figure of the very cap is better where there is one. Wind on the wall is not counted. Working outside on a ladder, near gas vents or wiring, is for those who may; where a fuel-burning appliance shares the house, more air out needs air in. Hood and fan are invented: the differences teach, the figures are no promise for a real kitchen.',
+  range: says.limits,
 };
 
 function collarOf(job: { readonly hoods: readonly { readonly collar: unknown }[] }): {

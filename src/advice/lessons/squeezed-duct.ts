@@ -1,7 +1,10 @@
 import { setDuct } from '../../graph/edits/index.ts';
 import { INCH } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { benchJob, benchScheme } from '../lab/bench.ts';
 import type { Lesson, LessonStep } from './lesson.ts';
+
+const says = words.lessons.squeezedDuct;
 
 const squeeze =
   (inches: number, ...legs: readonly string[]): NonNullable<LessonStep['change']> =>
@@ -16,11 +19,11 @@ const all = ['leg-1', 'leg-2', 'leg-3'];
 /** What a smaller diameter does, in a part of the run and in all of it. */
 export const squeezedDuct: Lesson = {
   id: 'squeezed-duct',
-  title: 'Squeezed duct',
-  about: 'A duct smaller than the collar: in one leg, in the whole run, and in one short piece.',
+  title: says.title,
+  about: says.about,
   job: (units) =>
     benchJob(units, {
-      title: 'Invented lesson: squeezed duct',
+      title: says.job,
       legs: [
         [0, 0, 1],
         [2.5, 0, 0],
@@ -31,63 +34,58 @@ export const squeezedDuct: Lesson = {
     }),
   steps: [
     {
-      title: 'The run at its right size',
-      text: 'One gentle turn, and duct as wide as the collar all the way to the wall.',
-      todo: 'Look at the drawing and guess the air that gets out.',
-      ask: { of: 'flow', question: 'How much air gets out at the highest speed?' },
-      remember: 'Duct of the collar’s size is where every comparison starts.',
+      title: says.right,
+      text: says.rightTold,
+      todo: says.rightTask,
+      ask: { of: 'flow', question: says.rightAsk },
+      remember: says.rightPoint,
       nodes: [],
       segments: all,
     },
     {
-      title: 'Squeeze the last leg',
-      text: 'A smaller duct was at hand for the last leg, three quarters as wide. It has little more than half the area, so the same air has to go nearly twice as fast there.',
-      todo: 'Guess the air with the last leg and its cap squeezed.',
+      title: says.lastLeg,
+      text: says.lastLegTold,
+      todo: says.lastLegTask,
       change: squeeze(6, 'leg-3'),
-      ask: { of: 'flow', question: 'How much air gets out now?' },
-      remember:
-        'Loss goes with the square of the velocity, and the area with the square of the diameter: a little narrower is a lot worse.',
+      ask: { of: 'flow', question: says.lastLegAsk },
+      remember: says.lastLegPoint,
       nodes: ['turn-2', 'cap'],
       segments: ['leg-3'],
     },
     {
-      title: 'Squeeze the whole run',
-      text: 'Somebody reduces right at the collar and runs the small duct all the way.',
-      todo: 'Guess the air with the whole run squeezed.',
+      title: says.whole,
+      text: says.wholeTold,
+      todo: says.wholeTask,
       change: squeeze(6, ...all),
-      ask: { of: 'flow', question: 'How much air gets out of the small duct?' },
-      remember:
-        'A duct never goes below the size of the collar: the instructions of hoods say so, and the local code may forbid it.',
+      ask: { of: 'flow', question: says.wholeAsk },
+      remember: says.wholePoint,
       nodes: ['hood'],
       segments: all,
     },
     {
-      title: 'How fast it blows',
-      text: 'The air that is left goes through the small duct faster than it went through the large one. Fast air hisses, and is heard in the kitchen.',
-      todo: 'Narrow the whole run once more, and guess how fast the air now goes where it is fastest.',
+      title: says.fast,
+      text: says.fastTold,
+      todo: says.fastTask,
       change: squeeze(5, ...all),
-      ask: { of: 'velocity', question: 'How fast does the air go where it is fastest?' },
-      remember:
-        'Less air can still be louder air. When a hood hisses and does not draw, look for the narrow place.',
+      ask: { of: 'velocity', question: says.fastAsk },
+      remember: says.fastPoint,
       nodes: [],
       segments: all,
     },
     {
-      title: 'Only one short piece',
-      text: 'The run is wide again but for one piece: the first leg was left small because a wide duct would not pass the cabinet.',
-      todo: 'Guess the air with the first leg alone left squeezed.',
+      title: says.short,
+      text: says.shortTold,
+      todo: says.shortTask,
       change: (job) => {
         const wide = job.hoods[0]?.collar;
         if (wide) setDuct(job, benchScheme, ['leg-2', 'leg-3'], wide);
         squeeze(6, 'leg-1')(job);
       },
-      ask: { of: 'flow', question: 'How much air gets past one squeezed leg?' },
-      remember:
-        'One squeezed place holds back the whole run. A gradual cone softens it; only the full size cures it.',
+      ask: { of: 'flow', question: says.shortAsk },
+      remember: says.shortPoint,
       nodes: ['hood', 'turn-1'],
       segments: ['leg-1'],
     },
   ],
-  range:
-    'Friction is that of clean, straight, airtight galvanized duct; grease, dents and leaks are not counted. Changes of size are cones of the usual angle. The velocity is the mean over the section, and the sound is an estimate that ranks routes. Hood and fan are invented: the differences teach, the figures are no promise for a real kitchen.',
+  range: says.limits,
 };

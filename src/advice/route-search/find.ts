@@ -3,12 +3,15 @@ import type { Job, Vec3 } from '../../graph/document.ts';
 import { fitFindings } from '../../graph/fit.ts';
 import type { Finding } from '../../graph/route.ts';
 import { solveScheme } from '../../graph/solve.ts';
+import { words } from '../../words/index.ts';
 import { axisOf, type GridExit } from './grid.ts';
 import { type Layout, layOut, unitsPerPascal } from './layout.ts';
 import type { RouteQuestion } from './question.ts';
 import { drawRoute, type RouteLine } from './scheme.ts';
 import type { GridRoute } from './search.ts';
 import { searchSeveral } from './several.ts';
+
+const says = words.search.find;
 
 /** A route that was found, drawn, solved and measured against the room. */
 export interface FoundRoute extends RouteLine {
@@ -87,9 +90,7 @@ export async function findRoutes(
 }
 
 function noRoute(unfit: number): string {
-  return unfit > 0
-    ? 'What was found on the grid does not fit the room once drawn. Try a smaller step.'
-    : 'Nothing fits between the blocks. Try a smaller duct, a tighter bend, less clearance, a smaller step, another exit or the whole space.';
+  return unfit > 0 ? says.noFit : says.nothingFits;
 }
 
 /** Lets the page, or the worker's messages, have their turn. */

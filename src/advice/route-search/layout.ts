@@ -3,6 +3,7 @@ import { outsideHalf } from '../../graph/fit/tube.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { solidBlocks } from '../../graph/surroundings.ts';
 import { formatLarge } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import {
   type Axis,
   across,
@@ -29,6 +30,8 @@ import {
   passedBy,
 } from './obstacles.ts';
 import { type Facing, facing, type RouteQuestion } from './question.ts';
+
+const says = words.search.layout;
 
 /** Cells beyond this take more memory than a browser should be asked for. */
 const mostCells = 2_000_000;
@@ -62,9 +65,9 @@ export function layOut(job: Job, question: RouteQuestion): Layout | Unsearchable
   const scheme = schemeOf(job, question.schemeId);
   const hood: Node | undefined = scheme.nodes.find(({ id }) => id === question.hood);
   const data = job.hoods.find(({ id }) => id === hood?.hood);
-  if (!hood || !data) return { reason: 'The hood is not on the sheets of this scheme.' };
+  if (!hood || !data) return { reason: says.noHood };
   const faces = job.exits.filter(({ id }) => question.exits.includes(id));
-  if (faces.length === 0) return { reason: 'No exit is chosen.' };
+  if (faces.length === 0) return { reason: says.noExit };
 
   const collar = hood.at;
   const { duct, material, clearance, step } = question;
@@ -85,8 +88,7 @@ export function layOut(job: Job, question: RouteQuestion): Layout | Unsearchable
   const level = extent.min[2] === extent.max[2] ? extent.min[2] : null;
   const flat = level === null ? size : ([size[0], size[1], 1] as const);
   const cells = flat[0] * flat[1] * flat[2];
-  if (cells > mostCells)
-    return { reason: `The grid has ${formatLarge(cells)} places: choose a larger step.` };
+  if (cells > mostCells) return { reason: says.tooFine(formatLarge(cells)) };
 
   const coordinate = (axis: Axis, index: number): number =>
     axis === 2 && level !== null ? level : collar[axis] + ((low[axis] as number) + index) * step;
@@ -94,15 +96,13 @@ export function layOut(job: Job, question: RouteQuestion): Layout | Unsearchable
   const seeds = seedsOf(room, question, data.collar.shape === 'round' ? data.collar.diameter / 2 : 0);
   if (seeds.length === 0)
     return {
-      reason:
-        'The first bend finds no room behind the collar: something is in the way, or the height is too near to it.',
+      reason: says.noRoom,
     };
   const ways = faces.flatMap((face) => {
     const way = exitOf(room, facing(face, collar), passedBy(face), losses.exit[face.kind]);
     return way ? [{ ...way, face }] : [];
   });
-  if (ways.length === 0)
-    return { reason: 'The duct reaches none of the chosen exits at this size and height.' };
+  if (ways.length === 0) return { reason: says.noReach };
 
   const at = (cell: number): Vec3 => {
     const place = placeOf(flat, cell);
