@@ -4,13 +4,20 @@ import { Runs } from '../explain/Runs.tsx';
 
 /** Columns from which a table is set finer. */
 const MANY = 9;
+/** Rows from which a table may go on to the next page. */
+const LONG = 15;
 
 /** A table whose head stands again on every page that it goes on to. */
 export function Table({ table: { columns, rows, caption, notes } }: { table: SheetTable }) {
   const whole = columns.reduce((sum, { weight }) => sum + weight, 0);
+  const looks = [
+    'paper-table',
+    ...(columns.length > MANY ? ['many'] : []),
+    ...(rows.length < LONG ? ['whole'] : []),
+  ];
   return (
     <>
-      <table className={columns.length > MANY ? 'paper-table many' : 'paper-table'}>
+      <table className={looks.join(' ')}>
         {caption && <caption>{caption}</caption>}
         <colgroup>
           {columns.map(({ id, weight }) => (

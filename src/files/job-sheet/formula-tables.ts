@@ -47,7 +47,7 @@ export function placeWords({ derivation, speed }: Told, { solution, places, legN
   const fitting = outcome.fittings.find(({ id }) => id === at);
   if (fitting) {
     const number = legNumbers.get(fitting.at);
-    const place = number === undefined ? places.node(fitting.at).replace(/ of \d+$/, '') : say.inLeg(number);
+    const place = number === undefined ? places.brief(fitting.at) : say.inLeg(number);
     return sentence(words.jobSheet.route.at(fitting.label, place));
   }
   const booster = outcome.boosters.find(({ node }) => node === at);
@@ -243,17 +243,18 @@ function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf)
         ]
       : []),
   ];
+  const cellOf = ({ values, kind }: InputRow, i: number): SheetCell => {
+    const value = values[i];
+    if (kind !== 'shown' || !value) return number(value?.value);
+    return { text: shownValue(value, subject.units).people, si: value.value };
+  };
+  const width = 2 + Math.max(...rows.flatMap((row) => shown.map((_, i) => cellOf(row, i).text.length)));
   const speedColumn = ({ speed }: Told, i: number): ColumnOf<InputRow> => ({
     id: `speed ${speed ?? ''}`,
     head: speed === null ? say.result : constant ? say.every : speedWords(subject, speed),
     align: 'right',
-    weight: 12,
-    cell: ({ values, kind }) => {
-      const value = values[i];
-      if (kind === 'shown' && value)
-        return { text: shownValue(value, subject.units).people, si: value.value };
-      return number(value?.value);
-    },
+    weight: width,
+    cell: (row) => cellOf(row, i),
   });
   return tableOf(
     `by speed/${first.ref.figure}${first.ref.at === undefined ? '' : `/${first.ref.at}`}`,
@@ -273,7 +274,7 @@ function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf)
         weight: 9,
         cell: ({ refs, kind }) => (kind === 'input' ? numberOf(refs) : ''),
       },
-      { id: 'unit', head: say.unit, weight: 9, cell: ({ input }) => input.unit },
+      { id: 'unit', head: say.unit, weight: 11, cell: ({ input }) => input.unit },
       ...shown.map(speedColumn),
     ],
     { rowId: ({ input, kind }, i) => `${kind} ${i} ${input.symbol}`, total: ({ kind }) => kind === 'result' },

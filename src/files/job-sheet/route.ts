@@ -111,7 +111,7 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
 
 function partWords(row: RouteRow, { designs, places }: Subject): string {
   if (row.kind === 'total') return designs.length > 1 ? say.totalOf(row.design.speed.hoodName) : say.total;
-  const place = (id: string) => places.node(id).replace(/ of \d+$/, '');
+  const place = (id: string) => places.brief(id);
   if (row.kind === 'leg') return say.legTo(place(row.leg.to));
   return row.at === row.leg.id ? sentence(row.label) : say.at(sentence(row.label), place(row.at));
 }

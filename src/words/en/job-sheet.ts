@@ -164,16 +164,28 @@ export const findings = {
 
 export const parts = {
   part: 'Part',
-  quantity: 'Quantity',
-  unit: 'Unit',
+  quantity: 'In the run',
+  buy: 'To buy',
+  weight: 'Weight',
   each: 'Each',
   amount: 'Amount',
-  from: 'Price',
+  from: 'Price list',
   priceFrom: { yours: 'yours', example: 'example', none: 'none' },
   total: 'Sum of the priced parts',
   unpriced: (count: number) =>
-    `${counted(count, { one: 'line', other: 'lines' })} without a price ${count === 1 ? 'is' : 'are'} not in the sum.`,
+    `${counted(count, { one: 'line', other: 'lines' })} without a price left out of the sum.`,
+  weighs: (weight: string, unweighed: number) =>
+    `All of it weighs ${weight}${unweighed > 0 ? `, without ${counted(unweighed, { one: 'line', other: 'lines' })} whose weight is not known` : ''}.`,
+  duct: (run: string, bought: string, waste: string) =>
+    `Straight duct: ${run} in the run, ${bought} to buy, ${waste} of it waste.`,
   empty: 'Nothing to buy yet: no duct is drawn in this scheme.',
+  cutting: 'Cutting plan',
+  plan: (what: string, count: number, length: string, waste: string, proved: boolean) =>
+    `${what}: ${count} × ${length}, ${waste} waste${proved ? ', the fewest lengths there can be' : ''}`,
+  bar: 'Length',
+  pieces: 'Pieces, longest first, and the legs that they come to lie in',
+  left: 'Left over',
+  piece: (length: string, legs: string) => `${length} (leg ${legs})`,
 };
 
 export const signatures = {
