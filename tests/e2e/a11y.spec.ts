@@ -163,6 +163,7 @@ const advice: readonly Place[] = [
   },
   command('Parts and prices', '[role="dialog"] tfoot'),
   command('Save a drawing', '[role="dialog"] .drawing-preview canvas'),
+  command('Job sheet (PDF)', '[role="dialog"] .sheet-choices [type="date"]'),
   command('Rules and limits', '[role="dialog"] .rule-list input'),
   command('Settings', '[role="dialog"].settings [role="radiogroup"]'),
   {
@@ -306,6 +307,7 @@ for (const [name, role, close] of [
   ['Compare schemes', 'dialog', null],
   ['Parts and prices', 'dialog', null],
   ['Rules and limits', 'dialog', null],
+  ['Job sheet (PDF)', 'dialog', null],
   ['Bend lab', 'dialog', null],
   ['Find a fault', 'complementary', 'Close'],
   ['Find a route', 'complementary', 'Close'],

@@ -54,7 +54,7 @@ export async function readPdf(
   readonly outline: readonly string[];
   readonly info: Record<string, unknown>;
 }> {
-  const task = pdfjs.getDocument({ data: bytes.slice(), verbosity: pdfjs.VerbosityLevel.ERRORS });
+  const task = pdfjs.getDocument({ data: Uint8Array.from(bytes), verbosity: pdfjs.VerbosityLevel.ERRORS });
   const file = await task.promise;
   const pages: ReadPage[] = [];
   for (let i = 1; i <= file.numPages; i += 1) pages.push(await readPage(await file.getPage(i), strokes));

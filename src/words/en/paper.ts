@@ -56,7 +56,7 @@ export const command = {
 };
 
 export const dialog = {
-  title: 'Job sheet as PDF',
+  title: 'Job sheet (PDF)',
   paper: 'Paper',
   papers: { a4: 'A4', letter: 'Letter' },
   date: 'Date on the sheet',
