@@ -22,8 +22,9 @@ const says = words.shell.topBar;
 const groups = [
   ['file.new', 'file.template', 'file.open', 'file.jobs'],
   ['file.save', 'file.saveAs', 'file.versions', 'file.saveTemplate'],
-  ['file.print', 'file.jobSheet', 'file.drawing'],
+  ['file.print', 'file.jobSheet', 'file.drawing', 'file.share'],
   ['file.underlay', 'file.example', 'view.lab', 'view.lessons'],
+  ['view.guide', 'view.help'],
 ].map((ids) => ids.map(commandById));
 
 /** Jobs that the menu offers to go back to. */
@@ -60,6 +61,7 @@ export function FileMenu() {
               <CommandItem key={command.id} command={command} />
             ))}
           </MenuSection>
+          {recent.length > 0 && <Separator />}
           {recent.length > 0 && (
             <MenuSection>
               <Header>{words.jobs.commands.recent}</Header>

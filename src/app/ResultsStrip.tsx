@@ -1,6 +1,8 @@
+import { Button } from 'react-aria-components';
 import type { SpeedResult } from '../graph/solution.ts';
 import { words } from '../words/index.ts';
-import { useBoard } from './context.ts';
+import { commandById } from './commands.ts';
+import { useApp, useBoard } from './context.ts';
 import { Cautions } from './strip/Cautions.tsx';
 import { Needed } from './strip/Needed.tsx';
 import { SpeedCard } from './strip/SpeedCard.tsx';
@@ -41,11 +43,17 @@ function commonReason(speeds: readonly SpeedResult[]): string | null {
 }
 
 function Estimate() {
+  const app = useApp();
   return (
     <div className="estimate">
       <Needed />
       <p>{says.estimate}</p>
-      <Cautions />
+      <div className="estimate-more">
+        <Cautions />
+        <Button className="text-button" onPress={() => commandById('view.help').run(app)}>
+          {words.help.view.title}
+        </Button>
+      </div>
     </div>
   );
 }

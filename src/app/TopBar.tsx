@@ -28,7 +28,6 @@ export function TopBar() {
         <ThemeButton />
         <CommandButton id="view.settings" icon="settings" />
         <CommandButton id="view.find" icon="search" />
-        <CommandButton id="view.help" icon="help" />
       </div>
     </header>
   );

@@ -72,13 +72,6 @@ const drawings = {
   undo: <path d="M7 4 3 8l4 4M3 8h8.5a4.5 4.5 0 0 1 0 9H8" />,
   redo: <path d="m13 4 4 4-4 4M17 8H8.5a4.5 4.5 0 0 0 0 9H12" />,
   file: <path d="M5 2.5h6.5l4 4V17.5H5zM11.5 2.5v4h4" />,
-  help: (
-    <>
-      <circle cx="10" cy="10" r="7.2" />
-      <path d="M7.8 8a2.2 2.2 0 1 1 3.4 1.8c-.8.5-1.2.9-1.2 1.8v.2" />
-      <path d="M10 14.2v.1" />
-    </>
-  ),
   search: (
     <>
       <circle cx="8.5" cy="8.5" r="5" />

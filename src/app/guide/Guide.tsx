@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { BoardState } from '../../canvas/board.ts';
 import { words } from '../../words/index.ts';
@@ -7,7 +7,7 @@ import { useApp, useUi } from '../context.ts';
 import { Marked } from '../Marked.tsx';
 import { beside } from './beside.ts';
 import { endGuide } from './guide.ts';
-import { type Place, steps } from './steps.ts';
+import { type Place, type Side, steps } from './steps.ts';
 import './guide.css';
 
 const says = words.guide.card;
@@ -28,7 +28,7 @@ function Card({ at }: { at: number }) {
   const step = steps[at];
   const card = useRef<HTMLElement>(null);
   const place = useFollowed(at);
-  const spot = useBeside(card, place);
+  const spot = useBeside(card, place, step?.side);
   const { title, text } = step ? words.guide.steps[step.id] : words.guide.last;
 
   useEffect(() => {
@@ -139,13 +139,13 @@ function same(a: Place | null, b: Place | null): boolean {
 }
 
 /** Where the card stands: beside what it is about. */
-function useBeside(card: React.RefObject<HTMLElement | null>, place: Place | null) {
+function useBeside(card: RefObject<HTMLElement | null>, place: Place | null, side: Side | undefined) {
   const [spot, setSpot] = useState({ left: 0, top: 0 });
   useLayoutEffect(() => {
     const box = card.current;
     if (!box) return;
     const size = { width: box.offsetWidth, height: box.offsetHeight };
-    setSpot(beside(place, size, { width: window.innerWidth, height: window.innerHeight }));
-  }, [card, place]);
+    setSpot(beside(place, size, { width: window.innerWidth, height: window.innerHeight }, side));
+  }, [card, place, side]);
   return spot;
 }

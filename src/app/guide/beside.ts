@@ -1,4 +1,4 @@
-import type { Place } from './steps.ts';
+import type { Place, Side } from './steps.ts';
 
 interface Size {
   readonly width: number;
@@ -9,26 +9,31 @@ interface Size {
 const GAP = 16;
 
 /**
- * Where a card stands in a window without covering what it is about: above, below, to the right or to the
- * left of it, the first that has room; near the lower left corner where none has, or nothing is marked. px
+ * Where a card stands in a window without covering what it is about: on the side that is wished for, or the
+ * first that has room; near the lower left corner where none has, or nothing is marked. px
  */
-export function beside(place: Place | null, card: Size, window: Size): { left: number; top: number } {
+export function beside(
+  place: Place | null,
+  card: Size,
+  window: Size,
+  wished: Side = 'above',
+): { left: number; top: number } {
   const within = (value: number, size: number, room: number) =>
     Math.max(GAP, Math.min(value, room - size - GAP));
   const corner = { left: 3 * GAP + 16, top: within(window.height, card.height, window.height - 140) };
   if (!place) return corner;
-  const left = within(place.left, card.width, window.width);
+  const left = within(place.left + place.width - card.width, card.width, window.width);
   const top = within(place.top + place.height / 2 - card.height / 2, card.height, window.height);
-  const spots = [
-    { left, top: place.top - card.height - GAP },
-    { left, top: place.top + place.height + GAP },
-    { left: place.left + place.width + GAP, top },
-    { left: place.left - card.width - GAP, top },
-  ];
+  const spots = {
+    above: { left, top: place.top - card.height - GAP },
+    below: { left, top: place.top + place.height + GAP },
+    right: { left: place.left + place.width + GAP, top },
+    left: { left: place.left - card.width - GAP, top },
+  };
   const fits = (spot: { left: number; top: number }) =>
     spot.left >= GAP / 2 &&
     spot.top >= GAP / 2 &&
     spot.left + card.width <= window.width - GAP / 2 &&
     spot.top + card.height <= window.height - GAP / 2;
-  return spots.find(fits) ?? corner;
+  return [spots[wished], ...Object.values(spots)].find(fits) ?? corner;
 }

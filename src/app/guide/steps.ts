@@ -12,8 +12,12 @@ export interface Place {
   readonly height: number;
 }
 
+export type Side = 'above' | 'below' | 'left' | 'right';
+
 export interface GuideStep {
   readonly id: keyof typeof words.guide.steps;
+  /** Where the card stands if it has room there. */
+  readonly side: Side;
   /** Readies the desk, so that what is shown is there. */
   begin?(app: App): void;
   /** Where the real thing stands now; `null` while it is not on the screen. */
@@ -65,11 +69,13 @@ const radii = ({ solution }: BoardState) =>
 export const steps: readonly GuideStep[] = [
   {
     id: 'strip',
+    side: 'above',
     place: () => elementPlace('.strip .speed-cards'),
     done: ({ board }, from) => board.getState().speed !== from.speed,
   },
   {
     id: 'turn',
+    side: 'right',
     begin: ({ board }) => board.set({ tool: 'select' }),
     place: turnPlace,
     done: ({ board }) => {
@@ -79,6 +85,7 @@ export const steps: readonly GuideStep[] = [
   },
   {
     id: 'radius',
+    side: 'right',
     begin: ({ ui }) => ui.setState({ panel: 'selected' }),
     place: turnPlace,
     done: ({ board }, from) => {
@@ -88,11 +95,13 @@ export const steps: readonly GuideStep[] = [
   },
   {
     id: 'undo',
+    side: 'below',
     place: () => elementPlace('.top-bar [role="toolbar"] button'),
     done: ({ board }, from) => board.getState().job !== from.job,
   },
   {
     id: 'proposal',
+    side: 'left',
     begin: ({ ui }) => ui.setState({ panel: 'proposals' }),
     place: () => elementPlace('[data-proposal]'),
     done: ({ board }, from) => {
@@ -102,11 +111,13 @@ export const steps: readonly GuideStep[] = [
   },
   {
     id: 'figure',
+    side: 'above',
     place: () => elementPlace('.speed-card[data-chosen] [data-explain="flow"]'),
     during: () => document.querySelector('.explain-dialog') !== null,
   },
   {
     id: 'scheme',
+    side: 'below',
     place: () => elementPlace('.scheme-tabs [role="radiogroup"]'),
     done: ({ board }, from) => board.getState().schemeId !== from.schemeId,
   },

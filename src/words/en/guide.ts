@@ -27,7 +27,7 @@ export const steps = {
   radius: {
     title: 'Make it gentler',
     text: `The panel tells the loss of the turn. ${strong('Drag the round grip')} inside the bend, away from the corner, or type a larger r/D in the panel, and watch the strip.`,
-    keys: 'on the sheet press R, type 2 and press Enter.',
+    keys: 'on the sheet press R, type 2D and press Enter.',
   },
   undo: {
     title: 'Nothing is lost',
