@@ -1,5 +1,8 @@
 import type * as z from 'zod';
+import { words } from '../words/index.ts';
 import { type Problem, pathOf } from './problem.ts';
+
+const says = words.fileProblems.value;
 
 type Issue = z.core.$ZodIssue;
 
@@ -29,46 +32,45 @@ export function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function messageOf(issue: Issue, value: unknown): string {
-  if (value === undefined) return 'is missing';
+  if (value === undefined) return says.missing;
   switch (issue.code) {
     case 'invalid_type':
-      return `must be ${articled(issue.expected)}, not ${kindOf(value)}`;
+      return says.wrongKind(articled(issue.expected), kindOf(value));
     case 'invalid_value':
-      return `must be one of ${issue.values.map((v) => JSON.stringify(v)).join(', ')}, not ${shown(value)}`;
+      return says.notOneOf(issue.values.map((v) => JSON.stringify(v)).join(', '), shown(value));
     case 'invalid_union':
-      return `must be of a known kind, not ${shown(value)}`;
+      return says.unknownKind(shown(value));
     case 'too_big':
-      return `must be at most ${issue.maximum}${unitOf(issue.origin)}${given(issue.origin, value)}`;
+      return bound(says.atMost, issue.origin, String(issue.maximum), value);
     case 'too_small':
-      if (issue.inclusive === false) return `must be more than ${issue.minimum}${given(issue.origin, value)}`;
-      return `must be at least ${issue.minimum}${unitOf(issue.origin)}${given(issue.origin, value)}`;
+      if (issue.inclusive === false)
+        return issue.origin === 'number'
+          ? says.moreThan.number(String(issue.minimum), String(value))
+          : says.moreThan.plain(String(issue.minimum));
+      return bound(says.atLeast, issue.origin, String(issue.minimum), value);
     default:
-      return typeof value === 'number' ? `${issue.message}, not ${value}` : issue.message;
+      return typeof value === 'number' ? says.notBut(issue.message, String(value)) : issue.message;
   }
 }
 
 function articled(expected: string): string {
-  if (expected === 'int') return 'a whole number';
-  if (expected === 'string') return 'text';
-  if (expected === 'tuple' || expected === 'array') return 'a list';
-  return /^[aeiou]/.test(expected) ? `an ${expected}` : `a ${expected}`;
+  if (expected === 'int') return says.wholeNumber;
+  if (expected === 'string') return says.text;
+  if (expected === 'tuple' || expected === 'array') return says.list;
+  return says.withArticle(expected);
 }
 
 function kindOf(value: unknown): string {
   if (value === null) return 'null';
-  if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'string') return 'text';
+  if (Array.isArray(value)) return says.list;
+  if (typeof value === 'string') return says.text;
   return articled(typeof value);
 }
 
-function unitOf(origin: string): string {
-  if (origin === 'string') return ' characters long';
-  if (origin === 'array' || origin === 'tuple') return ' entries long';
-  return '';
-}
-
-function given(origin: string, value: unknown): string {
-  return origin === 'number' ? `, not ${String(value)}` : '';
+function bound(said: typeof says.atMost, origin: string, limit: string, value: unknown): string {
+  if (origin === 'number') return said.number(limit, String(value));
+  if (origin === 'string') return said.characters(limit);
+  return origin === 'array' || origin === 'tuple' ? said.entries(limit) : said.plain(limit);
 }
 
 function shown(value: unknown): string {

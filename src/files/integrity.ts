@@ -9,6 +9,9 @@ import {
   inlineParts,
   materials,
 } from '../hydraulics/catalogue.ts';
+import { words } from '../words/index.ts';
+
+const says = words.fileProblems.integrity;
 
 /** Something that the schema cannot see: a name that leads nowhere, an id used twice. */
 export interface Fault {
@@ -54,9 +57,9 @@ function twice(rows: { id: string }[], path: string): Fault[] {
     ids.add(fresh);
     faults.push({
       path: `${path}[${i}].id`,
-      message: `the id "${row.id}" is used twice`,
+      message: says.twice(row.id),
       repair: {
-        message: `the id "${row.id}" was used twice; this one is now "${fresh}"`,
+        message: says.renamed(row.id, fresh),
         apply: () => {
           row.id = fresh;
         },
@@ -78,8 +81,7 @@ function hoodFaults(hood: Hood, path: string): Fault[] {
   return hood.speeds.flatMap((speed, i) => {
     const at = `${path}.speeds[${i}]`;
     const faults = speedFaults(speed, hood, at);
-    if (names.has(speed.name))
-      faults.push({ path: `${at}.name`, message: `two speeds are called "${speed.name}"` });
+    if (names.has(speed.name)) faults.push({ path: `${at}.name`, message: says.sameName(speed.name) });
     names.add(speed.name);
     return faults;
   });
@@ -91,8 +93,9 @@ function speedFaults(speed: FanSpeed, hood: Hood, path: string): Fault[] {
   const given = waysToGiveASpeed.filter((way) => speed[way] !== undefined);
   const faults: Fault[] = [];
   if (given.length !== 1) {
-    const found = given.length === 0 ? 'none is' : `${given.join(' and ')} are`;
-    faults.push({ path, message: `needs exactly one of ${waysToGiveASpeed.join(', ')}; ${found} given` });
+    const ways = waysToGiveASpeed.join(', ');
+    const message = given.length === 0 ? says.noneGiven(ways) : says.severalGiven(ways, given.join(says.and));
+    faults.push({ path, message });
   }
   const points = speed.curve ?? speed.certified ?? [];
   const falling = points.findIndex((point, i) => i > 0 && point[0] <= (points[i - 1]?.[0] ?? 0));
@@ -100,13 +103,13 @@ function speedFaults(speed: FanSpeed, hood: Hood, path: string): Fault[] {
     const way = speed.curve ? 'curve' : 'certified';
     faults.push({
       path: `${path}.${way}[${falling}]`,
-      message: 'the flow must be more than at the point before',
+      message: says.mustRise,
     });
   }
   if (speed.scaledFrom && !reachesACurve(speed, hood)) {
     faults.push({
       path: `${path}.scaledFrom.speed`,
-      message: `no speed "${speed.scaledFrom.speed}" of this hood that leads to a curve`,
+      message: says.noSpeed(speed.scaledFrom.speed),
     });
   }
   return faults;
@@ -130,9 +133,9 @@ function boxFaults(box: Box, path: string): Fault[] {
   return [
     {
       path: `${path}.min`,
-      message: 'must be below "max" in every direction',
+      message: says.mustBeBelow,
       repair: {
-        message: 'the corners were the wrong way round and are exchanged',
+        message: says.exchanged,
         apply: () => {
           box.min = low;
           box.max = high;
@@ -148,10 +151,9 @@ function underlayFaults(job: Job): Fault[] {
     return [
       {
         path: `underlays[${i}].image`,
-        message: 'must hold the picture itself (data:image/…); nothing is fetched from elsewhere',
+        message: says.mustHold,
         repair: {
-          message:
-            'the underlay was dropped: it does not hold its picture, and nothing is fetched from elsewhere',
+          message: says.underlayDropped,
           apply: () => {
             job.underlays = job.underlays.filter((other) => other !== underlay);
           },
@@ -199,14 +201,13 @@ function dimensionFaults(
     if (end === undefined) return [];
     const place = dimension[end];
     const follows = 'box' in place ? 'box' : 'node';
-    const why =
-      'box' in place ? `no block or exit "${place.box}"` : `no node "${'node' in place ? place.node : ''}"`;
+    const why = 'box' in place ? says.noBlock(place.box) : says.noNode('node' in place ? place.node : '');
     return [
       {
         path: `${path}.dimensions[${i}].${end}.${follows}`,
         message: why,
         repair: {
-          message: `the dimension "${dimension.id}" was dropped: ${why}`,
+          message: says.dimensionDropped(dimension.id, why),
           apply: () => {
             scheme.dimensions = (scheme.dimensions ?? []).filter((other) => other !== dimension);
           },
@@ -223,9 +224,9 @@ function nodeFaults(node: Node, path: string, hoodIds: ReadonlySet<string>): Fau
   ];
   for (const key of ['hood', 'fan'] as const) {
     const id = node[key];
-    if (node.role === key && id === undefined) faults.push({ path: `${path}.${key}`, message: 'is missing' });
+    if (node.role === key && id === undefined) faults.push({ path: `${path}.${key}`, message: says.missing });
     if (id !== undefined && !hoodIds.has(id))
-      faults.push({ path: `${path}.${key}`, message: `no hood "${id}"` });
+      faults.push({ path: `${path}.${key}`, message: says.noHood(id) });
   }
   return faults;
 }
@@ -237,7 +238,7 @@ function segmentFaults(
   nodeIds: ReadonlySet<string>,
 ): Fault[] {
   const drop = (why: string): NonNullable<Fault['repair']> => ({
-    message: `the segment "${segment.id}" was dropped: ${why}`,
+    message: says.segmentDropped(segment.id, why),
     apply: () => {
       scheme.segments = scheme.segments.filter((other) => other !== segment);
     },
@@ -245,23 +246,23 @@ function segmentFaults(
   const faults: Fault[] = [];
   const lost = (['from', 'to'] as const).find((end) => !nodeIds.has(segment[end]));
   if (lost !== undefined) {
-    const why = `no node "${segment[lost]}"`;
+    const why = says.noNode(segment[lost]);
     faults.push({ path: `${path}.${lost}`, message: why, repair: drop(why) });
   } else if (segment.from === segment.to) {
-    const why = `it begins and ends at the same node "${segment.to}"`;
+    const why = says.sameEnds(segment.to);
     faults.push({ path: `${path}.to`, message: why, repair: drop(why) });
   }
   faults.push(...known('material', segment.material, `${path}.material`, findMaterial, materials));
   segment.fittings?.forEach((part, i) => {
     const at = `${path}.fittings[${i}]`;
     if (part.kind !== 'user') faults.push(...known('part', part.kind, `${at}.kind`, findInline, inlineParts));
-    else if (part.user === undefined) faults.push({ path: `${at}.user`, message: 'is missing' });
+    else if (part.user === undefined) faults.push({ path: `${at}.user`, message: says.missing });
   });
   return faults;
 }
 
 function known(
-  what: string,
+  what: keyof typeof says.kinds,
   id: string | undefined,
   path: string,
   find: (id: string) => unknown,
@@ -269,5 +270,5 @@ function known(
 ): Fault[] {
   if (id === undefined || find(id) !== undefined) return [];
   const ids = rows.map((row) => row.id).join(', ');
-  return [{ path, message: `no ${what} "${id}" in the catalogue (there are: ${ids})` }];
+  return [{ path, message: says.notInCatalogue(says.kinds[what], id, ids) }];
 }

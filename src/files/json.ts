@@ -1,3 +1,7 @@
+import { words } from '../words/index.ts';
+
+const says = words.fileProblems.json;
+
 export type JsonResult =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly line: number; readonly column: number; readonly message: string };
@@ -20,7 +24,7 @@ export function parseJson(text: string): JsonResult {
       ok: false,
       line: before.split('\n').length,
       column: fault.offset - lineStart + 1,
-      message: `expected ${fault.expected}, found ${nameOf(body, fault)}`,
+      message: says.expected(fault.expected, nameOf(body, fault)),
     };
   }
 }
@@ -30,8 +34,8 @@ interface Fault {
   readonly expected: string;
 }
 
-const aName = 'a name in double quotes';
-const aValue = 'a value';
+const aName = says.name;
+const aValue = says.value;
 
 const space = /[ \t\n\r]*/y;
 const escaped = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
@@ -81,12 +85,11 @@ export function findFault(text: string): Fault | null {
     take(space);
     const inside = open.at(-1);
     if (expecting === 'next') {
-      if (inside === undefined)
-        return at === text.length ? null : { offset: at, expected: 'the end of the file' };
+      if (inside === undefined) return at === text.length ? null : { offset: at, expected: says.end };
       const close = inside === '{' ? '}' : ']';
       if (takeChar(',')) expecting = inside === '{' ? 'key' : 'value';
       else if (takeChar(close)) open.pop();
-      else return { offset: at, expected: `"," or "${close}"` };
+      else return { offset: at, expected: says.commaOr(close) };
     } else if (expecting === 'key' || expecting === 'first key') {
       if (expecting === 'first key' && takeChar('}')) {
         open.pop();
@@ -116,8 +119,8 @@ export function findFault(text: string): Fault | null {
 
 function nameOf(text: string, { offset, expected }: Fault): string {
   const char = text[offset];
-  if (char === undefined) return 'the end of the file';
+  if (char === undefined) return says.end;
   if (char !== '"') return JSON.stringify(char);
   const stringIsWelcome = expected === aValue || expected === aName;
-  return stringIsWelcome ? 'a string that is not closed or holds a bad escape' : 'text';
+  return stringIsWelcome ? says.openString : says.text;
 }

@@ -1,4 +1,7 @@
+import { words } from '../words/index.ts';
 import type { Problem } from './problem.ts';
+
+const says = words.fileProblems.version;
 
 /** The version that this program writes. */
 export const currentVersion = 1;
@@ -36,26 +39,21 @@ export function migrate(
   steps: ReadonlyMap<number, Migration> = migrations,
 ): Migrated {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    return refuse('', 'this is not a Gentlebend job: the file holds no object');
+    return refuse('', says.noObject);
   }
   let raw = value as Record<string, unknown>;
-  if (raw.format !== 'gentlebend')
-    return refuse('format', 'this is not a Gentlebend job (expected "gentlebend")');
+  if (raw.format !== 'gentlebend') return refuse('format', says.otherFormat);
   const from = raw.version;
   if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) {
-    return refuse('version', 'must be a whole number from 1');
+    return refuse('version', says.wholeNumber);
   }
   if (from > target) {
-    return refuse(
-      'version',
-      `the file is of version ${from} and this program reads up to version ${target}; open it with a newer Gentlebend`,
-    );
+    return refuse('version', says.newer(from, target));
   }
   const changes: string[] = [];
   for (let version = from; version < target; version += 1) {
     const migration = steps.get(version);
-    if (migration === undefined)
-      return refuse('version', `no way is known from version ${version} to ${version + 1}`);
+    if (migration === undefined) return refuse('version', says.noWay(version, version + 1));
     raw = { ...migration.step(raw), version: version + 1 };
     changes.push(...migration.changes);
   }

@@ -1,10 +1,13 @@
 import { type Job, job as jobSchema } from '../graph/document.ts';
+import { words } from '../words/index.ts';
 import { explain } from './explain.ts';
 import { faultsOf } from './integrity.ts';
 import { parseJson } from './json.ts';
 import { currentVersion, migrate } from './migrate.ts';
 import type { Problem, Repair } from './problem.ts';
 import { repairRaw, unknownKeys } from './repair.ts';
+
+const says = words.fileProblems.read;
 
 export type ReadResult =
   | { readonly ok: true; readonly job: Job; readonly repairs: readonly Repair[] }
@@ -24,15 +27,15 @@ export function readJob(text: string, options: ReadOptions = {}): ReadResult {
   const mend = options.repair ?? true;
   const json = parseJson(text);
   if (!json.ok) {
-    const place = `line ${json.line}, column ${json.column}`;
-    return refuse([{ path: '', message: `this is not a job file: ${place}: ${json.message}` }]);
+    const place = says.place(json.line, json.column);
+    return refuse([{ path: '', message: says.notAJob(place, json.message) }]);
   }
   const migrated = migrate(json.value);
   if (!migrated.ok) return refuse([migrated.problem]);
   const { raw } = migrated;
   const repairs: Repair[] = [];
   if (migrated.from < currentVersion) {
-    repairs.push({ path: 'version', message: `brought from version ${migrated.from} to ${currentVersion}` });
+    repairs.push({ path: 'version', message: says.brought(migrated.from, currentVersion) });
     repairs.push(...migrated.changes.map((message) => ({ path: 'version', message })));
   }
 

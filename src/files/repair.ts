@@ -1,6 +1,9 @@
 import type * as z from 'zod';
+import { words } from '../words/index.ts';
 import { valueAt } from './explain.ts';
 import { pathOf, type Repair } from './problem.ts';
+
+const says = words.fileProblems.repair;
 
 type Issue = z.core.$ZodIssue;
 
@@ -19,7 +22,7 @@ export function repairRaw(raw: Record<string, unknown>, issues: readonly Issue[]
     if (top !== 'underlays' || typeof index !== 'number') return null;
     if (!dropped.has(index)) {
       dropped.add(index);
-      repairs.push({ path: `underlays[${index}]`, message: 'the underlay was dropped: it cannot be read' });
+      repairs.push({ path: `underlays[${index}]`, message: says.underlayDropped });
     }
   }
   if (dropped.size > 0) {
@@ -35,7 +38,7 @@ function clampOpacity(raw: unknown, issue: Issue, repairs: Repair[]): boolean {
     return false;
   const clamped = Math.min(1, Math.max(0, value));
   put(raw, issue.path, clamped);
-  repairs.push({ path: pathOf(issue.path), message: `${value} is outside 0 to 1 and is now ${clamped}` });
+  repairs.push({ path: pathOf(issue.path), message: says.clamped(value, clamped) });
   return true;
 }
 
@@ -47,7 +50,7 @@ function cutText(raw: unknown, issue: Issue, repairs: Repair[]): boolean {
   if (issue.code !== 'too_big' || typeof value !== 'string' || key === undefined || !freeTexts.has(key))
     return false;
   put(raw, issue.path, value.slice(0, Number(issue.maximum)));
-  repairs.push({ path: pathOf(issue.path), message: `the text was cut to ${issue.maximum} characters` });
+  repairs.push({ path: pathOf(issue.path), message: says.cut(String(issue.maximum)) });
   return true;
 }
 
@@ -69,7 +72,7 @@ export function unknownKeys(raw: unknown, parsed: unknown, path: readonly Proper
   return Object.keys(raw).flatMap((key) =>
     Object.hasOwn(parsed, key)
       ? unknownKeys(raw[key], parsed[key], [...path, key])
-      : [{ path: pathOf([...path, key]), message: 'is not part of the format and was left out' }],
+      : [{ path: pathOf([...path, key]), message: says.leftOut }],
   );
 }
 

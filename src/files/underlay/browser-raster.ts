@@ -1,4 +1,7 @@
+import { words } from '../../words/index.ts';
 import type { Canvas, Decoded, Raster } from './raster.ts';
+
+const says = words.underlayFiles.raster;
 
 /** Pictures by means of the browser. */
 export const browserRaster: Raster = {
@@ -18,8 +21,7 @@ function newCanvas(width: number, height: number): Canvas {
     height,
     encode: (type, quality) =>
       new Promise((resolve, reject) => {
-        const done = (blob: Blob | null) =>
-          blob ? resolve(blob) : reject(new Error('the browser has no memory for a picture of this size'));
+        const done = (blob: Blob | null) => (blob ? resolve(blob) : reject(new Error(says.noMemory)));
         element.toBlob(done, type, quality);
       }),
   };
@@ -51,7 +53,7 @@ function decoded(source: CanvasImageSource, width: number, height: number, close
     onto(across, down, white) {
       const canvas = newCanvas(across, down);
       const pen = canvas.element.getContext('2d');
-      if (!pen) throw new Error('the browser gives no surface to paint on');
+      if (!pen) throw new Error(says.noSurface);
       pen.imageSmoothingQuality = 'high';
       if (white) {
         pen.fillStyle = '#ffffff';

@@ -1,3 +1,4 @@
+import { language } from '../../words/index.ts';
 import { browserRaster } from './browser-raster.ts';
 import type { DrawnDxf } from './dxf.ts';
 import { Refused } from './picture.ts';
@@ -28,7 +29,10 @@ export const browserTools: SourceTools = {
 };
 
 function drawn(kind: 'svg' | 'dxf', text: string, signal?: AbortSignal): Promise<unknown> {
-  const worker = new Worker(new URL('./draw.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('./draw.worker.ts', import.meta.url), {
+    type: 'module',
+    name: language,
+  });
   return new Promise((resolve, reject) => {
     signal?.addEventListener('abort', () => reject(signal.reason));
     worker.onmessage = ({ data }: MessageEvent<Answer>) => {

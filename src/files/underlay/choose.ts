@@ -1,7 +1,10 @@
 import { fileOpen } from 'browser-fs-access';
+import { words } from '../../words/index.ts';
+
+const says = words.underlayFiles.choose;
 
 const kind = {
-  description: 'Picture, PDF or DXF',
+  description: says.kinds,
   extensions: ['.png', '.jpg', '.jpeg', '.svg', '.pdf', '.dxf'],
   mimeTypes: ['image/png', 'image/jpeg', 'image/svg+xml', 'application/pdf', 'image/vnd.dxf'],
   id: 'gentlebend-underlay',

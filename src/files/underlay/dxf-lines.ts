@@ -15,6 +15,7 @@ import type {
   ISplineEntity,
   ITextEntity,
 } from 'dxf-parser';
+import { words } from '../../words/index.ts';
 import { Refused } from './picture.ts';
 import {
   type Affine,
@@ -26,6 +27,8 @@ import {
   same,
   splinePoints,
 } from './plane.ts';
+
+const says = words.underlayFiles.dxfLines;
 
 export interface Words {
   readonly at: Point;
@@ -64,10 +67,7 @@ export function flatten(dxf: IDxf): FlatDrawing {
   };
   const add = (chain: readonly Point[], place: Affine) => {
     points += chain.length;
-    if (points > MOST_POINTS)
-      throw new Refused(
-        'The DXF holds more lines than a sheet can show. Export only the floor that matters, or a PDF of it.',
-      );
+    if (points > MOST_POINTS) throw new Refused(says.tooMany);
     if (chain.length > 1) lines.push(chain.map((point) => placed(point, place)));
   };
   const write = (text: Words, place: Affine) => {

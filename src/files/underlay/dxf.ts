@@ -1,8 +1,11 @@
 import type { IDxf } from 'dxf-parser';
+import { words } from '../../words/index.ts';
 import { type FlatDrawing, flatten } from './dxf-lines.ts';
 import { Refused, VECTOR_SIDE } from './picture.ts';
 import type { Point } from './plane.ts';
 import { escaped } from './svg.ts';
+
+const says = words.underlayFiles.dxf;
 
 /** Metres in the units of `$INSUNITS`, by their numbers in the DXF reference. */
 const units: Readonly<Record<number, number>> = {
@@ -45,15 +48,11 @@ const EM = 1.39;
 
 /** A DXF drawing as a picture of lines with a known scale. Refuses what cannot be read or holds no lines. */
 export function drawDxf(text: string, parse: ParseDxf): DrawnDxf {
-  if (text.startsWith('AutoCAD Binary DXF'))
-    throw new Refused('This is a binary DXF, which is not read. Save it again as ASCII DXF.');
+  if (text.startsWith('AutoCAD Binary DXF')) throw new Refused(says.binary);
   const dxf = parsed(text, parse);
   const drawing = flatten(dxf);
   const bounds = boundsOf(drawing);
-  if (!bounds)
-    throw new Refused(
-      'The DXF holds no lines in its model space. Export what is in it there, or a PDF of the sheet.',
-    );
+  if (!bounds) throw new Refused(says.noLines);
   const { unit, assumed } = unitOf(dxf);
   const [minX, minY, maxX, maxY] = bounds;
   const longer = Math.max(maxX - minX, maxY - minY);
@@ -86,10 +85,9 @@ function parsed(text: string, parse: ParseDxf): IDxf {
     dxf = parse(text);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw new Refused(`The DXF cannot be read (${why}). Save it again as ASCII DXF, or export a PDF.`);
+    throw new Refused(says.unreadable(why));
   }
-  if (!dxf?.entities)
-    throw new Refused('The DXF has no drawing in it. Save it again as ASCII DXF, or export a PDF.');
+  if (!dxf?.entities) throw new Refused(says.nothing);
   return dxf;
 }
 

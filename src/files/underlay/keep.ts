@@ -1,5 +1,9 @@
+import { formatNumber } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { dataUrl, MAX_BYTES, MAX_PIXELS, Refused } from './picture.ts';
 import type { Canvas, Decoded } from './raster.ts';
+
+const says = words.underlayFiles.keep;
 
 export interface Kept {
   readonly image: string;
@@ -14,9 +18,7 @@ export async function keepFile(blob: Blob, decoded: Decoded, signal?: AbortSigna
     return { image: await urlOf(blob), size: [width, height], notes: [] };
   const { canvas, smaller } = await fitting(decoded, signal);
   const size: [number, number] = [canvas.width, canvas.height];
-  const notes = [
-    `The file has ${megabytes(blob.size)} and ${width} × ${height} pixels; the job keeps ${megabytes(smaller.size)} and ${size[0]} × ${size[1]}, as JPEG.`,
-  ];
+  const notes = [says.kept(megabytes(blob.size), width, height, megabytes(smaller.size), size[0], size[1])];
   return { image: await urlOf(smaller), size, notes };
 }
 
@@ -31,7 +33,7 @@ export async function keepCanvas(canvas: Canvas): Promise<Kept> {
       return {
         image: await urlOf(blob),
         size,
-        notes: [`The page is kept as JPEG of ${megabytes(blob.size)}.`],
+        notes: [says.page(megabytes(blob.size))],
       };
   }
   throw tooLarge();
@@ -62,9 +64,7 @@ async function fitting(
 }
 
 function tooLarge(): Refused {
-  return new Refused(
-    `The picture cannot be brought under ${megabytes(MAX_BYTES)}. Save it at fewer dots per inch, and choose that.`,
-  );
+  return new Refused(says.tooLarge(megabytes(MAX_BYTES)));
 }
 
 async function urlOf(blob: Blob): Promise<string> {
@@ -72,5 +72,5 @@ async function urlOf(blob: Blob): Promise<string> {
 }
 
 export function megabytes(bytes: number): string {
-  return `${(bytes / 1e6).toFixed(bytes < 9.95e6 ? 1 : 0)} MB`;
+  return says.megabytes(formatNumber(bytes / 1e6, bytes < 9.95e6 ? 1 : 0));
 }

@@ -1,4 +1,7 @@
+import { words } from '../../words/index.ts';
 import { Refused } from './picture.ts';
+
+const says = words.underlayFiles.markup;
 
 export interface Tag {
   readonly name: string;
@@ -40,7 +43,7 @@ export function parseMarkup(source: string): Markup[] {
       const tag: Tag = { name, attributes: attributesOf(inside ?? '', entities), children: [] };
       into.push(tag);
       if (empty === '') open.push(tag);
-      if (open.length > DEEPEST) throw new Refused('The SVG nests its parts too deeply to be read.');
+      if (open.length > DEEPEST) throw new Refused(says.tooDeep);
     } else if (data !== undefined) into.push(data);
     else if (declared !== undefined) declare(declared, entities);
     else if (!whole.startsWith('<')) into.push(resolved(whole, entities));
@@ -76,7 +79,5 @@ function resolved(text: string, entities: ReadonlyMap<string, string>): string {
 
 function broken(text: string, at: number): Refused {
   const line = text.slice(0, at).split('\n').length;
-  return new Refused(
-    `The SVG is not well-formed at line ${line}. Export it again from the program it came from.`,
-  );
+  return new Refused(says.malformed(line));
 }

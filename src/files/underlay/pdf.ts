@@ -1,6 +1,9 @@
 import type * as PdfJs from 'pdfjs-dist';
+import { words } from '../../words/index.ts';
 import { Refused } from './picture.ts';
 import type { Canvas, Raster } from './raster.ts';
+
+const says = words.underlayFiles.pdf;
 
 /** The reader of PDF files; it is loaded only when there is one to read. */
 export interface PdfReader {
@@ -52,7 +55,7 @@ export async function openPdf(
   signal?.addEventListener('abort', stop);
   try {
     const document = await task.promise;
-    if (document.numPages < 1) throw new Refused('The PDF has no page.');
+    if (document.numPages < 1) throw new Refused(says.noPage);
     return {
       pages: document.numPages,
       paint: (page, size, until) => paint(document, page, size, raster, until),
@@ -102,9 +105,7 @@ async function paint(
 function refusal(error: unknown): Error {
   if (error instanceof Refused) return error;
   const { name, message } = error instanceof Error ? error : new Error(String(error));
-  if (name === 'PasswordException')
-    return new Refused('The PDF is locked with a password. Save a copy without one, and choose that.');
-  if (name === 'InvalidPDFException')
-    return new Refused('The PDF is damaged and cannot be read. Open it elsewhere and print it to a new PDF.');
-  return new Refused(`The PDF page cannot be drawn (${message}). Export the page as a PNG, and choose that.`);
+  if (name === 'PasswordException') return new Refused(says.locked);
+  if (name === 'InvalidPDFException') return new Refused(says.damaged);
+  return new Refused(says.undrawable(message));
 }

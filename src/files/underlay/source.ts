@@ -1,3 +1,4 @@
+import { words } from '../../words/index.ts';
 import type { DrawnDxf } from './dxf.ts';
 import { kindOf, type PictureKind, readHeader } from './header.ts';
 import { type Kept, keepCanvas, keepFile, megabytes } from './keep.ts';
@@ -5,6 +6,8 @@ import { type LoadPdf, openPdf } from './pdf.ts';
 import { MAX_BYTES, MAX_DECODED, type Picture, Refused, type SourceFile, svgUrl } from './picture.ts';
 import type { Canvas, Decoded, Raster } from './raster.ts';
 import type { CleanSvg } from './svg.ts';
+
+const says = words.underlayFiles.source;
 
 /** What the texts of drawings are turned into pictures by, aside from the page's own work. */
 export interface Drawer {
@@ -44,16 +47,11 @@ export async function openSource(
   signal?: AbortSignal,
 ): Promise<Source> {
   const { name, bytes } = file;
-  if (bytes.length === 0) throw new Refused(`${name} is empty.`);
+  if (bytes.length === 0) throw new Refused(says.empty(name));
   if (bytes.length > MAX_FILE)
-    throw new Refused(
-      `${name} has ${megabytes(bytes.length)}; at most ${megabytes(MAX_FILE)} are read. Export only the page or floor that matters.`,
-    );
+    throw new Refused(says.tooLarge(name, megabytes(bytes.length), megabytes(MAX_FILE)));
   const kind = kindOf(bytes, name);
-  if (!kind)
-    throw new Refused(
-      `${name} is none of PNG, JPEG, SVG, PDF and DXF. Export it as one of these, and choose that.`,
-    );
+  if (!kind) throw new Refused(says.otherKind(name));
   if (kind === 'pdf') return await pdfSource(file, tools, signal);
   return {
     name,
@@ -80,7 +78,7 @@ async function pdfSource(
       const { canvas, paper } = await book.paint(page, PAGE, until);
       const kept = await keepCanvas(canvas);
       until?.throwIfAborted();
-      const named = book.pages > 1 ? `${name}, page ${page}` : name;
+      const named = book.pages > 1 ? says.page(name, page) : name;
       return { ...kept, name: named, measure: { kind: 'paper', scale: paper }, bare: false };
     },
     close: book.close,
@@ -107,10 +105,7 @@ async function readPixels(
   const header = readHeader(bytes, kind);
   if (!header) throw damaged(name);
   const { width, height, paper } = header;
-  if (width * height > MAX_DECODED)
-    throw new Refused(
-      `${name} has ${width} × ${height} pixels, more than a browser can hold. Save it at fewer dots per inch, and choose that.`,
-    );
+  if (width * height > MAX_DECODED) throw new Refused(says.tooManyPixels(name, width, height));
   const blob = new Blob([bytes], { type: `image/${kind}` });
   const decoded = await shown(raster, blob, name);
   const kept = await closing(() => keepFile(blob, decoded, signal), decoded);
@@ -131,11 +126,7 @@ async function readSvg(
 ): Promise<Picture> {
   const { text, size, paper, removed } = await tools.drawer.svg(new TextDecoder().decode(bytes), signal);
   const kept = await keepLines(text, size, name, tools.raster, signal);
-  const places = removed === 1 ? '1 place' : `${removed} places`;
-  const notes =
-    removed > 0
-      ? [`Scripts, links and what lies outside the file were left out of the SVG (${places}).`]
-      : [];
+  const notes = removed > 0 ? [says.leftOut(removed)] : [];
   return {
     ...kept,
     name,
@@ -195,7 +186,7 @@ async function closing(keep: () => Promise<Kept>, decoded: Decoded): Promise<Kep
 }
 
 function damaged(name: string): Refused {
-  return new Refused(`${name} is damaged and cannot be shown. Open it elsewhere and export it again.`);
+  return new Refused(says.damaged(name));
 }
 
 /** Old drawings are written in one byte a letter, new ones in UTF-8. */

@@ -1,5 +1,8 @@
+import { words } from '../../words/index.ts';
 import { type Markup, parseMarkup, type Tag } from './markup.ts';
 import { Refused, VECTOR_SIDE } from './picture.ts';
+
+const says = words.underlayFiles.svg;
 
 export interface CleanSvg {
   /** Well-formed, with nothing in it that acts or that lies elsewhere. */
@@ -39,7 +42,7 @@ export function cleanSvg(source: string): CleanSvg {
     .flatMap((attribute) => attributeText(attribute, fromElsewhere));
   const body = root.children.map((child) => print(child, fromElsewhere)).join('');
   if (!/<(path|rect|circle|ellipse|line|polyline|polygon|text|image|use)[\s/>]/.test(body))
-    throw new Refused('The SVG holds nothing that can be drawn. Export it again as plain SVG, or as PDF.');
+    throw new Refused(says.nothing);
   const head = [
     'xmlns="http://www.w3.org/2000/svg"',
     'xmlns:xlink="http://www.w3.org/1999/xlink"',
@@ -53,8 +56,7 @@ export function cleanSvg(source: string): CleanSvg {
 
 function rootOf(nodes: readonly Markup[]): Tag {
   const root = nodes.find((node): node is Tag => typeof node !== 'string');
-  if (root?.name !== 'svg')
-    throw new Refused('The file is not a drawing in SVG: its first element is not svg.');
+  if (root?.name !== 'svg') throw new Refused(says.notSvg);
   return root;
 }
 
@@ -145,8 +147,7 @@ function plainSizeOf(root: Tag): readonly [number, number] {
   const [, , boxWidth, boxHeight] = viewBoxOf(root) ?? [];
   const width = lengthOf(attributeOf(root, 'width'))?.value ?? boxWidth;
   const height = lengthOf(attributeOf(root, 'height'))?.value ?? boxHeight;
-  if (width === undefined || height === undefined)
-    throw new Refused('The SVG does not say how large it is. Export it with a width and a height.');
+  if (width === undefined || height === undefined) throw new Refused(says.noSize);
   return [width, height];
 }
 
