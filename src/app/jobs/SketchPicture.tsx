@@ -13,8 +13,12 @@ export function SketchPicture({ sketch, summary, className = 'sketch' }: SketchP
   if (sketch)
     return (
       <svg className={className} viewBox={sketch.viewBox} aria-hidden="true">
-        <path className="sketch-fill" d={sketch.fill} />
-        <path className="sketch-walls" d={sketch.walls} vectorEffect="non-scaling-stroke" />
+        {sketch.parts.map(({ fill, walls }) => (
+          <g key={`${fill} ${walls}`}>
+            <path className="sketch-fill" d={fill} />
+            <path className="sketch-walls" d={walls} vectorEffect="non-scaling-stroke" />
+          </g>
+        ))}
       </svg>
     );
   const { noDrawing, tooLong } = words.jobs.view;

@@ -24,11 +24,10 @@ export interface SchemeSummary {
   readonly flow: number | null;
 }
 
-/** A small isometric drawing, as data of SVG paths. */
+/** A small isometric drawing: what is farther comes first, each as data of SVG paths. */
 export interface Sketch {
   readonly viewBox: string;
-  readonly fill: string;
-  readonly walls: string;
+  readonly parts: readonly { readonly fill: string; readonly walls: string }[];
 }
 
 /** What a list shows of a job without reading it. */
@@ -115,8 +114,10 @@ function sketchOf(job: Job, { route }: SchemeSolution): Sketch | null {
   const size = [width, height].map((side) => Math.ceil(side * scale) + 2 * margin);
   return {
     viewBox: `${-margin} ${-margin} ${size[0]} ${size[1]}`,
-    fill: drawables.map(({ fill }) => svgOutlines(fill, place)).join(''),
-    walls: drawables.map(({ walls }) => svgLines(walls, place)).join(''),
+    parts: drawables.map(({ fill, walls }) => ({
+      fill: svgOutlines(fill, place),
+      walls: svgLines(walls, place),
+    })),
   };
 }
 

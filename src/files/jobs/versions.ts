@@ -52,7 +52,7 @@ export function createVersions(shelf: Shelf, thinning: Thinning = usualThinning)
       const card: VersionCard = {
         id: freshId('version'),
         job: id,
-        at: Math.max(at, (newest?.at ?? 0) + 1),
+        at: newest ? Math.max(at, newest.at + 1) : at,
         reason,
         name,
         digest,

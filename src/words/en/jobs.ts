@@ -62,7 +62,6 @@ export const view = {
   summary: (count: string, flow: string | null) => (flow === null ? count : `${count}, ${flow}`),
   schemes: (n: number) => counted(n, { one: 'scheme', other: 'schemes' }),
   legs,
-  size: (amount: string) => amount,
 };
 
 export const said = {
@@ -152,7 +151,7 @@ export const versions = {
     elsewhere: 'Work of another tab that had not been kept',
   },
   is: (count: string, flow: string | null) => (flow === null ? `${count}, not solved` : `${count}, ${flow}`),
-  against: (changes: readonly string[]) => `than now: ${changes.join(', ')}`,
+  against: (changes: readonly string[]) => `${changes.join(', ')} than now`,
   moreLegs: (n: number) => `${legs(n)} more`,
   fewerLegs: (n: number) => `${legs(n)} fewer`,
   moreAir: (flow: string) => `${flow} more`,
