@@ -5,7 +5,7 @@ import { useBoard } from '../context.ts';
 import { FanChart } from '../panel/FanChart.tsx';
 import { PressureProfile } from '../panel/PressureProfile.tsx';
 
-const size = { width: 440, height: 190 };
+const size = { width: 440, height: 160 };
 
 /** A chart of the scheme on the desk, at the speed that the sheet is about. */
 export function ChartFigure({ block: { chart, speed, caption } }: { block: ChartBlock }) {

@@ -8,7 +8,7 @@ import { useBoard } from '../context.ts';
 
 /** Room for a drawing on a page of either paper, mm. */
 const frame = { width: 184, height: 118 };
-const tallFrame = { width: 184, height: 160 };
+const tallFrame = { width: 184, height: 135 };
 
 const widths = createMeasure();
 
