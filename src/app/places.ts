@@ -14,17 +14,16 @@ function placesIn(route: Route): Places {
 
 /** Short enough for a row: "turn 2", "hood", "cap". */
 export function nodeName(route: Route, id: string): string {
-  return placesIn(route)
-    .node(id)
-    .replace(/^(the|an?) /, '')
-    .replace(/ (of \d+|after .*)$/, '');
+  return placesIn(route).short(id);
 }
 
 /** A duct by its ends, in the direction of the air: "hood to turn 1", "turns 1–2". */
 export function segmentName(route: Route, id: string): string {
   const segment = route.segments.get(id);
   if (!segment) return says.duct;
-  const [from, to] = [nodeName(route, segment.from), nodeName(route, segment.to)];
-  const numbers = [from, to].map((name) => /^turn (\d+)$/.exec(name)?.[1]);
-  return numbers[0] && numbers[1] ? says.turns(numbers[0], numbers[1]) : says.fromTo(from, to);
+  const { short, turnNumber } = placesIn(route);
+  const [from, to] = [turnNumber(segment.from), turnNumber(segment.to)];
+  return from !== null && to !== null
+    ? says.turns(from, to)
+    : says.fromTo(short(segment.from), short(segment.to));
 }

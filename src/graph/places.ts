@@ -10,10 +10,16 @@ export interface Places {
   node(id: string): string;
   /** "turn 2", where how many there are goes without saying. */
   brief(id: string): string;
+  /** Short enough for a row, without an article: "turn 2", "hood", "open end". */
+  short(id: string): string;
+  /** Its number where it is one of several turns, else null. */
+  turnNumber(id: string): number | null;
   /** "turn 2 of 4, the 90° bend above the wall cabinet". */
   turn(id: string): string;
   /** "the leg from turn 1 to turn 2". */
   leg(id: string): string;
+  /** Where a leg is, beside what is said of it: "from turn 1 to turn 2". */
+  between(id: string): string;
 }
 
 /** Words for the nodes and legs of a route, counted along the run in the direction of the air. */
@@ -90,6 +96,34 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
       const bend = says.bend(node(id), Math.round(at.bend.angle));
       const under = blockUnder(at, blocks);
       return under ? says.above(bend, under.name) : bend;
+    },
+    short(id) {
+      const at = route.nodes.get(id);
+      if (!at) return says.short.noNode;
+      if (at.bend) return counts.turn === 1 ? says.short.turn : says.turn(numbers.get(id) ?? 1);
+      switch (at.kind) {
+        case 'hood':
+        case 'cap':
+        case 'junction':
+        case 'open end': {
+          const kind = at.kind === 'open end' ? 'open' : at.kind;
+          const name = says.several[kind];
+          return counts[kind] > 1 ? says.numbered(name, numbers.get(id)) : name;
+        }
+        case 'loose':
+          return says.short.loose;
+        case 'transition':
+          return says.short.sizeChange;
+        default:
+          return says.short.joint;
+      }
+    },
+    turnNumber(id) {
+      return route.nodes.get(id)?.bend && counts.turn > 1 ? (numbers.get(id) ?? 1) : null;
+    },
+    between(id) {
+      const leg = route.segments.get(id);
+      return leg ? says.between(named(leg.from, true), named(leg.to, true)) : says.noLeg;
     },
     leg(id) {
       const leg = route.segments.get(id);

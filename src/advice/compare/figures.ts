@@ -4,6 +4,7 @@ import { schemeOf } from '../../graph/infer.ts';
 import { placesOf } from '../../graph/places.ts';
 import type { Finding, Severity } from '../../graph/route.ts';
 import type { SchemeSolution, Solved } from '../../graph/solution.ts';
+import { words } from '../../words/index.ts';
 import { type Cost, costOf } from '../cost/price.ts';
 import { outcomeAt } from '../proposals/effects.ts';
 import { requiredAirflow } from '../required.ts';
@@ -61,7 +62,7 @@ export function figuresOf(job: Job, solution: SchemeSolution, speed: number): Sc
     name: schemeOf(job, schemeId).name,
     solution,
     solved,
-    reason: solved ? null : outcome && !outcome.solved ? outcome.reason : 'No air gets out at this speed.',
+    reason: solved ? null : outcome && !outcome.solved ? outcome.reason : words.compare.figures.noAir,
     air: solution.speeds.map(({ hood, hoodName, speed: index, name, outcome: at }) => ({
       key: `${hood}/${index}`,
       name: hoods.size > 1 ? `${hoodName}, ${name}` : name,
@@ -72,7 +73,7 @@ export function figuresOf(job: Job, solution: SchemeSolution, speed: number): Sc
     fastest: solved?.fastest
       ? {
           velocity: solved.fastest.velocity,
-          where: placesOf(route, job.blocks).leg(solved.fastest.segment),
+          where: placesOf(route, job.blocks).between(solved.fastest.segment),
         }
       : null,
     length: [...route.segments.values()].reduce((sum, leg) => sum + leg.length, 0),

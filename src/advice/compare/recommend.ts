@@ -1,8 +1,11 @@
-import { formatFlow, type System } from '../../units/index.ts';
+import { formatFlow, formatNumber, type System } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { formatMoney } from '../cost/price.ts';
 import { goals } from '../goals.ts';
 import type { SchemeFigures } from './figures.ts';
 import { prefer, type SchemeGoal, type Standing, standingOf } from './standing.ts';
+
+const says = words.compare.recommend;
 
 export interface Recommendation {
   /** The scheme to be preferred; null where two stand exactly alike at the top, or nothing delivers air. */
@@ -32,16 +35,14 @@ export function recommend(
       winner: null,
       order,
       danger: null,
-      because: ['None of them delivers air yet: finish a route first.'],
+      because: [says.noneDelivers],
     };
   if (second && prefer(first.standing, second.standing, goal) === 0)
     return {
       winner: null,
       order,
       danger: null,
-      because: [
-        `${first.scheme.name} and ${second.scheme.name} come out alike; choose by what is easier to build.`,
-      ],
+      because: [says.alike(first.scheme.name, second.scheme.name)],
     };
   const wanted = goals.find(({ id }) => id === goal)?.title.toLowerCase() ?? '';
   const because = second ? reasons(first, second, speed, units) : [];
@@ -61,35 +62,31 @@ interface Ranked {
 function reasons(first: Ranked, second: Ranked, speed: string, units: System): string[] {
   const [a, b] = [first.standing, second.standing];
   const other = second.scheme.name;
-  if (!b.delivers) return [`${other} delivers no air: ${second.scheme.reason ?? ''}`];
+  if (!b.delivers) return [says.deliversNone(other, second.scheme.reason ?? '')];
   const words: string[] = [];
   const flow = a.flow - b.flow;
   words.push(
-    `It delivers ${formatFlow(a.flow, units)} at ${speed}, ${formatFlow(Math.abs(flow), units)} ${flow >= 0 ? 'more' : 'less'} than ${other}.`,
+    (flow >= 0 ? says.more : says.less)(
+      formatFlow(a.flow, units),
+      speed,
+      formatFlow(Math.abs(flow), units),
+      other,
+    ),
   );
-  if (a.errors !== b.errors)
-    words.push(`It has ${a.errors} ${a.errors === 1 ? 'error' : 'errors'} where ${other} has ${b.errors}.`);
-  if (a.dangers !== b.dangers)
-    words.push(
-      `It has ${a.dangers} ${a.dangers === 1 ? 'danger' : 'dangers'} where ${other} has ${b.dangers}.`,
-    );
+  if (a.errors !== b.errors) words.push(says.errors(a.errors, other, b.errors));
+  if (a.dangers !== b.dangers) words.push(says.dangers(a.dangers, other, b.dangers));
   if (a.sound !== null && b.sound !== null && Math.abs(a.sound - b.sound) >= 1)
     words.push(
-      `At the cook it is ${Math.round(Math.abs(a.sound - b.sound))} dB ${a.sound < b.sound ? 'quieter' : 'louder'}, by estimate.`,
+      (a.sound < b.sound ? says.quieter : says.louder)(formatNumber(Math.abs(a.sound - b.sound), 0)),
     );
   if (Math.abs(a.cost - b.cost) >= 1)
-    words.push(
-      `Its parts cost ${formatMoney(Math.abs(a.cost - b.cost))} ${a.cost < b.cost ? 'less' : 'more'}, by the price list.`,
-    );
+    words.push((a.cost < b.cost ? says.cheaper : says.dearer)(formatMoney(Math.abs(a.cost - b.cost))));
   return words;
 }
 
 function cautions({ scheme, standing }: Ranked, speed: string, units: System, wanted: string): string[] {
-  const words = [`Preferred for: ${wanted}; what is in error or dangerous counts before that.`];
-  if (!standing.meets)
-    words.push(
-      `It does not reach the ${formatFlow(scheme.need, units)} that the cooktop asks for at ${speed}.`,
-    );
+  const words = [says.preferred(wanted)];
+  if (!standing.meets) words.push(says.doesNotReach(formatFlow(scheme.need, units), speed));
   return words;
 }
 
@@ -97,6 +94,6 @@ function cautions({ scheme, standing }: Ranked, speed: string, units: System, wa
 function dangerOf({ findings }: SchemeFigures): string | null {
   const [first, ...more] = findings.filter(({ severity }) => severity === 'danger');
   if (!first) return null;
-  const rest = more.length === 0 ? '' : ` Its findings name ${more.length} more of this kind.`;
-  return `Danger, to be put right first: ${first.message} ${first.remedy ?? ''}`.trim() + rest;
+  const rest = more.length === 0 ? '' : ` ${says.moreDangers(more.length)}`;
+  return says.danger(first.message, first.remedy ?? '').trim() + rest;
 }

@@ -1,7 +1,17 @@
-import { formatFlow, formatPressure, formatRun, formatVelocity, type System } from '../../units/index.ts';
+import {
+  formatFlow,
+  formatNumber,
+  formatPressure,
+  formatRun,
+  formatVelocity,
+  type System,
+} from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { formatMoney } from '../cost/price.ts';
 import type { PartKind } from '../parts.ts';
 import type { SchemeFigures } from './figures.ts';
+
+const says = words.compare.rows;
 
 export interface Cell {
   readonly text: string;
@@ -47,12 +57,12 @@ function rowOf(
   const extreme = better === 'less' ? Math.min(...known) : Math.max(...known);
   const best = differs && better !== null && known.length > 0 ? text(extreme) : null;
   const cells = schemes.map((scheme, i): Cell => {
-    const words = note?.(scheme);
+    const told = note?.(scheme);
     const at = values[i] ?? null;
     return {
       text: texts[i] ?? '–',
       best: best !== null && texts[i] === best,
-      ...(words === undefined ? {} : { note: words }),
+      ...(told === undefined ? {} : { note: told }),
       ...(at !== null && short?.(at, scheme) ? { short: true } : {}),
     };
   });
@@ -66,7 +76,7 @@ function drafts(schemes: readonly SchemeFigures[], units: System): Draft[] {
     ...[...speeds].map(
       ([key, name]): Draft => ({
         id: `air/${key}`,
-        title: `Air at ${name}`,
+        title: says.airAt(name),
         better: 'more',
         value: ({ air }) => air.find((one) => one.key === key)?.flow ?? null,
         text: (flow) => formatFlow(flow, units),
@@ -75,48 +85,48 @@ function drafts(schemes: readonly SchemeFigures[], units: System): Draft[] {
     ),
     {
       id: 'total',
-      title: 'Fan pressure',
+      title: says.fanPressure,
       better: null,
       value: ({ solved }) => solved?.totalPressure ?? null,
       text: (pressure) => formatPressure(pressure, units),
     },
     {
       id: 'sound',
-      title: 'Sound at the cook',
+      title: says.sound,
       better: 'less',
       value: ({ solved }) => (solved?.sound.fan.rated ? solved.sound.cook.level : null),
-      text: (level) => `${Math.round(level)} dBA`,
-      note: ({ solved }) => (solved ? `± ${solved.sound.uncertainty} dB` : undefined),
+      text: (level) => says.decibels(formatNumber(level, 0)),
+      note: ({ solved }) => (solved ? says.uncertainty(String(solved.sound.uncertainty)) : undefined),
     },
     {
       id: 'house',
-      title: 'House pressure',
+      title: says.house,
       better: 'more',
       value: ({ solved }) => solved?.house?.pressure ?? null,
       text: (pressure) => formatPressure(pressure, 'metric').replace('-', '−'),
       note: ({ solved }) =>
-        solved?.house?.limit ? `limit −${formatPressure(solved.house.limit.value, 'metric')}` : undefined,
+        solved?.house?.limit ? says.limit(formatPressure(solved.house.limit.value, 'metric')) : undefined,
       short: (pressure, { solved }) => pressure < -(solved?.house?.limit?.value ?? Number.POSITIVE_INFINITY),
     },
     {
       id: 'fastest',
-      title: 'Fastest air',
+      title: says.fastest,
       better: null,
       value: ({ fastest }) => fastest?.velocity ?? null,
       text: (velocity) => formatVelocity(velocity, units),
-      note: ({ fastest }) => fastest?.where.replace(/^the leg /, ''),
+      note: ({ fastest }) => fastest?.where,
     },
     {
       id: 'length',
-      title: 'Length',
+      title: says.length,
       better: 'less',
       value: ({ length }) => length,
       text: (length) => formatRun(length, units),
     },
-    { id: 'turns', title: 'Turns', better: 'less', value: ({ turns }) => turns, text: count },
+    { id: 'turns', title: says.turns, better: 'less', value: ({ turns }) => turns, text: count },
     {
       id: 'cost',
-      title: 'Parts',
+      title: says.parts,
       better: 'less',
       value: ({ cost }) => cost.total,
       text: (cost) => formatMoney(cost),
@@ -124,14 +134,14 @@ function drafts(schemes: readonly SchemeFigures[], units: System): Draft[] {
     },
     {
       id: 'errors',
-      title: 'Dangers, errors',
+      title: says.errors,
       better: 'less',
       value: ({ counts }) => counts.error + counts.danger,
       text: count,
     },
     {
       id: 'warnings',
-      title: 'Warnings',
+      title: says.warnings,
       better: 'less',
       value: ({ counts }) => counts.warning,
       text: count,
@@ -139,21 +149,21 @@ function drafts(schemes: readonly SchemeFigures[], units: System): Draft[] {
   ];
 }
 
-const counted: readonly (readonly [PartKind, string, string])[] = [
-  ['bend', 'bend', 'bends'],
-  ['transition', 'reducer', 'reducers'],
-  ['coupling', 'coupling', 'couplings'],
-  ['hanger', 'hanger', 'hangers'],
+const counted: readonly (readonly [PartKind, (n: number) => string])[] = [
+  ['bend', words.counts.bends],
+  ['transition', words.counts.reducers],
+  ['coupling', words.counts.couplings],
+  ['hanger', words.counts.hangers],
 ];
 
 /** "17.4 ft of duct, 2 bends, 3 couplings". */
 function partsWords({ cost }: SchemeFigures, units: System): string {
   const sum = (kind: PartKind) =>
     cost.lines.filter(({ part }) => part.kind === kind).reduce((n, { part }) => n + part.quantity, 0);
-  const words = counted.flatMap(([kind, one, many]) => {
+  const things = counted.flatMap(([kind, told]) => {
     const n = sum(kind);
-    return n > 0 ? [`${n} ${n === 1 ? one : many}`] : [];
+    return n > 0 ? [told(n)] : [];
   });
-  const open = cost.unpriced > 0 ? [`${cost.unpriced} without a price`] : [];
-  return [`${formatRun(sum('duct'), units)} of duct`, ...words, ...open].join(', ');
+  const open = cost.unpriced > 0 ? [says.unpriced(cost.unpriced)] : [];
+  return [says.duct(formatRun(sum('duct'), units)), ...things, ...open].join(', ');
 }

@@ -1,6 +1,7 @@
 import { produce } from 'immer';
 import type { Job } from '../../graph/document.ts';
 import { solveScheme } from '../../graph/solve.ts';
+import { words } from '../../words/index.ts';
 import { compatible } from '../combinations/compatible.ts';
 import type { Recipe } from '../proposals/candidate.ts';
 import { type Proposal, proposing } from '../proposals.ts';
@@ -65,7 +66,7 @@ export function* winning(
     wins: beats(standing),
     members,
     recipe,
-    label: members.length === 1 ? (members[0]?.label ?? '') : `Make ${members.length} changes together`,
+    label: members.length === 1 ? (members[0]?.label ?? '') : words.compare.winning.label(members.length),
     figures: figuresOf(changed, solveScheme(changed, loser), speed),
   };
 }

@@ -1,11 +1,14 @@
 import type { Job } from '../../graph/document.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
+import { words } from '../../words/index.ts';
 import { fitSite, misfitOf } from './fit.ts';
 import { type Decider, decider } from './next.ts';
 import { onlyAir, patient, reading } from './observe.ts';
 import { sitesOf } from './sites.ts';
 import { type CauseId, causeRow, type Fault, type Measurement } from './types.ts';
 import { type Unexplained, unexplained } from './unexplained.ts';
+
+const says = words.faults.diagnosis;
 
 /** A cause at its likeliest place and size, or nothing wrong (`fault` null). */
 export interface Suspect {
@@ -54,7 +57,7 @@ export function diagnose(
   const lean = onlyAir(job, schemeId);
   const drawn = patient(lean, schemeId, null).solution('as used');
   const speed = drawn.speeds[measured[0]?.speed ?? -1];
-  if (!speed) return { reason: 'Enter at least one measurement.' };
+  if (!speed) return { reason: says.measureFirst };
   const { outcome } = speed;
   if (!outcome.solved) return { reason: outcome.reason };
   const node = hoodNode(lean, speed.hood);
@@ -71,7 +74,7 @@ export function diagnose(
     .map((fit) => ({ ...fit, score: fit.misfit + against(fit.fault) }))
     .sort((a, b) => a.score - b.score);
   const [first, second] = scored;
-  if (!first) return { reason: 'None of the measurements can be predicted from what is drawn.' };
+  if (!first) return { reason: says.nonePredicted };
   const total = scored.reduce((sum, { score }) => sum + Math.exp((first.score - score) / 2), 0);
   const suspects = scored.map((suspect) => ({
     ...suspect,

@@ -7,8 +7,11 @@ import { placesOf } from '../../graph/places.ts';
 import { sectionWords } from '../../graph/sections.ts';
 import { area, hydraulicDiameter } from '../../hydraulics/section.ts';
 import { formatArea, formatDiameter, formatNumber, formatTrimmed } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { assumedHouse, plantFault } from './plant.ts';
 import { causeRow, type Fault, type Probe } from './types.ts';
+
+const says = words.faults.found;
 
 const percent = (share: number) => `${Math.round(100 * share)} %`;
 
@@ -17,21 +20,21 @@ export function sizeWords(job: Job, schemeId: string, fault: Fault): string {
   const leg = inferRoute(job, schemeId).segments.get(fault.segment ?? '');
   switch (causeRow(fault.cause).size) {
     case 'blocked':
-      return `${percent(fault.size)} of the opening closed`;
+      return says.closed(percent(fault.size));
     case 'smaller': {
-      if (!leg) return `${percent(fault.size)} smaller across`;
+      if (!leg) return says.smaller(percent(fault.size));
       const found = formatDiameter(hydraulicDiameter(leg.section) * (1 - fault.size), job.units);
-      return `about ${found} across instead of ${sectionWords(leg.section, job.units)}`;
+      return says.across(found, sectionWords(leg.section, job.units));
     }
     case 'hole':
       return leg
-        ? `a hole of about ${formatArea(area(leg.section) * fault.size, job.units)}`
-        : `a hole of ${percent(fault.size)} of the duct`;
+        ? says.hole(formatArea(area(leg.section) * fault.size, job.units))
+        : says.holeShare(percent(fault.size));
     case 'slower':
-      return `${percent(fault.size)} slower than rated`;
+      return says.slower(percent(fault.size));
     case 'tighter': {
       const drawn = (job.house ?? assumedHouse).ach50;
-      return `about ${formatNumber(drawn * (1 - fault.size), 1)} air changes an hour at 50 Pa instead of ${formatTrimmed(drawn, 4)}`;
+      return says.tighter(formatNumber(drawn * (1 - fault.size), 1), formatTrimmed(drawn, 4));
     }
   }
 }
@@ -39,9 +42,9 @@ export function sizeWords(job: Job, schemeId: string, fault: Fault): string {
 /** Where a fault sits, in words. */
 export function siteWords(job: Job, schemeId: string, fault: Fault): string {
   const places = placesOf(inferRoute(job, schemeId), job.blocks);
-  if (fault.cause === 'tight-house') return 'the house';
+  if (fault.cause === 'tight-house') return says.house;
   if (fault.node !== undefined) return places.node(fault.node);
-  return fault.segment === undefined ? 'the run' : places.leg(fault.segment);
+  return fault.segment === undefined ? says.run : places.leg(fault.segment);
 }
 
 /** What is measured, in words: "static pressure before the cap at boost". */
@@ -49,19 +52,19 @@ export function probeWords(job: Job, schemeId: string, probe: Probe, speedName: 
   const places = placesOf(inferRoute(job, schemeId), job.blocks);
   const how =
     probe.condition === 'window open'
-      ? ', with a window wide open'
+      ? says.windowOpen
       : probe.condition === 'filters out'
-        ? ', with the filters out'
+        ? says.filtersOut
         : '';
   const what = {
-    'hood air': 'air at the hood',
-    'cap air': 'air at the cap',
-    'collar static': 'static pressure at the collar',
-    'duct static': `static pressure in the duct just before ${places.node(probe.node ?? '')}`,
-    'house pressure': 'pressure of the kitchen against outdoors',
-    sound: "sound at the cook's head",
+    'hood air': says.probes.hoodAir,
+    'cap air': says.probes.capAir,
+    'collar static': says.probes.collarStatic,
+    'duct static': says.probes.ductStatic(places.node(probe.node ?? '')),
+    'house pressure': says.probes.housePressure,
+    sound: says.probes.sound,
   }[probe.kind];
-  return `${what} at ${speedName}${how}`;
+  return says.probe(what, speedName, how);
 }
 
 /**
@@ -70,12 +73,12 @@ export function probeWords(job: Job, schemeId: string, probe: Probe, speedName: 
  */
 export function asFound(draft: Draft<Job>, schemeId: string, fault: Fault): string {
   const name = draft.schemes.find((scheme) => scheme.id === schemeId)?.name ?? '';
-  const id = duplicateScheme(draft, schemeId, `${name}, as found`);
+  const id = duplicateScheme(draft, schemeId, says.asFound(name));
   const node = draft.schemes.find((scheme) => scheme.id === id)?.nodes.find((each) => each.id === fault.node);
   const hood = draft.hoods.find((each) => each.id === node?.hood);
   if (node && hood && (fault.cause === 'slow-fan' || fault.cause === 'dirty-filter')) {
     const own = freshId('hood-', draft.hoods);
-    draft.hoods.push({ ...structuredClone(current(hood)), id: own, name: `${hood.name}, as found` });
+    draft.hoods.push({ ...structuredClone(current(hood)), id: own, name: says.asFound(hood.name) });
     node.hood = own;
   }
   plantFault(draft, current(draft) as Job, id, fault);

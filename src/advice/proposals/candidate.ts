@@ -4,6 +4,7 @@ import type { Places } from '../../graph/places.ts';
 import type { Route, RouteNode } from '../../graph/route.ts';
 import type { FittingResult, SchemeSolution, Solved } from '../../graph/solution.ts';
 import { formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 
 export type ProposalKind =
   | 'gentler bend'
@@ -90,12 +91,12 @@ export function lossOf(solved: Losses, segments: readonly string[], nodes: reado
 /** "42 Pa, 31 % of the pressure". */
 export function lossWords(loss: number, solved: Solved, units: UnitSystem): string {
   const share = solved.totalPressure > 0 ? Math.round((100 * loss) / solved.totalPressure) : 0;
-  return `${formatPressure(loss, units)}, ${share} % of the pressure`;
+  return words.proposals.reasons.loss(formatPressure(loss, units), String(share));
 }
 
 /** A word with its article: "an adjustable bend", "a smooth bend". */
-export function withArticle(words: string): string {
-  return `${/^[aeiou8]/i.test(words) ? 'an' : 'a'} ${words}`;
+export function withArticle(what: string): string {
+  return words.proposals.reasons.withArticle(what);
 }
 
 export function lowerFirst(words: string): string {

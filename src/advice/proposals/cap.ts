@@ -3,6 +3,7 @@ import { sentence } from '../../graph/places.ts';
 import type { RouteNode } from '../../graph/route.ts';
 import { type CapRow, caps, findCap } from '../../hydraulics/catalogue.ts';
 import { formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import {
   type Candidate,
   fittingAt,
@@ -13,6 +14,8 @@ import {
   type Scene,
   withArticle,
 } from './candidate.ts';
+
+const says = words.proposals.cap;
 
 /** How many caps next to the best are tried as well: one may be cheaper, or stand where the best cannot. */
 const others = 2;
@@ -62,19 +65,24 @@ function fitted(scene: Scene, node: string, row: CapRow): Recipe {
 function replace(scene: Scene, node: string, row: CapRow, same: boolean, best: boolean): Candidate {
   const { before, places, units } = scene;
   const name = lowerFirst(row.name);
-  const words = same ? `${name} with its full opening` : name;
+  const words = same ? says.fullOpening(name) : name;
   return {
     id: best ? `better-cap:${node}` : `other-cap:${node}+${row.id}`,
     kind: best ? 'better cap' : 'other cap',
-    title: `${sentence(words)} instead of this cap`,
-    label: `Fit ${withArticle(words)}`,
+    title: says.title(sentence(words)),
+    label: says.label(withArticle(words)),
     recipe: fitted(scene, node, row),
     nodes: [node],
     segments: [],
     reason: (sameAir) => {
       const now = fittingAt(before, node, ['cap', 'exit']);
       const then = fittingAt(sameAir, node, ['cap', 'exit'])?.loss ?? 0;
-      return `${sentence(places.node(node))} costs ${lossWords(now?.loss ?? 0, before, units)}; ${withArticle(words)} costs ${formatPressure(then, units)}`;
+      return says.reason(
+        sentence(places.node(node)),
+        lossWords(now?.loss ?? 0, before, units),
+        withArticle(words),
+        formatPressure(then, units),
+      );
     },
   };
 }

@@ -5,7 +5,10 @@ import { ductSizes } from '../../hydraulics/catalogue.ts';
 import { area } from '../../hydraulics/section.ts';
 import type { Section } from '../../hydraulics/types.ts';
 import { formatPressure, formatVelocity } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Candidate, type Kind, type Losses, lossOf, lossWords, type Scene } from './candidate.ts';
+
+const says = words.proposals.diameter;
 
 /** The next sizes of the trade for the whole run: one step up and two. */
 export const largerDiameter: Kind = (scene) => {
@@ -38,13 +41,19 @@ function wholeRun(
   return {
     id: `larger-diameter:${sizeId(section)}`,
     kind: 'larger diameter',
-    title: `${words} for the whole run`,
-    label: `Make the run ${words}`,
+    title: says.title(words),
+    label: says.label(words),
     recipe: (job) => setDuct(job, scheme.id, 'all', section),
     nodes: [],
     segments,
     reason: (sameAir) =>
-      `The air moves at up to ${fastest(before, units)} and the run costs ${cost(before, units)}; at ${words} the same air moves at up to ${fastest(sameAir, units)} and costs ${cost(sameAir, units)}`,
+      says.reason(
+        fastest(before, units),
+        cost(before, units),
+        words,
+        fastest(sameAir, units),
+        cost(sameAir, units),
+      ),
   };
 }
 
@@ -83,13 +92,19 @@ function carryOn(scene: Scene, node: string, large: Section, small: Section, fir
     {
       id: `no-reducer:${node}`,
       kind: 'no reducer',
-      title: `Carry ${words} on to the end`,
-      label: `Carry ${words} on to the end`,
+      title: says.carryOn(words),
+      label: says.carryOn(words),
       recipe: (job) => setDuct(job, scheme.id, segments, large),
       nodes: [node],
       segments,
       reason: (sameAir) =>
-        `From ${places.node(node)} on, the ${sectionWords(small, units)} duct with its fittings costs ${lossWords(costOf(before), before, units)}; at ${words} the same air costs ${formatPressure(costOf(sameAir), units)}`,
+        says.carryOnReason(
+          places.node(node),
+          sectionWords(small, units),
+          lossWords(costOf(before), before, units),
+          words,
+          formatPressure(costOf(sameAir), units),
+        ),
     },
   ];
 }

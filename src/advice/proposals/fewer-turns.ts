@@ -6,7 +6,10 @@ import { solidBlocks } from '../../graph/surroundings.ts';
 import { distance, dot, normalize, subtract } from '../../graph/vector.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import { formatLength } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Candidate, fittingAt, type Kind, lossWords, type Scene } from './candidate.ts';
+
+const says = words.proposals.straight;
 
 /** A duct may leave a collar or meet a cap this far off the direction it has now, degrees. */
 const sameWay = 3;
@@ -61,15 +64,12 @@ function runsThrough(from: Vec3, to: Vec3, { min, max }: Block, radius: number):
 function cut(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegment): Candidate {
   const { scheme, before, places, route, units } = scene;
   const place = places.node(node.id);
-  const [start, end] = [up.from, down.to].map((id) => places.node(id).replace(/ of \d+/, '')) as [
-    string,
-    string,
-  ];
+  const [start, end] = [up.from, down.to].map((id) => places.brief(id)) as [string, string];
   return {
     id: `fewer-turns:${node.id}`,
     kind: 'fewer turns',
-    title: `Straight from ${start} to ${end}`,
-    label: `Run straight from ${start} to ${end}`,
+    title: says.title(start, end),
+    label: says.label(start, end),
     recipe: (job) => deleteSelection(job, scheme.id, { nodes: [node.id], segments: [] }),
     nodes: [node.id],
     segments: [up.id, down.id],
@@ -77,7 +77,13 @@ function cut(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegment
       const bend = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
       const at = (id: string) => route.nodes.get(id)?.at as Vec3;
       const saved = up.length + down.length - distance(at(up.from), at(down.to));
-      return `${sentence(place)} costs ${lossWords(bend, before, units)}; one straight leg from ${start} to ${end} does without it and saves ${formatLength(saved, units)} of duct`;
+      return says.reason(
+        sentence(place),
+        lossWords(bend, before, units),
+        start,
+        end,
+        formatLength(saved, units),
+      );
     },
   };
 }

@@ -4,7 +4,8 @@ import { sentence } from '../../graph/places.ts';
 import type { RouteNode } from '../../graph/route.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import { bendLoss } from '../../hydraulics/losses/bends.ts';
-import { formatPressure } from '../../units/index.ts';
+import { formatPressure, formatTrimmed } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import {
   type Candidate,
   fittingAt,
@@ -16,6 +17,8 @@ import {
   type Scene,
   withArticle,
 } from './candidate.ts';
+
+const says = words.proposals.bend;
 
 /**
  * Bends that a shop can be asked for, any of which may be gentler than what is there. Not a mitre with
@@ -87,19 +90,19 @@ function* gentlest(
 
 function bendWords({ kind, radiusRatio }: BendChoice): string {
   const name = lowerFirst(findBend(kind)?.name ?? kind);
-  return radiusRatio === undefined ? name : `${name} of r/D ${radiusRatio}`;
+  return radiusRatio === undefined ? name : says.ofRadius(name, formatTrimmed(radiusRatio));
 }
 
 function oneTurn(scene: Scene, change: Change): Candidate {
   const { before, places, units } = scene;
   const { node, choice } = change;
   const words = bendWords(choice);
-  const place = places.node(node.id);
+  const place = places.brief(node.id);
   return {
     id: `gentler-bend:${node.id}`,
     kind: 'gentler bend',
-    title: `${sentence(words)} at ${place.replace(/ of \d+/, '')}`,
-    label: `Make ${place.replace(/ of \d+/, '')} gentler`,
+    title: says.title(sentence(words), place),
+    label: says.label(place),
     recipe: setBends(scene, [change]),
     nodes: [node.id],
     segments: [],
@@ -107,7 +110,12 @@ function oneTurn(scene: Scene, change: Change): Candidate {
       const now = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
       const then = fittingAt(sameAir, node.id, ['bend'])?.loss ?? 0;
       const where = places.turn(node.id);
-      return `${sentence(where)}, costs ${lossWords(now, before, units)}; ${withArticle(words)} costs ${formatPressure(then, units)}`;
+      return says.reason(
+        sentence(where),
+        lossWords(now, before, units),
+        withArticle(words),
+        formatPressure(then, units),
+      );
     },
   };
 }
@@ -118,8 +126,8 @@ function everyTurn(scene: Scene, changes: readonly Change[]): Candidate {
   return {
     id: `gentler-bend:${nodes.join('+')}`,
     kind: 'gentler bend',
-    title: `The gentlest bend that fits at ${changes.length} turns`,
-    label: 'Make every turn gentler',
+    title: says.everyTitle(changes.length),
+    label: says.everyLabel,
     recipe: setBends(scene, changes),
     nodes,
     segments: [],
@@ -127,7 +135,7 @@ function everyTurn(scene: Scene, changes: readonly Change[]): Candidate {
       const bends = ({ fittings }: Losses) =>
         nodes.reduce((sum, id) => sum + (fittingAt({ fittings }, id, ['bend'])?.loss ?? 0), 0);
       const [now, then] = [bends(before), bends(sameAir)];
-      return `The bends at ${changes.length} turns cost ${lossWords(now, before, units)}; the gentlest that fit cost ${formatPressure(then, units)}`;
+      return says.everyReason(changes.length, lossWords(now, before, units), formatPressure(then, units));
     },
   };
 }

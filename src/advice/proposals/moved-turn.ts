@@ -8,7 +8,10 @@ import type { RouteNode, RouteSegment } from '../../graph/route.ts';
 import { add, dot, scale } from '../../graph/vector.ts';
 import { bendLoss } from '../../hydraulics/losses/bends.ts';
 import { formatLength, formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Candidate, fittingAt, type Kind, lossWords, type Recipe, type Scene } from './candidate.ts';
+
+const says = words.proposals.moved;
 
 const wanted = { kind: 'smooth', radiusRatio: 1.5 } as const;
 /** A turn is not moved farther than this, m: then it is another route. */
@@ -52,14 +55,14 @@ function along(scene: Scene, node: RouteNode, short: RouteSegment, sense: 1 | -1
   const leg = changed.segments.get(short.id);
   const by = leg ? Math.ceil(-roomIn(leg, changed.nodes) / step - 1e-9) * step : 0;
   if (by <= 0 || by > farthest || !capsStay(scene, moved, scale(direction, by))) return [];
-  const place = places.node(node.id).replace(/ of \d+/, '');
+  const place = places.brief(node.id);
   const far = formatLength(by, units);
   return [
     {
       id: `moved-turn:${node.id}`,
       kind: 'moved turn',
-      title: `Move ${place} by ${far} and make it a smooth bend of r/D 1.5`,
-      label: `Move ${place} for a gentler bend`,
+      title: says.title(place, far),
+      label: says.label(place),
       recipe: (job) => {
         moveNodes(job, scheme.id, moved, scale(direction, by));
         setBend(job, scheme.id, node.id, wanted);
@@ -69,7 +72,12 @@ function along(scene: Scene, node: RouteNode, short: RouteSegment, sense: 1 | -1
       reason: (sameAir) => {
         const now = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
         const then = fittingAt(sameAir, node.id, ['bend'])?.loss ?? 0;
-        return `${sentence(places.turn(node.id))}, costs ${lossWords(now, before, units)} and its leg is too short for a gentler one; ${far} more gives room for r/D 1.5, which costs ${formatPressure(then, units)}`;
+        return says.reason(
+          sentence(places.turn(node.id)),
+          lossWords(now, before, units),
+          far,
+          formatPressure(then, units),
+        );
       },
     },
   ];

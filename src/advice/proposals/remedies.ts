@@ -10,7 +10,10 @@ import {
   formatPressure,
   formatTemperature,
 } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import type { Candidate, Kind } from './candidate.ts';
+
+const says = words.proposals.remedies;
 
 /** Wrap is sold by the inch, or by 25 mm. */
 const wrapOf = (units: Job['units']) => (units === 'imperial' ? FOOT / 12 : 0.025);
@@ -31,19 +34,24 @@ export const insulated: Kind = ({ scheme, solution, route, places, units, job })
   const coldest = risks.reduce((cold, leg) => (leg.wallTemperature < cold.wallTemperature ? leg : cold));
   const { temperature, humidity } = job.air;
   const words = formatDiameter(thickness, units);
-  const legs = segments.length === 1 ? places.leg(coldest.id) : `${segments.length} cold legs`;
+  const legs = segments.length === 1 ? places.leg(coldest.id) : says.coldLegs(segments.length);
   return [
     {
       id: `insulation:${segments.join('+')}`,
       kind: 'insulation',
       remedy: true,
-      title: `Wrap ${legs} with ${words} of insulation`,
-      label: `Wrap ${legs}`,
+      title: says.wrapTitle(legs, words),
+      label: says.wrapLabel(legs),
       recipe: (draft) => setInsulation(draft, scheme.id, segments, thickness),
       nodes: [],
       segments,
       reason: () =>
-        `The inside of ${places.leg(coldest.id)} falls to ${formatTemperature(coldest.wallTemperature, units)}, below the kitchen air's dew point of ${formatTemperature(dewPoint(temperature, humidity), units)}; ${words} keeps every leg above it`,
+        says.wrapReason(
+          places.leg(coldest.id),
+          formatTemperature(coldest.wallTemperature, units),
+          formatTemperature(dewPoint(temperature, humidity), units),
+          words,
+        ),
     } satisfies Candidate,
   ];
 };
@@ -59,16 +67,14 @@ export const makeUpAir: Kind = ({ job, solution, units }) => {
   const area = Math.ceil(worst.needed.opening * 1000) / 1000;
   const flow = Math.ceil(worst.needed.flow * 1000) / 1000;
   const fan = job.house.makeUpAir?.kind === 'fan';
-  const words = fan
-    ? `a fan for ${formatFlow(flow, units)}`
-    : `an opening of ${formatArea(area, units)} free area`;
+  const words = fan ? says.fan(formatFlow(flow, units)) : says.opening(formatArea(area, units));
   return [
     {
       id: 'make-up-air',
       kind: 'make-up air',
       remedy: true,
-      title: `Make-up air: ${words}`,
-      label: 'Bring in make-up air',
+      title: says.makeUpTitle(words),
+      label: says.makeUpLabel,
       recipe: (draft) => {
         if (!draft.house) return;
         const opening = draft.house.makeUpAir?.kind === 'opening' ? draft.house.makeUpAir : {};
@@ -77,7 +83,12 @@ export const makeUpAir: Kind = ({ job, solution, units }) => {
       nodes: [],
       segments: [],
       reason: () =>
-        `The house falls ${formatPressure(-worst.pressure, 'metric')} below outdoors, where its limit is ${formatPressure(worst.limit.value, 'metric')}; ${words} lets in the ${formatFlow(worst.needed.flow, units)} that hold it there`,
+        says.makeUpReason(
+          formatPressure(-worst.pressure, 'metric'),
+          formatPressure(worst.limit.value, 'metric'),
+          words,
+          formatFlow(worst.needed.flow, units),
+        ),
     } satisfies Candidate,
   ];
 };

@@ -2,7 +2,10 @@ import { setBend, setMaterial, setStretch } from '../../graph/edits/index.ts';
 import { sentence } from '../../graph/places.ts';
 import { findMaterial } from '../../hydraulics/catalogue.ts';
 import { formatLossRate } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { type Candidate, type Kind, type Losses, lowerFirst, type Scene } from './candidate.ts';
+
+const says = words.proposals.duct;
 
 const usualMetal = 'galvanized';
 /** Duct rougher than this has corrugations that a smooth one would do away with, m. */
@@ -24,13 +27,16 @@ export const smoothDuct: Kind = (scene) => {
   const turns = [...route.nodes.values()].filter(
     (node) => node.bend?.kind === 'flexible' && segments.includes(node.bend.upstream),
   );
-  const where = legs.length === 1 ? scene.places.leg(first.id) : `${legs.length} legs of the run`;
+  const where = legs.length === 1 ? scene.places.leg(first.id) : says.legs(legs.length);
   return [
     {
       id: `smooth-duct:${segments.join('+')}`,
       kind: 'smooth duct',
-      title: `${sentence(name)} instead of ${lowerFirst(findMaterial(first.material)?.name ?? first.material)}`,
-      label: `Use ${name}`,
+      title: says.smoothTitle(
+        sentence(name),
+        lowerFirst(findMaterial(first.material)?.name ?? first.material),
+      ),
+      label: says.smoothLabel(name),
       recipe: (job) => {
         setMaterial(job, scheme.id, segments, material);
         setStretch(job, scheme.id, segments, null);
@@ -38,7 +44,7 @@ export const smoothDuct: Kind = (scene) => {
       },
       nodes: turns.map((node) => node.id),
       segments,
-      reason: rates(scene, first.id, `${sentence(where)}, of corrugated duct,`, `as ${name} duct it loses`),
+      reason: rates(scene, first.id, says.corrugated(sentence(where)), says.asMetal(name)),
     },
   ];
 };
@@ -57,16 +63,16 @@ export const stretchedDuct: Kind = (scene) => {
     {
       id: `stretched-duct:${segments.join('+')}`,
       kind: 'stretched duct',
-      title: 'Pull the flexible duct to its full length',
-      label: 'Pull the flexible duct tight',
+      title: says.stretchTitle,
+      label: says.stretchLabel,
       recipe: (job) => setStretch(job, scheme.id, segments, null),
       nodes: [],
       segments,
       reason: rates(
         scene,
         first.id,
-        `${sentence(places.leg(first.id))}, left ${slack} % slack,`,
-        'pulled tight it loses',
+        says.slack(sentence(places.leg(first.id)), String(slack)),
+        says.pulledTight,
       ),
     },
   ];
@@ -74,5 +80,5 @@ export const stretchedDuct: Kind = (scene) => {
 
 function rates({ before, units }: Scene, leg: string, subject: string, then: string): Candidate['reason'] {
   const rate = (losses: Losses) => formatLossRate(losses.segments.get(leg)?.lossPerMetre ?? 0, units);
-  return (sameAir) => `${subject} loses ${rate(before)}; ${then} ${rate(sameAir)}`;
+  return (sameAir) => says.loses(subject, rate(before), then, rate(sameAir));
 }

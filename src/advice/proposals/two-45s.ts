@@ -5,6 +5,7 @@ import { add, scale } from '../../graph/vector.ts';
 import { findBend } from '../../hydraulics/catalogue.ts';
 import { hydraulicDiameter } from '../../hydraulics/section.ts';
 import { formatAngle, formatLength, formatPressure } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import {
   type Candidate,
   fittingAt,
@@ -14,6 +15,8 @@ import {
   type Recipe,
   type Scene,
 } from './candidate.ts';
+
+const says = words.proposals.two45s;
 
 /** Turns between these are worth sharing between two bends, degrees. */
 const [least, most] = [60, 120];
@@ -59,13 +62,13 @@ function across(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegm
   const { scheme, before, places, units } = scene;
   const { angle = 90, kind = '' } = node.bend ?? {};
   const { diagonal, recipe } = sharedTurn(scheme.id, node, up, down);
-  const place = places.node(node.id).replace(/ of \d+/, '');
+  const place = places.brief(node.id);
   const halfAngle = formatAngle(angle / 2);
   return {
     id: `two-45s:${node.id}`,
     kind: 'two 45s',
-    title: `Two ${halfAngle} bends instead of one at ${place}`,
-    label: `Share ${place} between two bends`,
+    title: says.title(halfAngle, place),
+    label: says.label(place),
     recipe,
     nodes: [node.id],
     segments: [up.id, down.id],
@@ -73,7 +76,14 @@ function across(scene: Scene, node: RouteNode, up: RouteSegment, down: RouteSegm
       const now = fittingAt(before, node.id, ['bend'])?.loss ?? 0;
       const one = fittingAt(sameAir, node.id, ['bend'])?.loss ?? 0;
       const name = lowerFirst(findBend(kind)?.name ?? kind);
-      return `${sentence(places.turn(node.id))}, costs ${lossWords(now, before, units)}; two of ${halfAngle} of the same make (${name}), ${formatLength(diagonal, units)} apart across the corner, cost ${formatPressure(2 * one, units)}`;
+      return says.reason(
+        sentence(places.turn(node.id)),
+        lossWords(now, before, units),
+        halfAngle,
+        name,
+        formatLength(diagonal, units),
+        formatPressure(2 * one, units),
+      );
     },
   };
 }

@@ -8,6 +8,8 @@ import { useApp, useBoard } from '../context.ts';
 import type { ChartSize } from '../panel/chart-size.ts';
 import { capitalized, percent } from '../wording.ts';
 
+const causes = words.causes.pressure;
+
 const ROW = 26;
 const LABEL = 104;
 const FIGURE = 128;
@@ -27,7 +29,7 @@ export function BudgetChart({ solved, size: { width } }: { solved: Solved; size:
         viewBox={`0 0 ${width} ${height}`}
         role="img"
         aria-label={words.charts.budget.label(
-          parts.map((part) => `${part.cause} ${formatPressure(part.loss, units)}`).join(', '),
+          parts.map((part) => `${causes[part.cause]} ${formatPressure(part.loss, units)}`).join(', '),
         )}
         onPointerLeave={() => board.set({ hover: nothing })}
       >
@@ -40,7 +42,7 @@ export function BudgetChart({ solved, size: { width } }: { solved: Solved; size:
           >
             <rect className="pointing" width={width} height={ROW} />
             <text x={0} y={ROW / 2 + 4}>
-              {capitalized(part.cause)}
+              {capitalized(causes[part.cause])}
             </text>
             <rect
               className={part.loss < 0 ? 'amount gives' : 'amount'}

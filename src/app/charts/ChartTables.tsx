@@ -91,7 +91,7 @@ export function BudgetTable({ solved }: { solved: Solved }) {
   return (
     <ChartTable caption={words.charts.dock.budget} heads={[says.part, says.takes, says.share]}>
       {pressureBudget(solved).map(({ cause, loss, share, nodes, segments }) => (
-        <PlaceRow key={cause} name={capitalized(cause)} place={{ nodes, segments }}>
+        <PlaceRow key={cause} name={capitalized(words.causes.pressure[cause])} place={{ nodes, segments }}>
           <td>{formatPressure(loss, units)}</td>
           <td>{percent(share)}</td>
         </PlaceRow>

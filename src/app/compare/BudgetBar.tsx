@@ -1,5 +1,6 @@
 import { type Cause, causes, type SchemeFigures } from '../../advice/compare/figures.ts';
 import { formatPressure, type System } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 
 /** How each cause is filled: a shade and, for print and for those who see no shades, a pattern. */
 const look: Readonly<Record<Cause, string>> = {
@@ -21,9 +22,11 @@ export function BudgetBar({ scheme, most, units }: { scheme: SchemeFigures; most
     if (loss > 0) parts.push({ cause, loss, from });
     from += loss;
   }
-  const words = parts.map(({ cause, loss }) => `${cause} ${formatPressure(loss, units)}`).join(', ');
+  const label = parts
+    .map(({ cause, loss }) => `${words.causes.compared[cause]} ${formatPressure(loss, units)}`)
+    .join(', ');
   return (
-    <svg className="budget" role="img" aria-label={words}>
+    <svg className="budget" role="img" aria-label={label}>
       {parts.map(({ cause, loss, from: start }) => (
         <rect
           key={cause}

@@ -38,7 +38,7 @@ export function Sound() {
           .map(([cause, level]) => (
             <Figure
               key={cause}
-              name={capitalized(cause)}
+              name={capitalized(words.causes.sound[cause])}
               refTo={{ figure: 'sound at the cook', speed: index, at: cause }}
             >
               {says.level(Math.round(level))}

@@ -6,6 +6,9 @@ export const blocks = (n: number) => counted(n, { one: 'block', other: 'blocks' 
 export const dimensions = (n: number) => counted(n, { one: 'dimension', other: 'dimensions' });
 export const ducts = (n: number) => counted(n, { one: 'duct', other: 'ducts' });
 export const findings = (n: number) => counted(n, { one: 'finding', other: 'findings' });
+export const couplings = (n: number) => counted(n, { one: 'coupling', other: 'couplings' });
+export const hangers = (n: number) => counted(n, { one: 'hanger', other: 'hangers' });
+export const reducers = (n: number) => counted(n, { one: 'reducer', other: 'reducers' });
 export const hoods = (n: number) => counted(n, { one: 'hood', other: 'hoods' });
 export const legs = (n: number) => counted(n, { one: 'leg', other: 'legs' });
 export const nodes = (n: number) => counted(n, { one: 'node', other: 'nodes' });

@@ -76,3 +76,33 @@ export const results = {
   madeAsFound: 'A scheme as found was made.',
   makeAsFound: 'Make a scheme as found',
 };
+
+export const diagnosis = {
+  measureFirst: 'Enter at least one measurement.',
+  nonePredicted: 'None of the measurements can be predicted from what is drawn.',
+};
+
+export const found = {
+  closed: (share: string) => `${share} of the opening closed`,
+  smaller: (share: string) => `${share} smaller across`,
+  across: (found: string, drawn: string) => `about ${found} across instead of ${drawn}`,
+  hole: (area: string) => `a hole of about ${area}`,
+  holeShare: (share: string) => `a hole of ${share} of the duct`,
+  slower: (share: string) => `${share} slower than rated`,
+  tighter: (found: string, drawn: string) =>
+    `about ${found} air changes an hour at 50 Pa instead of ${drawn}`,
+  house: 'the house',
+  run: 'the run',
+  windowOpen: ', with a window wide open',
+  filtersOut: ', with the filters out',
+  probes: {
+    hoodAir: 'air at the hood',
+    capAir: 'air at the cap',
+    collarStatic: 'static pressure at the collar',
+    ductStatic: (place: string) => `static pressure in the duct just before ${place}`,
+    housePressure: 'pressure of the kitchen against outdoors',
+    sound: "sound at the cook's head",
+  },
+  probe: (what: string, speed: string, how: string) => `${what} at ${speed}${how}`,
+  asFound: (name: string) => `${name}, as found`,
+};

@@ -50,7 +50,7 @@ export const hints = {
 
 export const places = {
   duct: 'a duct',
-  turns: (from: string, to: string) => `turns ${from}–${to}`,
+  turns: (from: number, to: number) => `turns ${from}–${to}`,
   fromTo: (from: string, to: string) => `${from} to ${to}`,
 };
 
