@@ -4,15 +4,7 @@ import { explained } from '../../graph/derive/derive.ts';
 import { formulaRuns } from '../../graph/derive/formula.ts';
 import { notesOf, sourceText } from '../../graph/derive/text.ts';
 import { words } from '../../words/index.ts';
-import {
-  byPlace,
-  bySpeed,
-  isBySpeed,
-  type NumberOf,
-  placeWords,
-  speedWords,
-  type Told,
-} from './formula-tables.ts';
+import { byPlace, bySpeed, isBySpeed, type NumberOf, ownerWords, type Told } from './formula-tables.ts';
 import { inputBlocks } from './inputs.ts';
 import type { Subject } from './subject.ts';
 import type { Fingerprint, FormulaBlock, SheetBlock } from './types.ts';
@@ -94,9 +86,7 @@ function formulaBlocks(subject: Subject): FormulaBlock[] {
     const [{ derivation }] = told as [Told];
     const symbols = [derivation.symbol, ...derivation.inputs.map(({ symbol }) => symbol)];
     const speedWise = isBySpeed(told[0] as Told);
-    const notes = notesAmong(told, said, (one) =>
-      speedWise ? speedWords(subject, one.speed) : placeWords(one, subject),
-    );
+    const notes = notesAmong(told, said, (one) => ownerWords(one, subject));
     return {
       kind: 'formula',
       id: `${figure}/${i}`,

@@ -22,10 +22,17 @@ export interface Told {
   readonly speed: number | null;
 }
 
+/** Inputs that stand side by side. */
+const INPUTS_ABREAST = 8;
+
 /** True for what has no place, or many inputs: one column a speed tells it best. */
-export function isBySpeed({ derivation }: Told): boolean {
-  const { at, figure } = derivation.ref;
-  return at === undefined || figure === 'sound at the cook' || figure === 'sound outside';
+export function isBySpeed({ derivation: { ref, inputs } }: Told): boolean {
+  return ref.at === undefined || isSum(ref) || inputs.length > INPUTS_ABREAST;
+}
+
+/** A sum of sound, whose place is a cause. */
+function isSum({ figure }: FigureRef): boolean {
+  return figure === 'sound at the cook' || figure === 'sound outside';
 }
 
 /** "low", or "Range hood, low" where there are several hoods. */
@@ -37,9 +44,10 @@ export function speedWords({ solution }: Subject, index: number | null): string 
 }
 
 /** "Leg 3", "90° smooth elbow at turn 1"; empty for what has no place. */
-export function placeWords({ derivation, speed }: Told, { solution, places, legNumbers }: Subject): string {
+function placeWords({ derivation, speed }: Told, { solution, places, legNumbers }: Subject): string {
   const { at } = derivation.ref;
   if (at === undefined) return '';
+  if (isSum(derivation.ref)) return sentence(at);
   const leg = legNumbers.get(at);
   if (leg !== undefined) return say.leg(leg);
   const outcome = speed === null ? undefined : solution.speeds[speed]?.outcome;
@@ -52,6 +60,12 @@ export function placeWords({ derivation, speed }: Told, { solution, places, legN
   }
   const booster = outcome.boosters.find(({ node }) => node === at);
   return booster?.name ?? words.derivation.sound.hoodFan;
+}
+
+/** Whose a note is among the uses of a formula: a place's, else a speed's. */
+export function ownerWords(told: Told, subject: Subject): string {
+  const { ref } = told.derivation;
+  return ref.at === undefined || isSum(ref) ? speedWords(subject, told.speed) : placeWords(told, subject);
 }
 
 interface PlaceRow {
@@ -123,13 +137,13 @@ export function byPlace(told: readonly Told[], subject: Subject): SheetTable {
       (input, i): ColumnOf<PlaceRow> => symbolColumn(`input ${i}`, input, rows, ({ inputs }) => inputs[i]),
     ),
     symbolColumn('result', first, rows, (derivation) => derivation),
-    ...(hasOwnUnits(told, subject) ? [ownUnits(subject)] : []),
+    ...(hasOwnUnits(told, subject) ? [ownUnits(subject, rows)] : []),
     ...(sourcesDiffer(told)
       ? [
           {
             id: 'row',
             head: say.row,
-            weight: 14,
+            weight: Math.max(...rows.map(({ derivation }) => rowsOfSource(derivation, told).length + 1)),
             cell: ({ derivation }: PlaceRow) => rowsOfSource(derivation, told),
           },
         ]
@@ -158,13 +172,14 @@ function symbolColumn(
   };
 }
 
-function ownUnits({ units }: Subject): ColumnOf<PlaceRow> {
+function ownUnits({ units }: Subject, rows: readonly PlaceRow[]): ColumnOf<PlaceRow> {
+  const shown = ({ derivation }: PlaceRow) => shownValue(derivation, units).people;
   return {
     id: 'shown',
     head: say.shown,
     align: 'right',
-    weight: 11,
-    cell: ({ derivation }) => ({ text: shownValue(derivation, units).people, si: derivation.value }),
+    weight: Math.max(10, ...rows.map((row) => shown(row).length + 1)),
+    cell: (row) => ({ text: shown(row), si: row.derivation.value }),
   };
 }
 
@@ -206,7 +221,7 @@ export function bySpeed(told: readonly Told[], subject: Subject, numberOf: Numbe
     const tables: SheetTable[] = [];
     for (let start = 0; start < those.length; start += SPEEDS_ABREAST) {
       const table = speedTable(those.slice(start, start + SPEEDS_ABREAST), subject, numberOf);
-      tables.push(at === '' ? table : { ...table, caption: sentence(at) });
+      tables.push(at === '' ? table : { ...table, caption: placeWords(those[0] as Told, subject) });
     }
     return tables;
   });

@@ -43,17 +43,30 @@ export function lieOf(area: Area, scale: number, middle: SheetPoint): Lie {
 export const labelMeasure = (type: Type) => (text: string) =>
   type.regular.width(text, (MIN_TEXT * PX) / POINT, true) / PX;
 
-/** Draws a sheet's marks, the rooms' behind the duct's, cut at the edges of the area. */
+/** Draws a sheet's marks, the room's behind the duct's. The edges of the area cut lines, and leave out texts that they would cut. */
 export function drawMarks(page: Page, drawing: SheetDrawing, lie: Lie, type: Type): void {
   page.within(
     (path) => path.rect(lie.area.x, lie.area.y, lie.area.width, lie.area.height),
     () => {
       for (const { id, marks } of drawing.layers)
         for (const mark of marks) {
+          if (mark.kind === 'text' && !isWithin(mark, lie)) continue;
           const pale = drawing.sheet === 'isometric' && (id === 'exits' || id === 'blocks');
           drawMark(page, pale ? paler(mark) : mark, lie, type);
         }
     },
+  );
+}
+
+/** True for a text that the edge of the area does not cut. */
+function isWithin({ at, align, width, height }: TextMark, { area, place }: Lie): boolean {
+  const { x, y } = place(at);
+  const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2;
+  return (
+    left >= area.x &&
+    left + width <= area.x + area.width &&
+    y - height / 2 >= area.y &&
+    y + height / 2 <= area.y + area.height
   );
 }
 

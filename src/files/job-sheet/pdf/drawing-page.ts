@@ -1,4 +1,4 @@
-import type { Mark, SheetDrawing } from '../../../drawing/marks.ts';
+import type { LayerId, Mark, SheetDrawing } from '../../../drawing/marks.ts';
 import { placeOnSheet, sheetDrawing } from '../../../drawing/sheet-drawing.ts';
 import { fittingScale, type StandardScale } from '../../../drawing/standard-scale.ts';
 import { pointsOf } from '../../../drawing/stroke.ts';
@@ -28,9 +28,9 @@ export function drawDrawingPage(page: Page, block: DrawingBlock, drawn: Drawn, t
   const whole = inside(page);
   const area: Area = { ...whole, width: whole.width - columnWidth };
   const column: Area = { ...whole, x: area.x + area.width, width: columnWidth };
-  const { scale, drawing, bounds } = atFittingScale(block, drawn, area, type);
-  const middle = { u: (bounds.minU + bounds.maxU) / 2, v: (bounds.minV + bounds.maxV) / 2 };
-  const lie = lieOf(area, scale.ratio, middle);
+  const fitted = atFittingScale(block, drawn, area, type);
+  const { scale, drawing } = fitted;
+  const lie = lieOf(area, scale.ratio, middleOf(fitted, area));
   drawMarks(page, drawing, lie, type);
   drawKeys(page, drawing, lie, drawn, type);
   drawLine(
@@ -85,7 +85,18 @@ function atFittingScale(
   return { ...turned, bounds: whole <= ratio ? turned.drawing.bounds : turned.bounds };
 }
 
-const roomLayers = new Set(['exits', 'blocks', 'room']);
+/** The middle of the whole drawing, or as near to it as leaves what must be seen on the paper. */
+function middleOf({ scale, drawing, bounds }: Fitted, area: Area): SheetPoint {
+  const along = (low: 'minU' | 'minV', high: 'maxU' | 'maxV', paper: number) => {
+    const half = ((paper / 2 - free) * scale.ratio) / 1000;
+    const whole = (drawing.bounds[low] + drawing.bounds[high]) / 2;
+    const [least, most] = [bounds[high] - half, bounds[low] + half];
+    return least > most ? (least + most) / 2 : Math.min(most, Math.max(least, whole));
+  };
+  return { u: along('minU', 'maxU', area.width), v: along('minV', 'maxV', area.height) };
+}
+
+const roomLayers = new Set<LayerId>(['exits', 'blocks', 'room', 'names']);
 
 /** What the duct and all that is said of it covers, m: the room around it may run to the edge of the paper. */
 function boundsOfRoute(drawing: SheetDrawing): Bounds | null {

@@ -26,6 +26,8 @@ export interface Flow {
   add(pieces: readonly Piece[]): void;
   /** The next piece begins a page. */
   breakPage(): void;
+  /** How much of the page is taken, 0-1; 1 where none is begun. */
+  taken(): number;
 }
 
 /**
@@ -67,5 +69,6 @@ export function createFlow(nextColumn: () => Column): Flow {
     breakPage() {
       column = null;
     },
+    taken: () => (column ? used / column.height : 1),
   };
 }

@@ -46,6 +46,9 @@ export interface PdfOptions {
 /** Free space between the frame and running text, mm. */
 const padding = 6;
 
+/** A section that has a page of its own goes on a page that is taken less than this, so that none stays nearly empty. */
+const roomToGoOn = 0.35;
+
 interface Sheet {
   readonly page: Page;
   readonly about: PageTitle;
@@ -171,7 +174,8 @@ function createWriter(
         return first;
       }
       current = section.title;
-      if (section.newPage && !goesOn) flow.breakPage();
+      const roomy = flow.taken() < roomToGoOn && section.id !== 'appendix';
+      if (section.newPage && !goesOn && !roomy) flow.breakPage();
       goesOn = false;
       let first = made.length;
       const heading = sectionPiece(section.title, textWidth, type);

@@ -4,7 +4,7 @@ import type { Piece } from './flow.ts';
 import { inks, pen, sizes, style, type Type } from './look.ts';
 import { drawSymbol } from './runs.ts';
 import { drawLine, drawRect } from './shapes.ts';
-import { drawLines, lineHeight, wrapped } from './text.ts';
+import { baseLine, drawLines, lineHeight, wrapped } from './text.ts';
 
 /** Free space on both sides of a cell's text, mm. */
 const gutter = 1.5;
@@ -38,7 +38,7 @@ export function tablePieces(
 
 /**
  * Widths of the columns at the largest size of text at which no figure and no word is broken. What is left over goes
- * to texts first, then to heads, then to the first column of text.
+ * to texts first, then to heads, then to the column with the longest text.
  */
 function fitted(table: SheetTable, width: number, type: Type, largest: number) {
   const steps = [sizes.table, 7.5, sizes.small, 6.5, 6, sizes.tiny].filter((size) => size <= largest);
@@ -68,8 +68,9 @@ function fitted(table: SheetTable, width: number, type: Type, largest: number) {
   grow((i) => (isText(i) ? (natural[i]?.full ?? 0) : 0));
   grow((i) => natural[i]?.head ?? 0);
   const spare = width - widths.reduce((sum, each) => sum + each, 0);
-  const first = widths.findIndex((_, i) => isText(i));
-  return { size, widths: widths.map((each, i) => each + (i === Math.max(0, first) ? spare : 0)) };
+  const texts = natural.map(({ full }, i) => (isText(i) ? full : 0));
+  const widest = texts.indexOf(Math.max(...texts));
+  return { size, widths: widths.map((each, i) => each + (i === widest ? spare : 0)) };
 }
 
 function naturalWidth(column: SheetColumn, i: number, rows: readonly SheetRow[], size: number, type: Type) {
@@ -127,7 +128,7 @@ function headPiece(table: SheetTable, widths: readonly number[], set: TextStyle,
         const wide = widths[i] ?? 0;
         const at = align === 'right' ? left + wide - gutter : left + gutter;
         const top = y + padding(set) + (most - lines.length) * lineHeight(set);
-        if (symbol) drawSymbol(page, { x: at, y: top + 0.72 * lineHeight(set) }, head, set.size, align, type);
+        if (symbol) drawSymbol(page, { x: at, y: top + baseLine(set) }, head, set.size, align, type);
         else drawLines(page, { x: at, y: top }, lines, face, align);
         if (unit)
           drawLines(page, { x: at, y: y + padding(set) + most * lineHeight(set) }, [unit], quiet, align);
@@ -144,11 +145,12 @@ function rowPiece(
   cell: TextStyle,
   type: Type,
 ): Piece {
-  const cells = columns.map(({ align }, i) => {
+  const cells = columns.map(({ align, symbolCells }, i) => {
     const said = row.cells[i] ?? { text: '' };
     const font = row.total || said.poor ? type.semibold : cell.font;
     const set = { ...cell, font, colour: said.poor ? inks.danger : cell.colour };
-    return { align, set, lines: wrapped(said.text, (widths[i] ?? 0) - 2 * gutter + 0.01, set) };
+    const lines = wrapped(said.text, (widths[i] ?? 0) - 2 * gutter + 0.01, set);
+    return { align, set, symbol: symbolCells ? said.text : null, lines };
   });
   const most = Math.max(1, ...cells.map(({ lines }) => lines.length));
   const height = most * lineHeight(cell) + 2 * padding(cell);
@@ -161,10 +163,12 @@ function rowPiece(
       drawLine(page, { line }, { x, y: at }, { x: x + width, y: at });
       if (row.total) drawLine(page, { line }, { x, y: y + height }, { x: x + width, y: y + height });
       let left = x;
-      cells.forEach(({ align, set, lines }, i) => {
+      cells.forEach(({ align, set, symbol, lines }, i) => {
         const wide = widths[i] ?? 0;
         const edge = align === 'right' ? left + wide - gutter : left + gutter;
-        drawLines(page, { x: edge, y: y + padding(cell) }, lines, set, align);
+        const top = y + padding(cell);
+        if (symbol) drawSymbol(page, { x: edge, y: top + baseLine(set) }, symbol, set.size, align, type);
+        else drawLines(page, { x: edge, y: top }, lines, set, align);
         left += wide;
       });
     },

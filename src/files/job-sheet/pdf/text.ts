@@ -9,6 +9,11 @@ export function lineHeight({ size }: TextStyle): number {
   return size * POINT * leading;
 }
 
+/** From the top of a line of text to its base line, mm: capitals stand in the middle. */
+export function baseLine(style: TextStyle): number {
+  return (lineHeight(style) + style.size * POINT * 0.72) / 2;
+}
+
 /** Lines of at most `width` mm, broken at spaces; a word that is longer by itself is broken where it must be. */
 export function wrapped(text: string, width: number, style: TextStyle): readonly string[] {
   const wide = (line: string) => style.font.width(line, style.size, style.tabular);
@@ -59,7 +64,7 @@ export function drawLines(
   align: 'left' | 'middle' | 'right' = 'left',
 ): number {
   const high = lineHeight(style);
-  const base = (high + style.size * POINT * 0.72) / 2;
+  const base = baseLine(style);
   lines.forEach((line, i) => {
     page.text({ x: at.x, y: at.y + i * high + base }, line, style, align);
   });

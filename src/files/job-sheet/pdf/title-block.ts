@@ -110,7 +110,10 @@ function drawNumber(page: Page, area: Area, number: number, of: number, type: Ty
     style(type, sizes.tiny, 'regular', inks.muted, true),
     'middle',
   );
-  page.text({ x: at.x, y: at.y + 13.2 }, block.pageOf(number, of), style(type, 13, 'semibold'), 'middle');
+  const text = block.pageOf(number, of);
+  const large = [13, 11, 9, 7].map((size) => style(type, size, 'semibold'));
+  const set = large.find((each) => each.font.width(text, each.size, true) < area.width - 3) ?? large[3];
+  if (set) page.text({ x: at.x, y: at.y + 13.2 }, text, set, 'middle');
 }
 
 function drawJob(page: Page, area: Area, title: TitleBlock, type: Type): void {
