@@ -29,7 +29,6 @@ export function misfits(
   const byId = new Map(blocks.map((block) => [block.id, block]));
   const shapes = new Map<string, Drawable[]>();
   for (const item of drawables) {
-    if (item.kind === 'hood' || item.kind === 'cap') continue;
     const key = `${item.of} ${item.id}`;
     shapes.set(key, [...(shapes.get(key) ?? []), item]);
   }

@@ -1,3 +1,4 @@
+import { hoodProfile } from '../graph/bodies.ts';
 import type { Hood } from '../graph/document.ts';
 import type { RouteNode } from '../graph/route.ts';
 import type { SheetPoint } from '../graph/sheet.ts';
@@ -5,29 +6,6 @@ import { dot } from '../graph/vector.ts';
 import { type Drawable, drawable, line, polygon } from './stroke.ts';
 import { seen } from './tube.ts';
 import type { View } from './view.ts';
-
-/** Depth of a hood, width of one that does not say, and counter height, m: common practice. */
-export const usualDepth = 0.56;
-export const usualWidth = 0.76;
-export const counterHeight = 0.914;
-/** Height of the lip at the bottom of a canopy, m. */
-const lipHeight = 0.06;
-
-function plan(hood: Hood) {
-  return { width: hood.width ?? usualWidth, depth: hood.depth ?? usualDepth };
-}
-
-/**
- * The measures of a hood whose collar is `top` m above the floor: its plan, the heights of its underside,
- * of the lip's upper edge and of the shoulder where canopy meets neck, and half the neck's width.
- */
-export function hoodProfile(hood: Hood, mountingHeight: number | undefined, top: number) {
-  const bottom = Math.min(top - 0.15, counterHeight + (mountingHeight ?? 0.71));
-  const lip = bottom + lipHeight;
-  const shoulder = Math.max(lip + 0.04, Math.min(top - 0.02, bottom + 0.28));
-  const collar = (hood.collar.shape === 'round' ? hood.collar.diameter : hood.collar.width) / 2;
-  return { ...plan(hood), bottom, lip, shoulder, neck: collar + 0.04 };
-}
 
 /**
  * A hood below its collar: a rectangle in plan, a canopy with its lip in elevation. Its underside is
@@ -40,8 +18,8 @@ export function hoodDrawable(
   view: View,
 ): Drawable {
   const fromAbove = Math.abs(view.toward[2]) > 0.5;
-  const { width, depth } = plan(hood);
   const at = seen(node.at, view);
+  const { width, depth, bottom, lip, shoulder, neck } = hoodProfile(hood, mountingHeight, node.at[2]);
   const base = { kind: 'hood', id: node.id, of: 'node', colourOf: null } as const;
   if (fromAbove) {
     const [w, d] = [width / 2, depth / 2];
@@ -63,7 +41,6 @@ export function hoodDrawable(
     });
   }
   const across = Math.abs(view.right[0]) > 0.5 ? width : depth;
-  const { bottom, lip, shoulder, neck } = hoodProfile(hood, mountingHeight, at.v);
   const point = (u: number, v: number): SheetPoint => ({ u: at.u + u, v });
   const canopy = polygon([
     point(-across / 2, bottom),

@@ -1,3 +1,4 @@
+import { inlineBody } from '../graph/bodies.ts';
 import type { InlinePart } from '../graph/document.ts';
 import type { SheetPoint } from '../graph/sheet.ts';
 import { add, dot, scale } from '../graph/vector.ts';
@@ -7,8 +8,7 @@ import { seen } from './tube.ts';
 import type { View } from './view.ts';
 
 interface Glyph {
-  /** Half length along the duct and half height across it, in halves of the duct's size. */
-  readonly box: readonly [number, number];
+  /** In halves of the duct's size. */
   readonly lines: readonly (readonly (readonly [number, number])[])[];
   /** A pivot in the middle. */
   readonly pivot?: boolean;
@@ -18,7 +18,6 @@ const zigzag = Array.from({ length: 9 }, (_, i) => [i % 2 === 0 ? -0.22 : 0.22, 
 
 const glyphs: Readonly<Record<string, Glyph>> = {
   'backdraught-damper': {
-    box: [0.3, 1.12],
     lines: [
       [
         [-0.2, 0],
@@ -32,14 +31,12 @@ const glyphs: Readonly<Record<string, Glyph>> = {
     pivot: true,
   },
   screen: {
-    box: [0.1, 1.12],
     lines: [-0.75, -0.25, 0.25, 0.75].map((n) => [
       [-0.1, n - 0.12],
       [0.1, n + 0.12],
     ]),
   },
   silencer: {
-    box: [1.6, 1.35],
     lines: [-0.8, 0, 0.8].flatMap((a) => [
       [
         [a - 0.25, 1.05],
@@ -51,7 +48,7 @@ const glyphs: Readonly<Record<string, Glyph>> = {
       ] as const,
     ]),
   },
-  filter: { box: [0.28, 1.12], lines: [zigzag] },
+  filter: { lines: [zigzag] },
 };
 
 /** Parts in line as short bodies across the duct with a mark inside; none on a leg seen end on. */
@@ -75,7 +72,7 @@ function inlineDrawable(part: InlinePart, index: number, leg: SheetLeg, view: Vi
     v: at.v + (run.v * a + (run.u / length) * n) * half,
   });
   const glyph = part.kind === 'balancing-damper' ? balancing(part.angle ?? 0) : (glyphs[part.kind] ?? plain);
-  const [a, n] = glyph.box;
+  const [a, n] = inlineBody(part.kind);
   const body = polygon([place([-a, -n]), place([a, -n]), place([a, n]), place([-a, n])]);
   const solid: Stroke[][] = glyph.pivot ? [[circle(at, half * 0.12)]] : [];
   return drawable({
@@ -92,7 +89,6 @@ function inlineDrawable(part: InlinePart, index: number, leg: SheetLeg, view: Vi
 }
 
 const plain: Glyph = {
-  box: [0.3, 1.12],
   lines: [
     [
       [-0.3, -1.12],
@@ -106,7 +102,6 @@ function balancing(angle: number): Glyph {
   const turn = (angle * Math.PI) / 180;
   const [a, n] = [Math.cos(turn) * 0.9, Math.sin(turn) * 0.9];
   return {
-    box: [0.16, 1.12],
     lines: [
       [
         [-a, -n],

@@ -1,8 +1,8 @@
+import { hoodProfile } from '../graph/bodies.ts';
 import type { Hood, Vec3 } from '../graph/document.ts';
 import type { RouteNode } from '../graph/route.ts';
 import { add, cross, dot, normalize, scale } from '../graph/vector.ts';
 import type { SheetLeg } from './outline.ts';
-import { hoodProfile } from './outline-hood.ts';
 import { between, box, mean, type Solid, shown } from './solid.ts';
 import { type Drawable, drawable } from './stroke.ts';
 import type { View } from './view.ts';

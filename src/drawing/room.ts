@@ -1,6 +1,6 @@
+import { counterHeight, usualDepth } from '../graph/bodies.ts';
 import type { Block, Job } from '../graph/document.ts';
 import { project, type SheetId, type SheetPoint } from '../graph/sheet.ts';
-import { counterHeight, usualDepth } from './outline-hood.ts';
 import { circle, line, polygon, type Stroke } from './stroke.ts';
 import type { Bounds } from './viewport.ts';
 

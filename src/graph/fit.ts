@@ -1,8 +1,10 @@
 import { formatLength } from '../units/index.ts';
-import type { Block, Job } from './document.ts';
+import type { Block, Job, Scheme } from './document.ts';
+import { bodyFindings } from './fit/bodies.ts';
 import { bendInChase, chaseFindings } from './fit/chase.ts';
 import { clashes } from './fit/clash.ts';
 import { arcPart, blockIndex, cornerOf, legPart, type Room } from './fit/room.ts';
+import { schemeOf } from './infer.ts';
 import { memoise } from './memo.ts';
 import { placesOf } from './places.ts';
 import type { Finding, Route } from './route.ts';
@@ -18,11 +20,21 @@ export const usualClearance = 0.0127;
  * Whether a route fits in its room: the outside of the duct, its wall and insulation included, against
  * the job's blocks. Straight legs are measured exactly, arcs by chords that stray 2 mm at most from their centre line.
  * Findings: `fit-clash` (into a block), `fit-clearance` (nearer than wanted), `fit-chase` (out of the
- * side of a chase that it passes through), `fit-bend` (a bend too long for the chase it turns in).
+ * side of a chase that it passes through), `fit-bend` (a bend too long for the chase it turns in), `fit-body` (a hood, cap
+ * or part in line that stands in a block).
  * Repeated calls with the same route and blocks are free.
  */
 export function fitFindings(job: Job, route: Route): readonly Finding[] {
-  return found(route, solidBlocks(job.blocks), job.exits, job.units, job.clearance);
+  return found(
+    route,
+    solidBlocks(job.blocks),
+    job.exits,
+    job.units,
+    job.clearance,
+    schemeOf(job, route.schemeId),
+    job.hoods,
+    job.kitchen.mountingHeight,
+  );
 }
 
 const none: readonly Finding[] = [];
@@ -34,6 +46,9 @@ const found = memoise(
     exits: Job['exits'],
     units: Job['units'],
     clearance: number | undefined,
+    scheme: Scheme,
+    hoods: Job['hoods'],
+    mountingHeight: number | undefined,
   ): readonly Finding[] => {
     if (blocks.length === 0) return none;
     const places = placesOf(route, blocks);
@@ -75,6 +90,7 @@ const found = memoise(
         ),
       );
     }
-    return findings;
+    const clashed = (leg: string, block: Block) => told.has(`fit-clash ${leg} ${block.id}`);
+    return [...findings, ...bodyFindings(room, { scheme, hoods, mountingHeight }, clashed)];
   },
 );

@@ -116,7 +116,7 @@ function measured(job: Job, question: RouteQuestion, layout: Layout, way: GridRo
   });
   const solution = solveScheme(drawn, id);
   const { route } = solution;
-  if ([...route.findings, ...fitFindings(drawn, route)].some(unfit)) return null;
+  if ([...route.findings, ...fitFindings(drawn, route)].some((one) => unfit(one, question.hood))) return null;
   const legs = [...route.segments.values()];
   const hood = drawn.schemes
     .find((scheme) => scheme.id === id)
@@ -132,7 +132,8 @@ function measured(job: Job, question: RouteQuestion, layout: Layout, way: GridRo
   };
 }
 
-/** Findings that a route must not have to count as one that fits. */
-function unfit({ rule }: Finding): boolean {
+/** Findings that a route must not have to count as one that fits; where the hood itself stands is not its doing. */
+function unfit({ rule, nodes }: Finding, hood: string): boolean {
+  if (rule === 'fit-body' && nodes.includes(hood)) return false;
   return rule.startsWith('fit-') || rule === 'does-not-fit' || rule === 'crossing';
 }

@@ -117,7 +117,7 @@ export function arcPart(node: RouteNode, route: Route, places: Places): Part | n
 }
 
 /** The box around some boxes. */
-function around(boxes: readonly Box[]): Box {
+export function around(boxes: readonly Box[]): Box {
   const side = (corner: 'min' | 'max', pick: (...values: number[]) => number) =>
     ([0, 1, 2] as const).map((axis) => pick(...boxes.map((box) => box[corner][axis]))) as Vec3;
   return { min: side('min', Math.min), max: side('max', Math.max) };
