@@ -119,7 +119,7 @@ function browser() {
 async function everythingKept(shelf: Shelf, last: ReturnType<typeof browser>['last']): Promise<string> {
   const texts = [
     (await shelf.get('jobTexts', 'job'))?.text ?? '',
-    last.get('job')?.text ?? '',
+    ...last.of('job').map(({ text }) => text),
     ...(await shelf.all('versionTexts')).map(({ text }) => text),
   ];
   return texts
@@ -130,13 +130,12 @@ async function everythingKept(shelf: Shelf, last: ReturnType<typeof browser>['la
     .join('\n');
 }
 
-test('whatever tabs do with one job, one has it at a time, and no edit that had a moment to be written is lost', async () => {
+test('whatever tabs do with one job, one has it at a time, and no edit is lost', async () => {
   await fc.assert(
     fc.asyncProperty(steps, async (list) => {
       const { shelf, last, locks, channel, tabs, open, nextMark } = browser();
-      /** Marks that must be found in the end: those of tabs that crashed at once need not. */
+      /** Marks that must be found in the end. */
       const due = new Set<string>();
-      const fresh = new Map<string, { tab: number; at: number }>();
       const settle = (ms: number) => vi.advanceTimersByTimeAsync(ms);
       tabs.set(0, await open());
       await settle(10);
@@ -159,10 +158,7 @@ test('whatever tabs do with one job, one has it at a time, and no edit that had 
           tab.board.dispatch('mark', (job) => {
             job.notes += mark;
           });
-          if (tab.board.stats.commits > before) {
-            due.add(mark);
-            fresh.set(mark, { tab: step.tab, at: Date.now() });
-          }
+          if (tab.board.stats.commits > before) due.add(mark);
         }
         if (step.do === 'takeOver') void tab.keeper.takeOver();
         if (step.do === 'freeze') channel.silence(tab.name);
@@ -174,8 +170,6 @@ test('whatever tabs do with one job, one has it at a time, and no edit that had 
         if (step.do === 'crash') {
           tab.die();
           tabs.delete(step.tab);
-          for (const [mark, { tab: of, at }] of fresh)
-            if (of === step.tab && Date.now() - at < 2400) due.delete(mark);
         }
         await settle(1);
         const owners = [...tabs.values()].filter(({ keeper }) => keeper.getState().hold === 'mine');

@@ -84,6 +84,9 @@ export interface KeeperOptions {
   readonly now?: () => number;
 }
 
+/** A job of fewer characters is held for the last moment after each edit: its tab may crash before it is written. */
+const alwaysSafe = 100_000;
+
 /** A version is kept after so much work, ms. */
 const betweenVersions = 5 * 60_000;
 
@@ -91,6 +94,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
   const { board, library, versions, channel, first, now = Date.now, remember = () => {} } = options;
   let saved: Job | null = first.unsaved ? null : first.job;
   let since = first.keptAt ?? 0;
+  let size = 0;
   let versionAt = now();
   /** Set while another job comes onto the board: that is no edit. */
   let changing = false;
@@ -106,11 +110,15 @@ export function createKeeper(options: KeeperOptions): Keeper {
   }));
   const state = store.getState;
 
-  const work = (): Work => {
+  const snapshot = (): Work => {
     const { job } = board.getState();
     const { id, file, fresh } = state();
-    return { id, job, file, fresh, at: now(), since, portrait: portrayed(job, board.solutionOf) };
+    return { id, job, file, fresh, at: now(), since };
   };
+  const work = (): Work => ({
+    ...snapshot(),
+    portrait: portrayed(board.getState().job, board.solutionOf),
+  });
 
   const failed = (error: unknown) => {
     if (error instanceof Overtaken) return apart();
@@ -121,8 +129,8 @@ export function createKeeper(options: KeeperOptions): Keeper {
   const autosave = startAutosave<Work>(
     {
       save: async (of) => {
-        const { changedAt } = await library.keep(of);
-        if (state().id === of.id) since = changedAt;
+        const card = await library.keep(of);
+        if (state().id === of.id) ({ changedAt: since, size } = card);
         channel.post({ kind: 'kept', job: of.id });
       },
       saveNow: (of) => {
@@ -156,7 +164,9 @@ export function createKeeper(options: KeeperOptions): Keeper {
   /** What this tab has must not go over what another wrote: it becomes a version, and that one's is shown. */
   const apart = () => {
     autosave.drop();
+    const { id } = state();
     void note('elsewhere')
+      .then(() => library.forget(id))
       .catch(() => {})
       .then(refresh);
   };
@@ -208,6 +218,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
     if (at.job === before.job || changing) return;
     store.setState({ fresh: false, unsaved: !equal(at.job, saved) });
     autosave.changed(work);
+    if (size < alwaysSafe) library.keepNow(snapshot());
     if (losesMuch(before.job, at.job)) void note('before', { name: at.undoLabel ?? '', job: before.job });
   });
 
@@ -238,6 +249,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
       const left = state();
       saved = next.unsaved ? null : next.job;
       since = next.keptAt ?? 0;
+      size = 0;
       changing = true;
       board.open(next.job);
       changing = false;
@@ -258,7 +270,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
 
     leave() {
       const kept = autosave.flushNow();
-      return options.lasting ? kept : !state().unsaved || library.keepNow(work());
+      return options.lasting ? kept : !state().unsaved || library.keepNow(snapshot());
     },
   };
 }

@@ -3,16 +3,22 @@ export interface LastWords {
   readonly text: string;
   /** Milliseconds since 1970. */
   readonly at: number;
+  /** The tab that wrote it. */
+  readonly by: string;
+  /** When the state was kept that it was made from. */
+  readonly since: number;
 }
 
 /**
- * What is written before a page is gone, when a database no longer answers in time: small, and at once.
- * `put` is false where it was not kept.
+ * What is written before a page is gone, when a database no longer answers in time: small, and at once. Each tab has
+ * its own words about a job, so that none speaks over another's.
  */
 export interface LastMoment {
+  /** False where it was not kept. */
   put(job: string, words: LastWords): boolean;
-  get(job: string): LastWords | null;
-  drop(job: string): void;
+  /** Oldest first. */
+  of(job: string): LastWords[];
+  drop(job: string, by: string): void;
   jobs(): string[];
 }
 
@@ -27,25 +33,39 @@ export function lastMomentIn(storage: () => Storage): LastMoment {
       return otherwise;
     }
   };
+  const keyOf = (job: string, by: string) => `${prefix}${job}/${by}`;
+  const keys = (kept: Storage) =>
+    Array.from({ length: kept.length }, (_, i) => kept.key(i) ?? '').filter((key) => key.startsWith(prefix));
   return {
     put: (job, words) =>
       trying((kept) => {
-        kept.setItem(prefix + job, JSON.stringify(words));
+        kept.setItem(keyOf(job, words.by), JSON.stringify(words));
         return true;
       }, false),
-    get: (job) => trying((kept) => wordsOf(kept.getItem(prefix + job)), null),
-    drop: (job) => trying((kept) => kept.removeItem(prefix + job), undefined),
+    of: (job) =>
+      trying(
+        (kept) =>
+          keys(kept)
+            .filter((key) => key.startsWith(keyOf(job, '')))
+            .flatMap((key) => wordsOf(kept.getItem(key)) ?? [])
+            .sort((a, b) => a.at - b.at),
+        [],
+      ),
+    drop: (job, by) => trying((kept) => kept.removeItem(keyOf(job, by)), undefined),
     jobs: () =>
-      trying((kept) => {
-        const keys = Array.from({ length: kept.length }, (_, i) => kept.key(i) ?? '');
-        return keys.filter((key) => key.startsWith(prefix)).map((key) => key.slice(prefix.length));
-      }, []),
+      trying(
+        (kept) => [...new Set(keys(kept).map((key) => key.slice(prefix.length).split('/')[0] ?? ''))],
+        [],
+      ),
   };
 }
 
 function wordsOf(kept: string | null): LastWords | null {
-  const value = JSON.parse(kept ?? 'null') as Partial<LastWords> | null;
-  return typeof value?.text === 'string' && typeof value.at === 'number'
-    ? { text: value.text, at: value.at }
-    : null;
+  try {
+    const value = JSON.parse(kept ?? 'null') as Partial<LastWords> | null;
+    if (typeof value?.text !== 'string' || typeof value.at !== 'number') return null;
+    return { text: value.text, at: value.at, by: value.by ?? '', since: value.since ?? 0 };
+  } catch {
+    return null;
+  }
 }

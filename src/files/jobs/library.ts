@@ -2,8 +2,9 @@ import type { Job } from '../../graph/document.ts';
 import { readJob } from '../read.ts';
 import { writeJob } from '../write.ts';
 import { digestOf, freshId, type JobCard, type LinkedFile, type Portrait, portrayed } from './cards.ts';
-import type { LastMoment } from './last-moment.ts';
+import type { LastMoment, LastWords } from './last-moment.ts';
 import type { Change, Shelf } from './shelf.ts';
+import { createVersions } from './versions.ts';
 
 /** A job on its way to the shelf. */
 export interface Work {
@@ -37,6 +38,8 @@ export interface Library {
   keep(work: Work): Promise<JobCard>;
   /** Keeps it before returning, for a page that is being closed; false where that is not possible. */
   keepNow(work: Work): boolean;
+  /** Drops what this tab has kept of a job for the last moment: it is kept elsewhere. */
+  forget(id: string): void;
   /** Puts a text as it is; what it says is read for its card. Null where it is no job. */
   add(text: string, more?: Partial<Pick<JobCard, 'id' | 'file' | 'changedAt'>>): Promise<JobCard | null>;
   rename(id: string, title: string): Promise<void>;
@@ -60,25 +63,32 @@ const deletedFor = 30 * 24 * 3600_000;
 const freshFor = 24 * 3600_000;
 
 export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptions): Library {
+  const versions = createVersions(shelf);
+
   const store = async (card: JobCard, text: string | null): Promise<void> => {
     const changes: Change[] = [{ room: 'jobs', put: card }];
     if (text !== null) changes.push({ room: 'jobTexts', put: { id: card.id, text } });
     await shelf.write(changes);
   };
 
-  /** Takes over what the last moment of a page has left, where it is newer than what lies on the shelf. */
+  /**
+   * Takes over what the last moments of pages have left. Where another tab has written the job since, it becomes a
+   * version and not the job.
+   */
   const takeOver = async (id: string): Promise<void> => {
-    const words = last.get(id);
-    if (!words) return;
-    const card = await shelf.get('jobs', id);
-    if (!card || words.at > card.changedAt) {
-      const read = readJob(words.text);
-      if (!read.ok) return;
-      const at = words.at;
-      await store(cardOf(words.text, read.job, { id, card, at, fresh: false, by: tab }), words.text);
+    for (const { text, at, by, since } of last.of(id)) {
+      const card = await shelf.get('jobs', id);
+      const read = readJob(text);
+      if (!read.ok) continue;
+      if (follows({ by, since }, card)) {
+        if (at > (card?.changedAt ?? 0))
+          await store(cardOf(text, read.job, { id, card, at, fresh: false, by }), text);
+      } else if (digestOf(text) !== card?.digest) {
+        await versions.note(read.job, { job: id, reason: 'elsewhere', at });
+      }
+      const now = last.of(id).find((words) => words.by === by);
+      if (shelf.lasting && now && now.at <= at) last.drop(id, by);
     }
-    if (!shelf.lasting) return;
-    if ((last.get(id)?.at ?? 0) <= words.at) last.drop(id);
   };
 
   const change = async (id: string, recipe: (card: JobCard) => JobCard): Promise<void> => {
@@ -105,14 +115,11 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
         () => true,
       );
       const [card, kept] = await Promise.all([shelf.get('jobs', id), shelf.get('jobTexts', id)]);
-      const words = failed ? last.get(id) : null;
-      if (words && words.at > (card?.changedAt ?? 0)) {
-        const read = readJob(words.text);
-        if (read.ok)
-          return {
-            card: cardOf(words.text, read.job, { id, card, at: words.at, fresh: false, by: tab }),
-            text: words.text,
-          };
+      const words = failed ? last.of(id).findLast((one) => follows(one, card)) : undefined;
+      const read = words && words.at > (card?.changedAt ?? 0) ? readJob(words.text) : null;
+      if (words && read?.ok) {
+        const { text, at, by } = words;
+        return { card: cardOf(text, read.job, { id, card, at, fresh: false, by }), text };
       }
       return card && kept ? { card, text: kept.text } : null;
     },
@@ -124,11 +131,14 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
       if (before && before.by !== tab && before.changedAt > since && before.digest !== card.digest)
         throw new Overtaken();
       await store(card, text);
-      if (shelf.lasting && (last.get(id)?.at ?? Number.POSITIVE_INFINITY) <= at) last.drop(id);
+      const words = last.of(id).find(({ by }) => by === tab);
+      if (shelf.lasting && words && words.at <= at) last.drop(id, tab);
       return card;
     },
 
-    keepNow: ({ id, job, at }) => last.put(id, { text: writeJob(job), at }),
+    keepNow: ({ id, job, at, since }) => last.put(id, { text: writeJob(job), at, by: tab, since }),
+
+    forget: (id) => last.drop(id, tab),
 
     async add(text, more = {}) {
       const read = readJob(text);
@@ -186,10 +196,15 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
             { room: 'versionTexts', drop: id },
           ]),
       ]);
-      for (const id of ids) last.drop(id);
+      for (const id of ids) for (const { by } of last.of(id)) last.drop(id, by);
     },
   };
   return library;
+}
+
+/** True where words were made from what lies on the shelf, and no other tab has written since. */
+function follows({ by, since }: Pick<LastWords, 'by' | 'since'>, card: JobCard | undefined): boolean {
+  return !card || card.by === by || since >= card.changedAt;
 }
 
 interface Told {
