@@ -19,24 +19,23 @@ import {
   straightDuctPower,
 } from '../hydraulics/sound.ts';
 import type { Air, FanCurve, Provenance } from '../hydraulics/types.ts';
+import { words } from '../words/index.ts';
 import type { Hood, Scheme } from './document.ts';
 import { memoise } from './memo.ts';
 import type { LegResult } from './results.ts';
 import { curveAt, type Placed, type Scene, settingOf } from './setting.ts';
 import type { BoosterResult, FittingResult, SoundResult, SoundSourceResult } from './solution.ts';
 
+const say = words.route.sound;
+
 /** Static pressure at which a hood's sound is taken to be rated, Pa: 0.1 in w.g. Common practice, from memory. */
 const SOUND_RATED_AT = 24.908891;
 
 const provenance: Provenance = {
   row: 'formulas/sound',
-  source:
-    'Flow noise: VDI 2081 form; fan: Beranek form with fan laws; attenuation: ASHRAE Applications, Sound and Vibration Control',
+  source: say.source,
   sourceKind: 'memory',
-  notes: [
-    'Sones from dBA by dBA = 33.2 log10(sone) + 28, a rule of thumb good to about 2 dB.',
-    'By the published rules themselves air at 10 m/s in an 8 in duct makes some 36 dB less sound power than a fan of 0.3 m³/s and 200 Pa: at the hood a smaller duct is louder above all because it makes the fan work against more pressure. Whistling edges and a flap that rattles are in no rule.',
-  ],
+  notes: [say.sones, say.limits],
 };
 
 /** What a fitting's self-noise is told as. */
@@ -131,9 +130,7 @@ export function soundOf(
     return { heard: { level, sones: sonesFromDecibelA(level), byCause }, levels };
   };
   const [cook, outside] = [at('cook'), at('outside')];
-  const inRun = boosters.map(
-    ({ name }) => `${name} in the run has its sound estimated from its flow and pressure.`,
-  );
+  const inRun = boosters.map(({ name }) => say.booster(name));
   return {
     cook: cook.heard,
     outside: outside.heard,
@@ -144,12 +141,7 @@ export function soundOf(
     })),
     uncertainty: SOUND_UNCERTAINTY,
     fan: rated.point,
-    assumptions: [
-      rated.assumption,
-      ...inRun,
-      ...(placed.length > 1 ? ['The other hoods of this scheme are taken to be silent.'] : []),
-      PLACES,
-    ],
+    assumptions: [rated.assumption, ...inRun, ...(placed.length > 1 ? [say.others] : []), PLACES],
     provenance,
   };
 }
@@ -189,21 +181,21 @@ function hoodFan(
     return {
       power: fanPower(point.flow, point.pressure),
       point: { rated: null, ...point },
-      assumption: `No sound is given for ${hood.name}, ${speed?.name ?? ''}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
+      assumption: say.unrated(hood.name, speed?.name ?? ''),
     };
   const { words, ...at } = ratedPoint(made.curve, air);
   const level = speed.sound + fanShift(at, point);
   return {
     power: powerBehind(fanAtCook(level)),
     point: { rated: { level: speed.sound, ...at }, ...point },
-    assumption: `The rated ${speed.sound} dBA of ${hood.name}, ${speed.name}, is taken to be what is heard at the cook's head with the fan at ${words}; from there the fan's sound follows 10 log Q and 20 log of its total pressure, and a fan that is throttled beyond the loudest point of its curve is taken to stay as loud.`,
+    assumption: say.rated(speed.sound, hood.name, speed.name, words),
   };
 }
 
 /** The point of a curve that its sound is taken to be rated at: 25 Pa static, or free delivery where it starts below. */
 function ratedPoint(curve: FanCurve, air: Air) {
   const flow = ratedFlow(curve);
-  const words = flow === freeDelivery(curve) ? 'free delivery' : '25 Pa (0.1 in w.g.)';
+  const words = flow === freeDelivery(curve) ? say.freeDelivery : say.ratedPoint;
   return { flow, pressure: Math.max(fanTotalPressure(curve, flow, air), 1e-3), words };
 }
 

@@ -54,7 +54,7 @@ export function coefficientOf(scene: Scene, fitting: Fitting): Told {
 export function velocityInput({ result }: Pick<Fitting, 'result'>): DerivationInput {
   return {
     symbol: 'V',
-    name: 'velocity in the section that C refers to',
+    name: say.velocity,
     value: result.velocity,
     unit: 'm/s',
     kind: 'velocity',
@@ -157,9 +157,9 @@ function junctionC(result: FittingResult, junction: Junction): Pick<Told, 'formu
   return {
     formula: junctionFormulas[converging ? 'joining' : 'dividing'][way],
     inputs: [
-      { symbol: 'q', name: 'flow of the branch over the whole flow', value: flowRatio, unit: '' },
-      { symbol: 'a', name: 'area of the branch over that of the whole flow', value: areaRatio, unit: '' },
-      { symbol: 'α', name: 'angle of the branch', value: angle, unit: '°' },
+      { symbol: 'q', name: say.flowRatio, value: flowRatio, unit: '' },
+      { symbol: 'a', name: say.areaRatio, value: areaRatio, unit: '' },
+      { symbol: 'α', name: say.branchAngle, value: angle, unit: '°' },
       velocityInput({ result }),
     ],
   };
@@ -167,13 +167,11 @@ function junctionC(result: FittingResult, junction: Junction): Pick<Told, 'formu
 
 const junctionFormulas = {
   joining: {
-    branch:
-      'C = s (1 + (q/a)² − 2 (1 − q)² − 2 q² cos α / a), s = 1 for a ≤ 0.35, else the larger of 0.9 (1 − q) and 0.55',
-    straight: 'C = w + k (1.55 q − q² − w), w = 1 − (1 − q)² − 2 q² cos α / a, k = (α − 60)/30, at least 0',
+    branch: say.branchFormula,
+    straight: say.straightFormula,
   },
   dividing: {
-    branch:
-      'C = s (1 + (q/a)² − 2 (q/a) cos α), s = 1 − 0.1 (q/a − 0.8) / 0.2 with the fraction held within 0 to 1',
+    branch: say.dividingFormula,
     straight: 'C = 0.4 q²',
   },
 } as const;

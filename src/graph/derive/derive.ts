@@ -12,6 +12,8 @@ import { legFigures } from './leg.ts';
 import { type Scene, sceneOf } from './scene.ts';
 import { soundFigures, soundSourceFigures } from './sound.ts';
 
+const say = words.derivation.share;
+
 /**
  * How a figure came about: formula, inputs (each with a reference to its own derivation where it has
  * one) and sources. `undefined` where that speed has no numbers or the place is not there.
@@ -82,7 +84,7 @@ function share(scene: Scene, at: string | undefined): Derivation | undefined {
   const loss = leg?.result.frictionLoss ?? fitting?.result.loss ?? 0;
   return {
     ref: { figure: 'share of pressure', speed: scene.speed, at },
-    title: `Share of the fan's pressure, ${leg ? scene.places.leg(at) : (fitting?.result.label ?? at)}`,
+    title: say.title(leg ? scene.places.leg(at) : (fitting?.result.label ?? at)),
     symbol: 's',
     value,
     unit: '',
@@ -90,7 +92,7 @@ function share(scene: Scene, at: string | undefined): Derivation | undefined {
     inputs: [
       {
         symbol: 'Δp',
-        name: leg ? 'friction loss of the leg' : 'loss of the fitting',
+        name: leg ? say.leg : say.fitting,
         value: loss,
         unit: 'Pa',
         kind: 'pressure',

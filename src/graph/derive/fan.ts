@@ -10,10 +10,7 @@ import type { Scene } from './scene.ts';
 
 const say = words.derivation.fan;
 
-export const airflowTest = formulaSource(
-  'static-basis',
-  'Standard airflow test: static pressure is total pressure less the velocity pressure at the outlet',
-);
+export const airflowTest = formulaSource('static-basis', say.testSource);
 
 /** How the pressure of a fan in the run comes about; undefined where none stands at that node. */
 export function boosterPressure(scene: Scene, node: string | undefined): Derivation | undefined {
@@ -27,7 +24,7 @@ export function boosterPressure(scene: Scene, node: string | undefined): Derivat
   const index = settingOf(fan, scene.result.speed);
   const through: DerivationInput = {
     symbol: 'Q',
-    name: 'air through it',
+    name: say.flow,
     value: flow,
     unit: 'm³/s',
     kind: 'flow',
@@ -35,17 +32,14 @@ export function boosterPressure(scene: Scene, node: string | undefined): Derivat
   const told = fanPressure(scene, fan, index, through);
   return {
     ref: { figure: 'booster pressure', speed: scene.speed, at: booster.node },
-    title: `Total pressure of ${name} in the run, at its speed ${speed}`,
+    title: say.title(name, speed),
     symbol: 'p_b',
     value: pressure,
     unit: 'Pa',
     kind: 'pressure',
     ...told,
     formula: `p_b = ${told.formula}`,
-    notes: [
-      'The duct on both sides is taken to fit its collar: changes of size at the fan are left out.',
-      ...curveNotes(scene, fan, index),
-    ],
+    notes: [say.fits, ...curveNotes(scene, fan, index)],
   };
 }
 
@@ -70,19 +64,19 @@ export function fanPressure(
     inputs: [
       {
         symbol,
-        name: 'pressure read from the curve at Q',
+        name: say.fromCurve,
         value: (corrected * rated) / air.density,
         unit: 'Pa',
         kind: 'pressure',
       },
-      { symbol: 'ρ_r', name: 'density the curve was rated at', value: rated, unit: 'kg/m³', kind: 'density' },
+      { symbol: 'ρ_r', name: say.rated, value: rated, unit: 'kg/m³', kind: 'density' },
       densityInput(scene),
       through,
       ...(ofStatic
         ? [
             {
               symbol: 'A_c',
-              name: 'area of the collar',
+              name: say.collar,
               value: curve.collarArea,
               unit: 'm²',
               kind: 'area' as const,
@@ -108,6 +102,6 @@ export function curveNotes(
   const speed = speedCurve(fan, index);
   if (!speed.known) return [speed.reason];
   const { points, interpolation = 'monotone-cubic' } = speed.curve;
-  const printed = points.map(([q, p]) => `${formatNumber(q, 4)} m³/s at ${formatNumber(p, 1)} Pa`).join('; ');
+  const printed = points.map(([q, p]) => say.point(formatNumber(q, 4), formatNumber(p, 1))).join('; ');
   return [...speed.assumptions, say.curve[interpolation](points.length, printed)];
 }

@@ -1,11 +1,14 @@
 import { formatNumber } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
 import { densityInput } from './air.ts';
 import { coefficientOf, velocityInput } from './coefficient.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import { lossPerMetreInput } from './leg.ts';
 import type { Scene } from './scene.ts';
 
-const localLoss = formulaSource('local-loss', 'Loss coefficient method of the handbooks');
+const say = words.derivation.fitting;
+
+const localLoss = formulaSource('local-loss', say.source);
 
 type Fitting = NonNullable<ReturnType<Scene['fitting']>>;
 
@@ -13,7 +16,7 @@ type Fitting = NonNullable<ReturnType<Scene['fitting']>>;
 export const fittingFigures = {
   'fitting loss': (scene, fitting) => ({
     ref: { figure: 'fitting loss', speed: scene.speed, at: fitting.result.id },
-    title: `Loss, ${place(scene, fitting)}`,
+    title: say.loss(place(scene, fitting)),
     symbol: 'Δp',
     value: fitting.result.loss,
     unit: 'Pa',
@@ -21,13 +24,13 @@ export const fittingFigures = {
     formula: 'Δp = C · ρ V² / 2',
     inputs: [coefficientInput(scene, fitting), densityInput(scene), velocityInput(fitting)],
     sources: [localLoss, fitting.result.provenance],
-    notes: (fitting.result.buildUp ?? []).map(
-      (part) => `Of which ${part.label}: C ${formatNumber(part.c, 3)}, ${formatNumber(part.loss, 2)} Pa.`,
+    notes: (fitting.result.buildUp ?? []).map((part) =>
+      say.ofWhich(part.label, formatNumber(part.c, 3), formatNumber(part.loss, 2)),
     ),
   }),
   coefficient: (scene, fitting) => ({
     ref: { figure: 'coefficient', speed: scene.speed, at: fitting.result.id },
-    title: `Loss coefficient, ${place(scene, fitting)}`,
+    title: say.coefficient(place(scene, fitting)),
     symbol: 'C',
     value: fitting.result.c,
     unit: '',
@@ -38,7 +41,7 @@ export const fittingFigures = {
     const leg = scene.leg(fitting.leg.id);
     return {
       ref: { figure: 'equivalent length', speed: scene.speed, at: fitting.result.id },
-      title: `Equivalent length, ${place(scene, fitting)}`,
+      title: say.equivalentLength(place(scene, fitting)),
       symbol: 'L_e',
       value: fitting.result.equivalentLength,
       unit: 'm',
@@ -47,7 +50,7 @@ export const fittingFigures = {
       inputs: [
         {
           symbol: 'Δp',
-          name: 'loss of the fitting',
+          name: say.lossOf,
           value: fitting.result.loss,
           unit: 'Pa',
           kind: 'pressure',
@@ -56,7 +59,7 @@ export const fittingFigures = {
         ...(leg ? [lossPerMetreInput(scene, leg)] : []),
       ],
       sources: [localLoss],
-      notes: ['That is C D / f where the duct has the size that C refers to.'],
+      notes: [say.collarNote],
     };
   },
 } as const satisfies Partial<Record<Figure, (scene: Scene, fitting: Fitting) => Derivation>>;
@@ -65,13 +68,13 @@ function place(scene: Scene, { result }: Fitting): string {
   const where = scene.solution.route.nodes.has(result.at)
     ? scene.places.node(result.at)
     : scene.places.leg(result.at);
-  return `${result.label} at ${where}`;
+  return say.at(result.label, where);
 }
 
 function coefficientInput(scene: Scene, { result }: Fitting): DerivationInput {
   return {
     symbol: 'C',
-    name: 'loss coefficient',
+    name: say.coefficientOf,
     value: result.c,
     unit: '',
     ref: { figure: 'coefficient', speed: scene.speed, at: result.id },

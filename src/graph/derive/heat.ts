@@ -8,13 +8,9 @@ import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import type { Scene } from './scene.ts';
 
-const cooling = formulaSource(
-  'cooling-duct',
-  'Heat balance of air in a duct in colder surroundings; films 20 and 9 W/(m²·K), wrap 0.04 W/(m·K)',
-);
-const magnus = formulaSource('dew-point', 'WMO form of the Magnus formula', 'memory');
-
 const say = words.derivation.heat;
+const cooling = formulaSource('cooling-duct', say.source);
+const magnus = formulaSource('dew-point', say.magnusSource, 'memory');
 
 type Leg = NonNullable<ReturnType<Scene['leg']>>;
 
@@ -22,7 +18,7 @@ type Leg = NonNullable<ReturnType<Scene['leg']>>;
 export const heatFigures = {
   'heat transfer': (scene, leg) => ({
     ref: { figure: 'heat transfer', speed: scene.speed, at: leg.plan.id },
-    title: `Heat through the wall, ${scene.places.leg(leg.plan.id)}`,
+    title: say.through(scene.places.leg(leg.plan.id)),
     symbol: 'U',
     value: transferOf(scene, leg),
     unit: 'W/(m²·K)',
@@ -41,7 +37,7 @@ export const heatFigures = {
       formula,
       inputs,
       sources: [cooling],
-      notes: ['Cooking warms the air above the kitchen; that is left out, which is on the cold side.'],
+      notes: [say.cookingNote],
     };
   },
   'outlet temperature': (scene, leg) => ({
@@ -51,27 +47,24 @@ export const heatFigures = {
       inletInput(scene, leg),
       outdoorsInput(scene),
       transferInput(scene, leg),
-      { symbol: 'P', name: 'inside perimeter', value: perimeter(leg.plan.section), unit: 'm', kind: 'run' },
+      { symbol: 'P', name: say.perimeter, value: perimeter(leg.plan.section), unit: 'm', kind: 'run' },
       coldInput(scene, leg),
       densityInput(scene),
-      { symbol: 'Q', name: 'air in the leg', value: Math.abs(leg.result.flow), unit: 'm³/s', kind: 'flow' },
+      { symbol: 'Q', name: say.airIn, value: Math.abs(leg.result.flow), unit: 'm³/s', kind: 'flow' },
       { symbol: 'c_p', name: say.specific, value: CP, unit: 'J/(kg·K)' },
     ],
     sources: [cooling],
-    notes: [
-      'Cold is duct above the top ceiling and beyond an outside wall or roof; it stands in air of the outdoor temperature.',
-    ],
+    notes: [say.coldNote],
   }),
   'wall temperature': (scene, leg) => {
     const { risk, insulation } = leg.result.condensation;
     return {
       ...head(scene, leg, 'wall temperature', leg.result.wallTemperature, 'T_w'),
-      formula:
-        'T_w = T − (U / 20) (T − T_a) at the cold end, and at most T_0; T_0 where nothing of it is cold, x = 0',
+      formula: say.wallFormula,
       inputs: [
         {
           symbol: 'T',
-          name: 'air where it leaves the leg',
+          name: say.leaving,
           value: leg.result.outletTemperature,
           unit: '°C',
           kind: 'temperature',
@@ -83,7 +76,7 @@ export const heatFigures = {
         coldInput(scene, leg),
         {
           symbol: 'T_d',
-          name: 'dew point of the kitchen air',
+          name: say.dewPointOf,
           value: dewOf(scene),
           unit: '°C',
           kind: 'temperature',
@@ -94,10 +87,10 @@ export const heatFigures = {
       notes: risk
         ? [
             insulation === null
-              ? 'Below the dew point, and no insulation up to 150 mm prevents it.'
-              : `Below the dew point; ${formatDiameter(insulation, scene.job.units)} of insulation (${WRAP_CONDUCTIVITY} W/(m·K)) prevents it.`,
+              ? say.noInsulation
+              : say.insulate(formatDiameter(insulation, scene.job.units), WRAP_CONDUCTIVITY),
           ]
-        : ['Above the dew point: no water settles.'],
+        : [say.dry],
     };
   },
 } as const satisfies Partial<Record<Figure, (scene: Scene, leg: Leg) => Derivation>>;
@@ -106,7 +99,7 @@ export const heatFigures = {
 export function dewPointFigure(scene: Scene): Derivation {
   return {
     ref: { figure: 'dew point', speed: scene.speed },
-    title: 'Dew point of the kitchen air',
+    title: say.dewPoint,
     symbol: 'T_d',
     value: dewOf(scene),
     unit: '°C',
@@ -114,7 +107,7 @@ export function dewPointFigure(scene: Scene): Derivation {
     formula: 'T_d = 243.12 γ / (17.62 − γ), γ = ln φ + 17.62 t / (243.12 + t)',
     inputs: [
       kitchenInput(scene),
-      { symbol: 'φ', name: 'relative humidity', value: scene.job.air.humidity, unit: '' },
+      { symbol: 'φ', name: say.humidity, value: scene.job.air.humidity, unit: '' },
     ],
     sources: [magnus],
     notes: [],
@@ -134,7 +127,7 @@ function head(
 ) {
   return {
     ref: { figure, speed: scene.speed, at: leg.plan.id },
-    title: `${figure.charAt(0).toUpperCase()}${figure.slice(1)}, ${scene.places.leg(leg.plan.id)}`,
+    title: say.titles[figure](scene.places.leg(leg.plan.id)),
     symbol,
     value,
     unit: '°C',
@@ -145,7 +138,7 @@ function head(
 function inletInput(scene: Scene, leg: Leg): DerivationInput {
   return {
     symbol: 'T_0',
-    name: 'air where it enters the leg',
+    name: say.entering,
     value: leg.result.inletTemperature,
     unit: '°C',
     kind: 'temperature',
@@ -156,7 +149,7 @@ function inletInput(scene: Scene, leg: Leg): DerivationInput {
 function kitchenInput({ job }: Scene): DerivationInput {
   return {
     symbol: 't',
-    name: 'air temperature',
+    name: say.air,
     value: job.air.temperature,
     unit: '°C',
     kind: 'temperature',
@@ -165,7 +158,7 @@ function kitchenInput({ job }: Scene): DerivationInput {
 
 function outdoorsInput({ job }: Scene): DerivationInput {
   const value = job.air.outdoorTemperature;
-  return { symbol: 'T_a', name: 'outdoor temperature', value, unit: '°C', kind: 'temperature' };
+  return { symbol: 'T_a', name: say.outdoor, value, unit: '°C', kind: 'temperature' };
 }
 
 /** Where the air of a leg comes from: the kitchen at a hood, else the legs that bring it. */
@@ -227,7 +220,7 @@ function transferOf(scene: Scene, leg: Leg): number {
 function transferInput(scene: Scene, leg: Leg): DerivationInput {
   return {
     symbol: 'U',
-    name: 'heat transfer through the wall',
+    name: say.transfer,
     value: transferOf(scene, leg),
     unit: 'W/(m²·K)',
     ref: { figure: 'heat transfer', speed: scene.speed, at: leg.plan.id },

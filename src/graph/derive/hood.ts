@@ -1,14 +1,14 @@
 import { area } from '../../hydraulics/section.ts';
+import { words } from '../../words/index.ts';
 import { labelFlow } from '../speeds.ts';
 import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import { airflowTest, curveNotes, fanPressure, hoodOf } from './fan.ts';
 import type { Scene } from './scene.ts';
 
-const operatingPoint = formulaSource(
-  'operating-point',
-  'Intersection of the fan curve with the system curve',
-);
+const say = words.derivation.hood;
+
+const operatingPoint = formulaSource('operating-point', say.source);
 /** How each figure of a hood at one speed comes about. */
 export const hoodFigures = {
   flow: (scene) => {
@@ -21,25 +21,25 @@ export const hoodFigures = {
     );
     return {
       ref: { figure: 'flow', speed: scene.speed },
-      title: `Air delivered by ${scene.result.hoodName} at ${scene.result.name}`,
+      title: say.delivered(scene.result.hoodName, scene.result.name),
       symbol: 'Q',
       value: scene.solved.flow,
       unit: 'm³/s',
       kind: 'flow',
-      formula: `Q is the flow at which ${givenSymbols(scene)} = Σ Δp_f + Σ Δp`,
+      formula: say.balance(givenSymbols(scene)),
       inputs: [
         ...givenInputs(scene),
         ...roomInput(scene),
         {
           symbol: 'Σ Δp_f',
-          name: 'friction of the legs on its path',
+          name: say.friction,
           value: friction,
           unit: 'Pa',
           kind: 'pressure',
         },
         {
           symbol: 'Σ Δp',
-          name: 'losses of the fittings on its path',
+          name: say.fittings,
           value: fittings,
           unit: 'Pa',
           kind: 'pressure',
@@ -48,7 +48,7 @@ export const hoodFigures = {
       ],
       sources: [operatingPoint],
       notes: [
-        `Solved in ${scene.solved.iterations} iterations; largest unbalanced pressure ${scene.solved.residual.toExponential(1)} Pa.`,
+        say.solved(scene.solved.iterations, scene.solved.residual.toExponential(1)),
         ...scene.solved.stall.map((note) => note.message),
         ...roundNotes(scene),
         ...curveNotes(scene),
@@ -60,24 +60,23 @@ export const hoodFigures = {
     const label = rated && labelFlow(rated);
     return {
       ref: { figure: 'rated flow', speed: scene.speed },
-      title: `Rated flow of ${scene.result.hoodName} at ${scene.result.name}`,
+      title: say.ratedFlow(scene.result.hoodName, scene.result.name),
       symbol: 'Q_r',
       value: scene.result.ratedFlow,
       unit: 'm³/s',
       kind: 'flow',
-      formula:
-        label === undefined ? "Q_r = the flow at which the curve's own pressure is zero" : 'Q_r = Q_label',
+      formula: label === undefined ? say.ratedFormula : 'Q_r = Q_label',
       inputs:
         label === undefined
           ? []
-          : [{ symbol: 'Q_label', name: 'what the label says', value: label, unit: 'm³/s', kind: 'flow' }],
+          : [{ symbol: 'Q_label', name: say.label, value: label, unit: 'm³/s', kind: 'flow' }],
       sources: [],
       notes: curveNotes(scene),
     };
   },
   'share of rated': (scene) => ({
     ref: { figure: 'share of rated', speed: scene.speed },
-    title: `Share of the rated flow at ${scene.result.name}`,
+    title: say.share(scene.result.name),
     symbol: 's',
     value: scene.solved.flow / scene.result.ratedFlow,
     unit: '',
@@ -101,7 +100,7 @@ export const hoodFigures = {
     const told = fanPressure(scene, hood, scene.result.speed, flowInput(scene));
     return {
       ref: { figure: 'total pressure', speed: scene.speed },
-      title: `Total pressure of ${scene.result.hoodName} at ${scene.result.name}`,
+      title: say.total(scene.result.hoodName, scene.result.name),
       symbol: 'p_t',
       value: scene.solved.totalPressure,
       unit: 'Pa',
@@ -113,7 +112,7 @@ export const hoodFigures = {
   },
   'static pressure': (scene) => ({
     ref: { figure: 'static pressure', speed: scene.speed },
-    title: `Static pressure at the collar of ${scene.result.hoodName} at ${scene.result.name}`,
+    title: say.static(scene.result.hoodName, scene.result.name),
     symbol: 'p_s',
     value: scene.solved.staticPressure,
     unit: 'Pa',
@@ -125,7 +124,7 @@ export const hoodFigures = {
       flowInput(scene),
       {
         symbol: 'A_c',
-        name: 'area of the collar',
+        name: say.collar,
         value: area(hoodOf(scene).collar),
         unit: 'm²',
         kind: 'area',
@@ -149,7 +148,7 @@ export function givenInputs(scene: Scene): DerivationInput[] {
     ...scene.solved.boosters.map(
       (booster, i): DerivationInput => ({
         symbol: `p_b${i + 1}`,
-        name: `total pressure of ${booster.name} in the run`,
+        name: say.booster(booster.name),
         value: booster.pressure,
         unit: 'Pa',
         kind: 'pressure',
@@ -165,7 +164,7 @@ function roomInput({ solved, speed }: Scene): DerivationInput[] {
   return [
     {
       symbol: 'p_room',
-      name: 'pressure of the room against outdoors',
+      name: say.room,
       value: solved.house.pressure,
       unit: 'Pa',
       kind: 'pressure',
@@ -176,9 +175,7 @@ function roomInput({ solved, speed }: Scene): DerivationInput[] {
 
 function roundNotes({ solved: { rounds } }: Scene): string[] {
   if (rounds.count === 1) return [];
-  return [
-    `The losses where ducts join were brought into agreement with the flows in ${rounds.count} rounds; the last changed no flow by more than ${rounds.change.toExponential(1)} of the largest.`,
-  ];
+  return [say.rounds(rounds.count, rounds.change.toExponential(1))];
 }
 
 /** Every friction and every loss of a fitting on the path, the largest first, each with its own derivation. */
@@ -189,7 +186,7 @@ function lossesOnPath({ solved, speed, places }: Scene): DerivationInput[] {
     ...solved.path.flatMap((id): DerivationInput[] => {
       const leg = solved.segments.get(id);
       const ref = { figure: 'friction loss', speed, at: id } as const;
-      const name = `friction, ${places.leg(id)}`;
+      const name = say.frictionIn(places.leg(id));
       return leg ? [{ ...loss, symbol: 'Δp_f', name, value: leg.frictionLoss, ref }] : [];
     }),
     ...solved.fittings
@@ -208,7 +205,7 @@ function lossesOnPath({ solved, speed, places }: Scene): DerivationInput[] {
 function totalPressureInput(scene: Scene): DerivationInput {
   return {
     symbol: 'p_t',
-    name: "total pressure of the hood's fan",
+    name: say.hoodFan,
     value: scene.solved.totalPressure,
     unit: 'Pa',
     kind: 'pressure',
@@ -219,7 +216,7 @@ function totalPressureInput(scene: Scene): DerivationInput {
 function flowInput(scene: Scene): DerivationInput {
   return {
     symbol: 'Q',
-    name: 'air delivered',
+    name: say.flow,
     value: scene.solved.flow,
     unit: 'm³/s',
     kind: 'flow',

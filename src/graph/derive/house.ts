@@ -1,4 +1,5 @@
 import { leakage, OPENING_C } from '../../hydraulics/house.ts';
+import { words } from '../../words/index.ts';
 import type { Job } from '../document.ts';
 import { houseOf } from '../house.ts';
 import type { HouseResult } from '../solution.ts';
@@ -6,15 +7,10 @@ import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import type { Scene } from './scene.ts';
 
-const blowerDoor = formulaSource(
-  'house-leakage',
-  'Power law of house leakage, n 0.65 unless measured (ASTM E779 practice)',
-  'memory',
-);
-const orifice = formulaSource(
-  'make-up-opening',
-  'Flow through a plain opening with a discharge coefficient of 0.6 on its free area',
-);
+const say = words.derivation.house;
+
+const blowerDoor = formulaSource('house-leakage', say.leakSource, 'memory');
+const orifice = formulaSource('make-up-opening', say.openingSource);
 
 /** How each figure of the house comes about; undefined where the job has none. */
 export const houseFigures = {
@@ -22,10 +18,10 @@ export const houseFigures = {
     const both = houseIn(scene);
     if (!both) return undefined;
     const { house, result } = both;
-    const makeUp = house.makeUpAir?.kind === 'opening' ? ' through the opening' : '';
+    const makeUp = house.makeUpAir?.kind === 'opening' ? say.throughOpening : say.makeUpAir;
     return {
       ref: { figure: 'house pressure', speed: scene.speed },
-      title: `Pressure of the house against outdoors, ${scene.result.name}`,
+      title: say.pressure(scene.result.name),
       symbol: 'p_room',
       value: result.pressure,
       unit: 'Pa',
@@ -34,7 +30,7 @@ export const houseFigures = {
       inputs: [
         {
           symbol: 'Q_leak',
-          name: 'in through the leaks',
+          name: say.leaks,
           value: result.leakage,
           unit: 'm³/s',
           kind: 'flow',
@@ -43,15 +39,15 @@ export const houseFigures = {
         ...coefficientInputs(house),
         {
           symbol: 'Q_makeup',
-          name: `make-up air${makeUp}`,
+          name: makeUp,
           value: result.makeUp,
           unit: 'm³/s',
           kind: 'flow',
         },
-        { symbol: 'Q_hoods', name: 'out by the hoods', value: result.hoods, unit: 'm³/s', kind: 'flow' },
+        { symbol: 'Q_hoods', name: say.hoods, value: result.hoods, unit: 'm³/s', kind: 'flow' },
         {
           symbol: 'Q_other',
-          name: 'out by other fans',
+          name: say.others,
           value: result.otherExhaust,
           unit: 'm³/s',
           kind: 'flow',
@@ -59,10 +55,15 @@ export const houseFigures = {
       ],
       sources: [blowerDoor],
       notes: [
-        'Solved together with the flows of the ducts. Wind and the warmth of the house are left out.',
+        say.notes,
         ...(result.limit
           ? [
-              `Limit ${result.limit.value} Pa below outdoors: ${result.limit.appliance} (${result.limit.source}; ${result.limit.sourceKind}).`,
+              say.limit(
+                result.limit.value,
+                result.limit.appliance,
+                result.limit.source,
+                result.limit.sourceKind,
+              ),
             ]
           : []),
       ],
@@ -74,7 +75,7 @@ export const houseFigures = {
     const { house, result } = both;
     return {
       ref: { figure: 'house leakage', speed: scene.speed },
-      title: `Air in through the leaks of the house, ${scene.result.name}`,
+      title: say.leakage(scene.result.name),
       symbol: 'Q_leak',
       value: result.leakage,
       unit: 'm³/s',
@@ -83,15 +84,15 @@ export const houseFigures = {
       inputs: [
         {
           symbol: 'p_room',
-          name: 'pressure of the room against outdoors',
+          name: say.room,
           value: result.pressure,
           unit: 'Pa',
           kind: 'pressure',
           ref: { figure: 'house pressure', speed: scene.speed },
         },
         ...coefficientInputs(house),
-        { symbol: 'ACH50', name: 'air changes an hour at 50 Pa', value: house.ach50, unit: '1/h' },
-        { symbol: 'V', name: 'volume of the house', value: house.volume, unit: 'm³', kind: 'volume' },
+        { symbol: 'ACH50', name: say.airChanges, value: house.ach50, unit: '1/h' },
+        { symbol: 'V', name: say.volume, value: house.volume, unit: 'm³', kind: 'volume' },
       ],
       sources: [blowerDoor],
       notes: [],
@@ -104,7 +105,7 @@ export const houseFigures = {
     if (!both || !needed || !limit) return undefined;
     return {
       ref: { figure: 'make-up air', speed: scene.speed },
-      title: `Make-up air that holds the house at its limit, ${scene.result.name}`,
+      title: say.makeUp(scene.result.name),
       symbol: 'Q_needed',
       value: needed.flow,
       unit: 'm³/s',
@@ -113,15 +114,15 @@ export const houseFigures = {
       inputs: [
         {
           symbol: 'Q_hoods,limit',
-          name: 'out by the hoods with the house at its limit',
+          name: say.hoodsAtLimit,
           value: needed.hoods,
           unit: 'm³/s',
           kind: 'flow',
         },
-        { symbol: 'p_limit', name: 'limit below outdoors', value: limit.value, unit: 'Pa', kind: 'pressure' },
+        { symbol: 'p_limit', name: say.below, value: limit.value, unit: 'Pa', kind: 'pressure' },
         {
           symbol: 'Q_other',
-          name: 'out by other fans',
+          name: say.others,
           value: both.result.otherExhaust,
           unit: 'm³/s',
           kind: 'flow',
@@ -129,12 +130,12 @@ export const houseFigures = {
         ...coefficientInputs(both.house),
         {
           symbol: 'A',
-          name: 'free area of a plain opening',
+          name: say.opening,
           value: needed.opening,
           unit: 'm²',
           kind: 'area',
         },
-        { symbol: 'C', name: 'loss coefficient of a plain opening', value: OPENING_C, unit: '' },
+        { symbol: 'C', name: say.openingC, value: OPENING_C, unit: '' },
         densityInput(scene),
       ],
       sources: [
@@ -142,10 +143,7 @@ export const houseFigures = {
         orifice,
         { row: limit.row, source: limit.source, sourceKind: limit.sourceKind, notes: [] },
       ],
-      notes: [
-        'What the hoods move with the house held at its limit comes from a solve of its own.',
-        'Make-up air in all, with what is there already.',
-      ],
+      notes: [say.ownSolve, say.inAll],
     };
   },
 } as const satisfies Partial<Record<Figure, (scene: Scene) => Derivation | undefined>>;
@@ -165,7 +163,7 @@ function houseIn({
 function coefficientInputs(house: NonNullable<Job['house']>): DerivationInput[] {
   const { coefficient, exponent } = leakage(houseOf(house));
   return [
-    { symbol: 'K', name: 'leakage coefficient', value: coefficient, unit: 'm³/(s·Paⁿ)' },
-    { symbol: 'n', name: 'leakage exponent', value: exponent, unit: '' },
+    { symbol: 'K', name: say.coefficient, value: coefficient, unit: 'm³/(s·Paⁿ)' },
+    { symbol: 'n', name: say.exponent, value: exponent, unit: '' },
   ];
 }

@@ -1,9 +1,12 @@
+import { words } from '../../words/index.ts';
 import { densityInput } from './air.ts';
 import { type Derivation, type DerivationInput, type Figure, formulaSource } from './derivation.ts';
 import type { Scene } from './scene.ts';
 
-const darcy = formulaSource('darcy-weisbach', 'Darcy-Weisbach equation');
-const colebrook = formulaSource('colebrook', 'Colebrook-White equation, constants 3.7 and 2.51');
+const say = words.derivation.leg;
+
+const darcy = formulaSource('darcy-weisbach', say.darcySource);
+const colebrook = formulaSource(say.colebrookSource, 'Colebrook-White equation, constants 3.7 and 2.51');
 
 type Leg = NonNullable<ReturnType<Scene['leg']>>;
 
@@ -41,7 +44,7 @@ export const legFigures = {
       diameterInput(leg),
       {
         symbol: 'μ',
-        name: 'air viscosity',
+        name: say.viscosity,
         value: scene.solution.air.viscosity,
         unit: 'Pa·s',
         ref: { figure: 'viscosity', speed: scene.speed },
@@ -50,8 +53,7 @@ export const legFigures = {
   }),
   'friction factor': (scene, leg) => ({
     ...head(scene, leg, 'friction factor', leg.result.frictionFactor, ''),
-    formula:
-      'turbulent (Re ≥ 4000): 1/√f = −2 log10(ε/(3.7 D) + 2.51/(Re √f)); laminar (Re ≤ 2000): f = 64/Re; between: f Re² by the cubic that meets both in value and slope',
+    formula: say.frictionFormula,
     inputs: [
       {
         symbol: 'Re',
@@ -60,7 +62,7 @@ export const legFigures = {
         unit: '',
         ref: { figure: 'Reynolds number', speed: scene.speed, at: leg.plan.id },
       },
-      { symbol: 'ε', name: 'roughness of the wall', value: leg.plan.duct.roughness, unit: 'm' },
+      { symbol: 'ε', name: say.roughness, value: leg.plan.duct.roughness, unit: 'm' },
       diameterInput(leg),
     ],
     sources: [colebrook, leg.plan.provenance],
@@ -75,20 +77,17 @@ export const legFigures = {
       kind: 'run',
       formula: 'L = s + t + a',
       inputs: [
-        { symbol: 's', name: 'straight duct', value: own?.straight ?? 0, unit: 'm', kind: 'run' },
-        { symbol: 't', name: 'taper upstream', value: taper, unit: 'm', kind: 'run' },
+        { symbol: 's', name: say.straight, value: own?.straight ?? 0, unit: 'm', kind: 'run' },
+        { symbol: 't', name: say.taper, value: taper, unit: 'm', kind: 'run' },
         {
           symbol: 'a',
-          name: 'arc of the bend downstream',
+          name: say.arc,
           value: leg.plan.duct.length - (own?.straight ?? 0) - taper,
           unit: 'm',
           kind: 'run',
         },
       ],
-      notes: [
-        "Straight duct is what is left between the bends' tangents r·tan(θ/2) and the taper; the arc is r·θ.",
-        'A bend whose coefficient already holds the friction of its arc is not charged for the arc again.',
-      ],
+      notes: [say.lengthNote, say.arcNote],
     };
   },
   'friction loss': (scene, leg) => ({
@@ -100,7 +99,7 @@ export const legFigures = {
       frictionFactorInput(scene, leg),
       {
         symbol: 'L',
-        name: 'length charged with friction',
+        name: say.length,
         value: leg.plan.duct.length,
         unit: 'm',
         kind: 'run',
@@ -128,7 +127,7 @@ export const legFigures = {
 function head(scene: Scene, leg: Leg, figure: keyof typeof symbols, value: number, unit: string) {
   return {
     ref: { figure, speed: scene.speed, at: leg.plan.id },
-    title: `${figure.charAt(0).toUpperCase()}${figure.slice(1)}, ${scene.places.leg(leg.plan.id)}`,
+    title: say.titles[figure](scene.places.leg(leg.plan.id)),
     symbol: symbols[figure],
     value,
     unit,
@@ -141,7 +140,7 @@ function head(scene: Scene, leg: Leg, figure: keyof typeof symbols, value: numbe
 export function lossPerMetreInput(scene: Scene, leg: Leg): DerivationInput {
   return {
     symbol: 'R',
-    name: 'friction loss per metre of the adjoining duct',
+    name: say.adjoining,
     value: leg.result.lossPerMetre,
     unit: 'Pa/m',
     kind: 'lossRate',
@@ -152,7 +151,7 @@ export function lossPerMetreInput(scene: Scene, leg: Leg): DerivationInput {
 function flowInput(leg: Leg): DerivationInput {
   return {
     symbol: 'Q',
-    name: 'air in the leg',
+    name: say.air,
     value: Math.abs(leg.result.flow),
     unit: 'm³/s',
     kind: 'flow',
@@ -160,13 +159,13 @@ function flowInput(leg: Leg): DerivationInput {
 }
 
 function areaInput(leg: Leg): DerivationInput {
-  return { symbol: 'A', name: 'inside area', value: leg.plan.area, unit: 'm²', kind: 'area' };
+  return { symbol: 'A', name: say.area, value: leg.plan.area, unit: 'm²', kind: 'area' };
 }
 
 function velocityInput(scene: Scene, leg: Leg): DerivationInput {
   return {
     symbol: 'V',
-    name: 'mean velocity',
+    name: say.velocity,
     value: leg.result.velocity,
     unit: 'm/s',
     kind: 'velocity',
@@ -198,7 +197,7 @@ function frictionFactorInput(scene: Scene, leg: Leg): DerivationInput {
 function diameterInput(leg: Leg): DerivationInput {
   return {
     symbol: 'D',
-    name: leg.plan.section.shape === 'round' ? 'inside diameter' : 'hydraulic diameter 4A/P',
+    name: leg.plan.section.shape === 'round' ? say.inside : say.hydraulic,
     value: leg.plan.hydraulicDiameter,
     unit: 'm',
     kind: 'run',
@@ -208,7 +207,7 @@ function diameterInput(leg: Leg): DerivationInput {
 function multiplierInput(leg: Leg): DerivationInput {
   return {
     symbol: 'm',
-    name: 'multiplier for slack flexible duct',
+    name: say.slack,
     value: leg.plan.duct.multiplier,
     unit: '',
   };

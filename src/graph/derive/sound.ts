@@ -59,7 +59,7 @@ function sumOf(scene: Scene, figure: Sum, at: SoundAt, cause: string | undefined
   return {
     ref: { figure, speed, ...(cause === undefined ? {} : { at: cause }) },
     title:
-      cause === undefined ? `${place}, ${scene.result.name}` : say.source(place, cause, scene.result.name),
+      cause === undefined ? say.heard(place, scene.result.name) : say.source(place, cause, scene.result.name),
     symbol: 'L',
     value: level,
     unit: 'dBA',
@@ -67,8 +67,8 @@ function sumOf(scene: Scene, figure: Sum, at: SoundAt, cause: string | undefined
     inputs: parts.map((part, i) => ({ ...part, symbol: `L_${i + 1}`, unit: 'dBA' })),
     sources: [provenance],
     notes: [
-      ...(cause === undefined ? [`${formatNumber(at.sones, at.sones < 9.95 ? 1 : 0)} sone.`] : []),
-      `An estimate to rank routes by: ±${uncertainty} dB.`,
+      ...(cause === undefined ? [say.sones(formatNumber(at.sones, at.sones < 9.95 ? 1 : 0))] : []),
+      say.estimate(uncertainty),
       ...assumptions,
     ],
   };
@@ -151,12 +151,12 @@ function powerOf(scene: Scene, { at, flow, cook }: SoundSourceResult, outside: b
     octave: '',
     where: '',
     inputs: [
-      { symbol: 'L_rated', name: 'rated sound', value: fan.rated.level, unit: 'dBA' },
+      { symbol: 'L_rated', name: say.ratedSound, value: fan.rated.level, unit: 'dBA' },
       ...point,
-      { symbol: 'Q_r', name: 'flow at the rated point', value: fan.rated.flow, unit: 'm³/s', kind: 'flow' },
+      { symbol: 'Q_r', name: say.ratedFlow, value: fan.rated.flow, unit: 'm³/s', kind: 'flow' },
       {
         symbol: 'p_r',
-        name: 'total pressure there',
+        name: say.ratedPressure,
         value: fan.rated.pressure,
         unit: 'Pa',
         kind: 'pressure',
@@ -167,8 +167,8 @@ function powerOf(scene: Scene, { at, flow, cook }: SoundSourceResult, outside: b
 
 function fanPoint(flow: number, pressure: number): DerivationInput[] {
   return [
-    { symbol: 'Q', name: 'flow that its sound is taken at', value: flow, unit: 'm³/s', kind: 'flow' },
-    { symbol: 'p', name: 'total pressure there', value: pressure, unit: 'Pa', kind: 'pressure' },
+    { symbol: 'Q', name: say.soundFlow, value: flow, unit: 'm³/s', kind: 'flow' },
+    { symbol: 'p', name: say.ratedPressure, value: pressure, unit: 'Pa', kind: 'pressure' },
   ];
 }
 

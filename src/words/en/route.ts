@@ -203,13 +203,17 @@ export const fanData = {
 };
 
 export const sound = {
-  source: 'Flow noise: VDI 2081 form; fan: Beranek form with fan laws; attenuation: ASHRAE Applications, Sound and Vibration Control',
+  source:
+    'Flow noise: VDI 2081 form; fan: Beranek form with fan laws; attenuation: ASHRAE Applications, Sound and Vibration Control',
   sones: 'Sones from dBA by dBA = 33.2 log10(sone) + 28, a rule of thumb good to about 2 dB.',
-  limits: 'By the published rules themselves air at 10 m/s in an 8 in duct makes some 36 dB less sound power than a fan of 0.3 m³/s and 200 Pa: at the hood a smaller duct is louder above all because it makes the fan work against more pressure. Whistling edges and a flap that rattles are in no rule.',
+  limits:
+    'By the published rules themselves air at 10 m/s in an 8 in duct makes some 36 dB less sound power than a fan of 0.3 m³/s and 200 Pa: at the hood a smaller duct is louder above all because it makes the fan work against more pressure. Whistling edges and a flap that rattles are in no rule.',
   booster: (name: string) => `${name} in the run has its sound estimated from its flow and pressure.`,
   others: 'The other hoods of this scheme are taken to be silent.',
-  unrated: (hood: string, speed: string) => `No sound is given for ${hood}, ${speed}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
-  rated: (level: number, hood: string, speed: string, point: string) => `The rated ${level} dBA of ${hood}, ${speed}, is taken to be what is heard at the cook's head with the fan at ${point}; from there the fan's sound follows 10 log Q and 20 log of its total pressure, and a fan that is throttled beyond the loudest point of its curve is taken to stay as loud.`,
+  unrated: (hood: string, speed: string) =>
+    `No sound is given for ${hood}, ${speed}: the fan's is estimated from its flow and pressure, which is ±4 dB by itself.`,
+  rated: (level: number, hood: string, speed: string, point: string) =>
+    `The rated ${level} dBA of ${hood}, ${speed}, is taken to be what is heard at the cook's head with the fan at ${point}; from there the fan's sound follows 10 log Q and 20 log of its total pressure, and a fan that is throttled beyond the loudest point of its curve is taken to stay as loud.`,
   freeDelivery: 'free delivery',
   ratedPoint: '25 Pa (0.1 in w.g.)',
 };
