@@ -10,6 +10,7 @@ import { formatLength, type Parsed, parseLength, type System } from '../units/in
 import { words } from '../words/index.ts';
 import { useApp, useBoard } from './context.ts';
 import { QuantityField } from './controls.tsx';
+import { EmptySheet } from './EmptySheet.tsx';
 import { createLookout, Levels } from './Levels.tsx';
 
 const says = words.sheets.frame;
@@ -42,6 +43,7 @@ export function SheetFrame({
       <div className="sheet-body">
         {mount && <SheetView board={board} sheet={id} onMount={mount} onView={lookout.see} />}
         <Levels sheet={id} lookout={lookout} both={!alone} />
+        <EmptySheet sheet={id} />
       </div>
     </section>
   );

@@ -166,6 +166,11 @@ const advice: readonly Place[] = [
   command('Job sheet (PDF)', '[role="dialog"] .sheet-choices [type="date"]'),
   command('Rules and limits', '[role="dialog"] .rule-list input'),
   command('Settings', '[role="dialog"].settings [role="radiogroup"]'),
+  command('Help', '[role="dialog"] .help-page h2'),
+  command('Words of the trade', '[role="dialog"] .glossary dt'),
+  command('Copy share link', '[role="dialog"] input[readonly]'),
+  command('Open a share link', '[role="dialog"] input[placeholder^="…"]'),
+  command('Guided start', '.guide-card h2'),
   {
     name: 'the ways of writing numbers',
     go: async (board) => {

@@ -113,7 +113,7 @@ test('what was measured stays with its scheme, and is gone with its job', async 
 test('with nothing drawn the panel says what comes first', async ({ board }) => {
   await board.open('?new');
   const panel = await openPanel(board);
-  await expect(panel.getByText(/^Draw the route as far as it is known first/)).toBeVisible();
+  await expect(panel.getByText(/^Draw the route as far as it is known/)).toBeVisible();
 });
 
 for (const colorScheme of ['light', 'dark'] as const)

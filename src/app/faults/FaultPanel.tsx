@@ -33,9 +33,23 @@ export default function FaultPanel() {
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
       <section className="tab-panel" aria-label={says.body} tabIndex={0}>
-        {solved ? <Guided /> : <p className="caution">{says.drawFirst}</p>}
+        {solved ? <Guided /> : <Unsolved />}
       </section>
     </aside>
+  );
+}
+
+function Unsolved() {
+  return (
+    <div className="empty-state">
+      <h3>{says.empty.title}</h3>
+      <p>{says.empty.text}</p>
+      <ol>
+        <li>{says.empty.draw}</li>
+        <li>{says.empty.measure}</li>
+        <li>{says.empty.enter}</li>
+      </ol>
+    </div>
   );
 }
 

@@ -16,6 +16,8 @@ const says = words.guide.card;
 const LOOK = 200;
 /** Room between the marked thing and its frame, px. */
 const FRAME = 5;
+/** Least distance of the frame from the edge of the window, px. */
+const SIGHT = 3;
 
 /** The tour: a frame around the real thing and a card beside it that goes on once the thing is done. */
 export default function Guide() {
@@ -50,18 +52,7 @@ function Card({ at }: { at: number }) {
 
   return (
     <>
-      {place && (
-        <div
-          className="guide-light"
-          aria-hidden="true"
-          style={{
-            left: place.left - FRAME,
-            top: place.top - FRAME,
-            width: place.width + 2 * FRAME,
-            height: place.height + 2 * FRAME,
-          }}
-        />
-      )}
+      {place && <div className="guide-light" aria-hidden="true" style={framed(place)} />}
       <section ref={card} className="guide-card" tabIndex={-1} aria-label={says.label} style={spot}>
         {step && <p className="guide-count">{says.of(at + 1, steps.length)}</p>}
         <h2>{title}</h2>
@@ -131,6 +122,17 @@ function useFollowed(at: number): Place | null {
     };
   }, [at, app]);
   return place;
+}
+
+/** The frame around a place, in full sight where the place touches the edge of the window. */
+function framed({ left, top, width, height }: Place): Place {
+  const [x, y] = [Math.max(SIGHT, left - FRAME), Math.max(SIGHT, top - FRAME)];
+  return {
+    left: x,
+    top: y,
+    width: Math.min(window.innerWidth - SIGHT, left + width + FRAME) - x,
+    height: Math.min(window.innerHeight - SIGHT, top + height + FRAME) - y,
+  };
 }
 
 function same(a: Place | null, b: Place | null): boolean {

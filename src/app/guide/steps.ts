@@ -86,7 +86,11 @@ export const steps: readonly GuideStep[] = [
   {
     id: 'radius',
     side: 'right',
-    begin: ({ ui }) => ui.setState({ panel: 'selected' }),
+    begin: ({ board, ui }) => {
+      const turn = shownTurn(board.getState());
+      if (turn !== null) board.set({ selection: { nodes: [turn], segments: [] } });
+      ui.setState({ panel: 'selected' });
+    },
     place: turnPlace,
     done: ({ board }, from) => {
       const state = board.getState();

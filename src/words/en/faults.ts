@@ -1,8 +1,13 @@
 export const panel = {
   heading: 'Find a fault',
   body: 'Measurements and causes',
-  drawFirst:
-    'Draw the route as far as it is known first: a hood, its duct, and where it ends. Then measure, and enter it here.',
+  empty: {
+    title: 'A fault is found by comparing',
+    text: 'What you measure is held against what the drawn route would give.',
+    draw: 'Draw the route as far as it is known: the hood, its duct, and where it ends.',
+    measure: 'Measure at the hood: the air, a pressure in the duct, or how much louder it has become.',
+    enter: 'Enter it here. The causes that would explain it are ranked, with what to look at next.',
+  },
   safety:
     'Ladders and roofs kill: measure from the inside where you can, and leave the roof to people who are secured on it. Where anything burns fuel in the house, a licensed technician tests for spillage of carbon monoxide before and after the hood is changed.',
   comparing: 'Comparing…',

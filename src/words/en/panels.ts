@@ -6,7 +6,8 @@ export const section = {
 export const pressure = {
   draw: 'Draw a route from a hood to a cap.',
   heading: 'Where the pressure goes',
-  empty: "Then every duct and fitting stands here with the part of the fan's pressure that it uses up.",
+  empty:
+    "Once the duct reaches a cap, every duct and fitting stands here with the part of the fan's pressure that it uses up, the dearest first.",
   at: 'At',
   fanGives: 'the fan gives',
   goesHere: '; this is where it goes:',

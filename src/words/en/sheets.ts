@@ -1,3 +1,5 @@
+import { strong } from '../strong.ts';
+
 export const levels = {
   cutNorth: 'Cut looking north',
   cutWest: 'Cut looking west',
@@ -125,4 +127,14 @@ export const titles = {
   section: 'Section',
   lookingNorth: 'looking north',
   lookingWest: 'looking west',
+};
+
+export const empty = {
+  floor: `Nothing is drawn yet. ${strong('Begin with the hood')}: it stands on the floor sheet, seen from above. Its duct leaves from the collar.`,
+  section: `What rises is drawn here: the way up from the hood, a drop, the way to the roof.`,
+  ways: {
+    'tool.hood': 'Place the hood',
+    'file.template': 'Begin with a template',
+    'view.guide': 'Show me on the example',
+  },
 };
