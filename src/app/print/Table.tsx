@@ -4,6 +4,8 @@ import { Runs } from '../explain/Runs.tsx';
 
 /** Columns from which a table is set finer. */
 const MANY = 9;
+/** Columns that half a page has room for. */
+const BROAD = 5;
 /** Rows from which a table may go on to the next page. */
 const LONG = 15;
 
@@ -13,6 +15,7 @@ export function Table({ table: { columns, rows, caption, notes } }: { table: She
   const looks = [
     'paper-table',
     ...(columns.length > MANY ? ['many'] : []),
+    ...(columns.length > BROAD ? ['broad'] : []),
     ...(rows.length < LONG ? ['whole'] : []),
   ];
   return (

@@ -259,3 +259,43 @@ export const print = {
   remedy: 'Do:',
   source: 'Source:',
 };
+
+/** The command line's `report`. */
+export const command = {
+  help: {
+    does: 'the job sheet: drawings, schedules, findings, parts and the whole calculation, as a PDF',
+    about: [
+      'Writes one PDF for each job, with a sheet for every scheme, beside nothing else in the folder that it is called from: kitchen.gentlebend.json becomes kitchen-job-sheet.pdf.',
+      'The sheet bears the date and the SHA-256 of the job’s file. Exit code 0 whatever the findings; see "check" for those.',
+    ],
+    options: {
+      out: 'the folder to write to, or a file that ends in .pdf for one job',
+      paper: 'letter for a job in imperial units, a4 else',
+      date: 'the day on the sheet; today where absent',
+      text: 'the sheet as text on standard output, and no PDF',
+    },
+    examples: [
+      ['report kitchen.gentlebend.json', 'kitchen-job-sheet.pdf, all schemes'],
+      ['report kitchen.gentlebend.json --scheme roof --paper a4 --out roof.pdf', 'one scheme, to this file'],
+      ['report *.gentlebend.json --out sheets', 'one PDF a job, in the folder sheets'],
+      ['report kitchen.gentlebend.json --text --json', 'the data of the sheet alone'],
+    ],
+    json: [
+      ['pdf, paper', 'the file that was written, and its paper; not with --text'],
+      ['sheets[]', 'a scheme each: title, sections[]'],
+      ['….title', 'job, scheme, units, date, made, version, fingerprint'],
+      [
+        '….sections[].blocks[]',
+        'by kind: text, facts, cautions, findings, table, drawing, chart, formula, signatures',
+      ],
+      ['….rows[].cells[]', 'of tables: text as printed, si where it is a number'],
+    ],
+  },
+  out: 'FOLDER|FILE.pdf',
+  dateName: 'YYYY-MM-DD',
+  noDate: (text: string) => `--date: "${text}" is no day; write it like 2026-03-02`,
+  twice: (name: string) => `${name} is written already for another file: give each a folder of its own`,
+  drawing: 'drawing the sheet',
+  written: (path: string, schemes: number) =>
+    `${path}: ${counted(schemes, { one: 'scheme', other: 'schemes' })}`,
+} as const;
