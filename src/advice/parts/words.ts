@@ -1,6 +1,6 @@
 import { sectionWords } from '../../graph/sections.ts';
 import { findBend, findCap, findInline, findMaterial } from '../../hydraulics/catalogue.ts';
-import { formatAngle, formatDiameter, type System } from '../../units/index.ts';
+import { formatAngle, formatDiameter, formatTrimmed, type System } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import type { Part } from './part.ts';
 
@@ -14,7 +14,7 @@ export function partWords(part: Part, units: System): string {
     case 'duct':
       return names.duct(size, lower(findMaterial(row)?.name ?? row));
     case 'bend': {
-      const ratio = part.radiusRatio ? String(Number(part.radiusRatio.toFixed(2))) : null;
+      const ratio = part.radiusRatio ? formatTrimmed(part.radiusRatio) : null;
       return names.bend(size, lower(findBend(row)?.name ?? row), formatAngle(part.angle ?? 90), ratio);
     }
     case 'transition': {

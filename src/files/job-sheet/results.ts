@@ -1,7 +1,7 @@
 import { requiredAirflow } from '../../advice/required.ts';
 import { sourceWords } from '../../graph/derive/text.ts';
 import type { HouseResult, Solved, SpeedResult } from '../../graph/solution.ts';
-import { formatFlow, formatPressure } from '../../units/index.ts';
+import { formatFlow, formatNumber, formatPressure } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import type { Subject } from './subject.ts';
 import { type ColumnOf, figures, NONE, shares, tableOf } from './tables.ts';
@@ -70,7 +70,7 @@ function speedTable({ job, solution, units, legNumbers }: Subject): SheetBlock {
       weight: 7,
       cell: (row) => {
         const sones = solvedOf(row)?.sound.cook.sones;
-        return sones === undefined ? NONE : { text: sones.toPrecision(2), si: sones };
+        return sones === undefined ? NONE : { text: formatNumber(sones, sones < 9.95 ? 1 : 0), si: sones };
       },
     },
     level('outside', say.outside, (solved) => solved.sound.outside.level),
@@ -108,7 +108,7 @@ function level(id: string, head: string, of: (solved: Solved) => number): Column
     weight: 7,
     cell: (row) => {
       const solved = solvedOf(row);
-      return solved ? { text: of(solved).toFixed(0), si: of(solved) } : NONE;
+      return solved ? { text: formatNumber(of(solved)), si: of(solved) } : NONE;
     },
   };
 }
