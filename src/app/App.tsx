@@ -24,6 +24,7 @@ export function Desk() {
   const settings = useUi((state) => state.settings);
   const table = useUi((state) => state.table);
   const charts = useUi((state) => state.charts);
+  const parts = useUi((state) => state.parts);
   const lab = useUi((state) => state.lab !== null);
   const comparing = useUi((state) => state.comparing);
   const prices = useUi((state) => state.prices);
@@ -73,6 +74,11 @@ export function Desk() {
             <ChartsDock />
           </Suspense>
         )}
+        {parts && !table && !charts && (
+          <Suspense>
+            <PartsDock />
+          </Suspense>
+        )}
         <ResultsStrip />
         <CommandBox />
         <ContextMenu />
@@ -113,6 +119,7 @@ const PrintView = lazy(() => import('./print/PrintView.tsx'));
 const RulesDialog = lazy(() => import('./codes/RulesDialog.tsx'));
 const RouteTable = lazy(() => import('./table/RouteTable.tsx'));
 const ChartsDock = lazy(() => import('./charts/ChartsDock.tsx'));
+const PartsDock = lazy(() => import('./parts-list/PartsDock.tsx'));
 const BendLab = lazy(() => import('./lab/BendLab.tsx'));
 const CompareView = lazy(() => import('./compare/CompareView.tsx'));
 const PricesDialog = lazy(() => import('./prices/PricesDialog.tsx'));

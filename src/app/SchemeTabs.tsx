@@ -67,6 +67,7 @@ function Delivered({ id }: { id: string }) {
 
 const schemeCommands = [
   'scheme.compare',
+  'scheme.parts',
   'scheme.prices',
   'scheme.new',
   'scheme.duplicate',

@@ -8,6 +8,7 @@ import { editCommands } from './commands-edit.ts';
 import { runCommands } from './commands-run.ts';
 import { helpCommands } from './help/commands.ts';
 import { jobCommands } from './jobs/commands.ts';
+import { partsCommands } from './parts-list/commands.ts';
 import { shareCommands } from './share/commands.ts';
 import { exampleJob, newJob } from './start.ts';
 import { underlayCommands } from './underlay/commands.ts';
@@ -123,7 +124,7 @@ export const commands: readonly Command[] = [
     'view.charts',
     'view',
     says.view.charts.title,
-    ({ ui }) => ui.setState(({ charts }) => ({ charts: !charts, table: false })),
+    ({ ui }) => ui.setState(({ charts }) => ({ charts: !charts, table: false, parts: false })),
     { also: says.view.charts.also },
   ),
   command('view.lab', 'view', says.view.lab.title, ({ ui }) => ui.setState({ lab: { node: null } }), {
@@ -249,6 +250,7 @@ export const commands: readonly Command[] = [
       also: says.scheme.search.also,
     },
   ),
+  ...partsCommands,
   command(
     'scheme.compare',
     'scheme',

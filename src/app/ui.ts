@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { KeptMeasurement } from '../advice/faults/kept.ts';
+import type { CsvStyle } from '../files/csv/csv.ts';
 import type { Clip } from '../graph/edits/index.ts';
 import type { SheetId, SheetPoint } from '../graph/sheet.ts';
 import type { Reach } from '../graph/stretch.ts';
@@ -43,6 +44,10 @@ export interface UiState {
   readonly table: boolean;
   /** The charts with their tables, under the sheets. */
   readonly charts: boolean;
+  /** The parts list with its cutting plan, under the sheets. */
+  readonly parts: boolean;
+  /** How numbers stand in tables for spreadsheets; as the reader writes them where nothing was chosen. */
+  readonly csvStyle: CsvStyle | null;
   /** The bend lab over the whole window, with the turn that it was asked for; its own bench where none was. */
   readonly lab: { readonly node: string | null; readonly page?: 'lessons' } | null;
   /** The search for routes, in the place of the side panel. */
@@ -106,6 +111,8 @@ export function createUi(): Ui {
     steps: false,
     table: false,
     charts: false,
+    parts: false,
+    csvStyle: null,
     lab: null,
     routeSearch: false,
     faults: false,

@@ -162,6 +162,7 @@ const advice: readonly Place[] = [
     shows: '[role="dialog"][aria-label="Compare schemes"] table',
   },
   command('Parts and prices', '[role="dialog"] tfoot'),
+  command('Parts list and cutting plan', '.parts-dock .stock-length'),
   command('Save a drawing', '[role="dialog"] .drawing-preview canvas'),
   command('Job sheet (PDF)', '[role="dialog"] .sheet-choices [type="date"]'),
   command('Rules and limits', '[role="dialog"] .rule-list input'),
@@ -317,6 +318,7 @@ for (const [name, role, close] of [
   ['Find a fault', 'complementary', 'Close'],
   ['Find a route', 'complementary', 'Close'],
   ['Charts', 'region', 'Close the charts'],
+  ['Parts list and cutting plan', 'region', 'Close the parts list'],
 ] as const)
   test(`${name} takes the focus by keys alone, and gives it back to the sheet`, async ({ board }) => {
     await board.open('?example');

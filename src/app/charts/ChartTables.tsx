@@ -1,12 +1,13 @@
 import type { ReactNode } from 'react';
-import { nothing, type Selection } from '../../canvas/board.ts';
+import type { Selection } from '../../canvas/board.ts';
 import { pressureBudget } from '../../graph/budget.ts';
 import type { Hood } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
 import { formatFlow, formatPressure, formatRun, quantity, unitOf } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
-import { useApp, useBoard } from '../context.ts';
+import { useBoard } from '../context.ts';
 import { placeName, profileSteps } from '../panel/profile-steps.ts';
+import { usePointing } from '../pointing.ts';
 import { capitalized, percent } from '../wording.ts';
 import { fanRows } from './fan-rows.ts';
 
@@ -131,26 +132,11 @@ function ChartTable({ caption, heads, children }: ChartTableProps) {
 
 /** A row that points at its place on the sheets, by mouse and by key, and stands out when they point at it. */
 function PlaceRow({ name, place, children }: { name: string; place: Selection; children: ReactNode }) {
-  const { board, sheets } = useApp();
-  const hover = useBoard((state) => state.hover);
-  const lit =
-    place.nodes.some((id) => hover.nodes.includes(id)) ||
-    place.segments.some((id) => hover.segments.includes(id));
-  const point = () => board.set({ hover: place });
-  const leave = () => board.set({ hover: nothing });
+  const { lit, point, leave, choose } = usePointing(place);
   return (
     <tr data-lit={lit || undefined} onPointerEnter={point} onPointerLeave={leave}>
       <th scope="row">
-        <button
-          type="button"
-          className="place-button"
-          onFocus={point}
-          onBlur={leave}
-          onClick={() => {
-            board.set({ selection: place });
-            sheets.reveal(place);
-          }}
-        >
+        <button type="button" className="place-button" onFocus={point} onBlur={leave} onClick={choose}>
           {name}
         </button>
       </th>
