@@ -1,5 +1,6 @@
 import ruleFile from '#shared/rules.json' with { type: 'json' };
 import { findLimit, type Sourced } from '../hydraulics/catalogue.ts';
+import { inWords } from '../words/catalogue.ts';
 import type { Job } from './document.ts';
 
 export type RuleKind =
@@ -50,7 +51,7 @@ interface Printed extends Omit<RuleRow, 'limit' | 'unit'> {
 }
 
 /** Every rule, with its figure taken from the catalogue of limits where it has one there. */
-export const rules: readonly RuleRow[] = (ruleFile.rows as unknown as readonly Printed[]).map(
+export const rules: readonly RuleRow[] = inWords('rules', ruleFile.rows as unknown as readonly Printed[]).map(
   ({ limitRow, ...row }) => {
     if (limitRow === undefined) return row;
     const limit = findLimit(limitRow);

@@ -8,6 +8,7 @@ import junctionFile from '#shared/junctions.json' with { type: 'json' };
 import limitFile from '#shared/limits.json' with { type: 'json' };
 import materialFile from '#shared/materials.json' with { type: 'json' };
 import transitionFile from '#shared/transitions.json' with { type: 'json' };
+import { inWords } from '../words/catalogue.ts';
 import type { Table } from './losses/table.ts';
 import type { Section, SourceKind } from './types.ts';
 
@@ -161,15 +162,15 @@ export interface SharedTable extends Sourced {
   readonly table: Table;
 }
 
-export const materials = materialFile.rows as readonly MaterialRow[];
-export const ductSizes = ductFile.rows as readonly DuctSizeRow[];
-export const bends = bendFile.rows as unknown as readonly BendRow[];
-export const transitions = transitionFile.rows as readonly TransitionRow[];
-export const caps = capFile.rows as readonly CapRow[];
-export const inlineParts = inlineFile.rows as unknown as readonly InlineRow[];
-export const entries = entryFile.rows as readonly EntryRow[];
-export const junctions = junctionFile.rows as readonly JunctionRow[];
-export const limits = limitFile.rows as unknown as readonly LimitRow[];
+export const materials = inWords('materials', materialFile.rows as readonly MaterialRow[]);
+export const ductSizes = inWords('ducts', ductFile.rows as readonly DuctSizeRow[]);
+export const bends = inWords('bends', bendFile.rows as unknown as readonly BendRow[]);
+export const transitions = inWords('transitions', transitionFile.rows as readonly TransitionRow[]);
+export const caps = inWords('caps', capFile.rows as readonly CapRow[]);
+export const inlineParts = inWords('inline', inlineFile.rows as unknown as readonly InlineRow[]);
+export const entries = inWords('entries', entryFile.rows as readonly EntryRow[]);
+export const junctions = inWords('junctions', junctionFile.rows as readonly JunctionRow[]);
+export const limits = inWords('limits', limitFile.rows as unknown as readonly LimitRow[]);
 export const ductLengthTable = codeFile.ductLength as DuctLengthTable;
 
 /** The handbook's angle factor of bends, and the Reynolds correction of mitres. */

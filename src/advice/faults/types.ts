@@ -1,5 +1,6 @@
 import faultFile from '#shared/faults.json' with { type: 'json' };
 import type { Sourced } from '../../hydraulics/catalogue.ts';
+import { inWords } from '../../words/catalogue.ts';
 
 export type CauseId =
   | 'dirty-filter'
@@ -25,7 +26,7 @@ export interface CauseRow extends Sourced {
   readonly fix: string;
 }
 
-export const causes = faultFile.rows as readonly CauseRow[];
+export const causes = inWords('faults', faultFile.rows as readonly CauseRow[]);
 
 /** The row of a cause; refuses one that is not there. */
 export function causeRow(id: CauseId): CauseRow {

@@ -1,4 +1,5 @@
 export * as bodies from './bodies.ts';
+export * as catalogue from './catalogue.ts';
 export * as causes from './causes.ts';
 export * as charts from './charts.ts';
 export * as clearances from './clearances.ts';
