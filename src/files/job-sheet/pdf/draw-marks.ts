@@ -1,3 +1,4 @@
+import { type Box, boxAt } from '../../../drawing/label-place.ts';
 import {
   channelsOf,
   cssOf,
@@ -43,39 +44,72 @@ export function lieOf(area: Area, scale: number, middle: SheetPoint): Lie {
 export const labelMeasure = (type: Type) => (text: string) =>
   type.regular.width(text, (MIN_TEXT * PX) / POINT, true) / PX;
 
-/** Draws a sheet's marks, the room's behind the duct's. The edges of the area cut lines, and leave out texts that they would cut. */
+/**
+ * Draws a sheet's marks, the room's behind the duct's. The edges of the area cut lines. Texts that they would cut are
+ * left out, but for the names of levels, which come in from the edge where there is room for them.
+ */
 export function drawMarks(page: Page, drawing: SheetDrawing, lie: Lie, type: Type): void {
+  const { area } = lie;
+  const taken = drawing.layers.flatMap(({ marks }) => marks.flatMap((mark) => textBoxes(mark, lie)));
   page.within(
-    (path) => path.rect(lie.area.x, lie.area.y, lie.area.width, lie.area.height),
+    (path) => path.rect(area.x, area.y, area.width, area.height),
     () => {
       for (const { id, marks } of drawing.layers)
         for (const mark of marks) {
-          if (mark.kind === 'text' && !isWithin(mark, lie)) continue;
           const pale = drawing.sheet === 'isometric' && (id === 'exits' || id === 'blocks');
-          drawMark(page, pale ? paler(mark) : mark, lie, type);
+          if (mark.kind !== 'text') drawMark(page, pale ? paler(mark) : mark, lie, type);
+          else {
+            const at = lie.place(mark.at);
+            if (isWithin(textBox(mark, at), area)) drawText(page, mark, at, type);
+            else if (id === 'room') drawAtEdge(page, mark, at, taken, area, type);
+          }
         }
     },
   );
 }
 
-/** True for a text that the edge of the area does not cut. */
-function isWithin({ at, align, width, height }: TextMark, { area, place }: Lie): boolean {
-  const { x, y } = place(at);
-  const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2;
-  return (
-    left >= area.x &&
-    left + width <= area.x + area.width &&
-    y - height / 2 >= area.y &&
-    y + height / 2 <= area.y + area.height
-  );
+/** Texts are kept this far from the edge of the paper's area, mm. */
+const inset = 1.5;
+
+/** The box of a text, mm. */
+function textBox({ align, width, height, size }: TextMark, at: At): Box {
+  const shift = align === 'left' ? width / 2 : align === 'right' ? -width / 2 : 0;
+  return boxAt({ x: at.x + shift, y: at.y }, width, Math.max(height, size));
+}
+
+/** Where a mark's text stands on the page, mm. */
+export function textBoxes(mark: Mark, { place }: Lie): Box[] {
+  const text = mark.kind === 'dimension' ? mark.text : mark;
+  return text.kind === 'text' ? [textBox(text, place(text.at))] : [];
+}
+
+function isWithin({ minX, minY, maxX, maxY }: Box, { x, y, width, height }: Area): boolean {
+  return minX >= x + inset && maxX <= x + width - inset && minY >= y + inset && maxY <= y + height - inset;
+}
+
+/** A text at the right or left edge of the area, at its height, where nothing else is said. */
+function drawAtEdge(page: Page, mark: TextMark, at: At, taken: readonly Box[], area: Area, type: Type): void {
+  const edges = [
+    { mark: { ...mark, align: 'right' as const }, at: { x: area.x + area.width - 2, y: at.y } },
+    { mark: { ...mark, align: 'left' as const }, at: { x: area.x + 2, y: at.y } },
+  ];
+  const free = edges.find((edge) => {
+    const box = textBox(edge.mark, edge.at);
+    return isWithin(box, area) && !taken.some((other) => overlap(box, other));
+  });
+  if (free) drawText(page, free.mark, free.at, type);
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }
 
 /** A face of the room that others are seen through: on paper many of them would make a dark heap. */
-function paler(mark: Mark): Mark {
+function paler(mark: Exclude<Mark, TextMark>): Exclude<Mark, TextMark> {
   return mark.kind === 'fill' ? { ...mark, opacity: 0.35 } : mark;
 }
 
-function drawMark(page: Page, mark: Mark, lie: Lie, type: Type): void {
+function drawMark(page: Page, mark: Exclude<Mark, TextMark>, lie: Lie, type: Type): void {
   switch (mark.kind) {
     case 'fill':
       page.draw(painted(mark.paint, mark.opacity), (path) => {
@@ -87,9 +121,6 @@ function drawMark(page: Page, mark: Mark, lie: Lie, type: Type): void {
       return;
     case 'line':
       drawStrokes(page, mark.strokes, mark.pen, lie);
-      return;
-    case 'text':
-      drawText(page, mark, lie, type);
       return;
     case 'dimension':
       drawDimension(page, mark, lie, type);
@@ -118,8 +149,7 @@ function layStroke(path: Path, stroke: Stroke, lie: Lie, joined = false): void {
 }
 
 /** A line of text about its middle; a rim round its letters becomes a plate just behind them. */
-function drawText(page: Page, mark: TextMark, lie: Lie, type: Type): void {
-  const at = lie.place(mark.at);
+function drawText(page: Page, mark: TextMark, at: At, type: Type): void {
   const size = mark.size / POINT;
   const font = mark.weight === 600 ? type.semibold : type.regular;
   const width = font.width(mark.text, size, true);
@@ -141,7 +171,7 @@ function drawDimension(page: Page, mark: DimensionMark, lie: Lie, type: Type): v
   const { thin, slashes } = dimensionLines(mark, lie.scale);
   drawStrokes(page, thin, dimensionPens.thin, lie);
   drawStrokes(page, slashes, dimensionPens.slashes, lie);
-  drawText(page, mark.text, lie, type);
+  drawText(page, mark.text, lie.place(mark.text.at), type);
 }
 
 /** A paint of the print palette as a fill. */

@@ -20,8 +20,10 @@ import { inside } from './title-block.ts';
 
 /** Width of the column beside a drawing, mm. */
 const columnWidth = 58;
-/** Paper left free round a drawing and in the column, mm. */
+/** Paper left free in the column, mm. */
 const free = 4;
+/** Paper left free round a drawing, mm. */
+const edge = 2.5;
 
 /** Draws one sheet at the largest standard scale that its page has room for, and says which. */
 export function drawDrawingPage(page: Page, block: DrawingBlock, drawn: Drawn, type: Type): string {
@@ -62,7 +64,7 @@ function atFittingScale(
   area: Area,
   type: Type,
 ): Fitted {
-  const frame = { width: area.width - 2 * free, height: area.height - 2 * free };
+  const frame = { width: area.width - 2 * edge, height: area.height - 2 * edge };
   const needed = ({ minU, maxU, minV, maxV }: Bounds) =>
     1000 * Math.max((maxU - minU) / frame.width, (maxV - minV) / frame.height);
   const nodes = boundsOf([...route.nodes.values()].map(({ at }) => placeOnSheet(at, sheet)));
@@ -88,7 +90,7 @@ function atFittingScale(
 /** The middle of the whole drawing, or as near to it as leaves what must be seen on the paper. */
 function middleOf({ scale, drawing, bounds }: Fitted, area: Area): SheetPoint {
   const along = (low: 'minU' | 'minV', high: 'maxU' | 'maxV', paper: number) => {
-    const half = ((paper / 2 - free) * scale.ratio) / 1000;
+    const half = ((paper / 2 - edge) * scale.ratio) / 1000;
     const whole = (drawing.bounds[low] + drawing.bounds[high]) / 2;
     const [least, most] = [bounds[high] - half, bounds[low] + half];
     return least > most ? (least + most) / 2 : Math.min(most, Math.max(least, whole));
@@ -96,7 +98,7 @@ function middleOf({ scale, drawing, bounds }: Fitted, area: Area): SheetPoint {
   return { u: along('minU', 'maxU', area.width), v: along('minV', 'maxV', area.height) };
 }
 
-const roomLayers = new Set<LayerId>(['exits', 'blocks', 'room', 'names']);
+const roomLayers = new Set<LayerId>(['exits', 'blocks', 'hatch', 'room', 'names']);
 
 /** What the duct and all that is said of it covers, m: the room around it may run to the edge of the paper. */
 function boundsOfRoute(drawing: SheetDrawing): Bounds | null {

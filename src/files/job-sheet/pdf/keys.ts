@@ -7,12 +7,12 @@ import {
   placeLabels,
   type Wanted,
 } from '../../../drawing/label-place.ts';
-import type { Mark, SheetDrawing, TextMark } from '../../../drawing/marks.ts';
+import type { Mark, SheetDrawing } from '../../../drawing/marks.ts';
 import { placeOnSheet } from '../../../drawing/sheet-drawing.ts';
 import type { Finding, Route, RouteSegment, Severity } from '../../../graph/route.ts';
 import { POINT } from '../../pdf/font.ts';
 import type { At, Page } from '../../pdf/page.ts';
-import type { Lie } from './draw-marks.ts';
+import { type Lie, textBoxes } from './draw-marks.ts';
 import type { Drawn } from './drawn.ts';
 import { inks, pen, sizes, style, type Type } from './look.ts';
 import { drawCircle, drawLine, drawRect } from './shapes.ts';
@@ -42,7 +42,7 @@ function inQuarters({ area, scale, place }: Lie): Lie {
 export function drawKeys(page: Page, drawing: SheetDrawing, onPage: Lie, drawn: Drawn, type: Type): void {
   const lie = inQuarters(onPage);
   const { area } = lie;
-  const taken = drawing.layers.flatMap(({ marks }) => marks.flatMap((mark) => boxesOf(mark, lie)));
+  const taken = drawing.layers.flatMap(({ marks }) => marks.flatMap((mark) => boxesOf(mark, onPage, lie)));
   const within: Box = {
     minX: area.x + 2,
     minY: area.y + 2,
@@ -59,20 +59,18 @@ export function drawKeys(page: Page, drawing: SheetDrawing, onPage: Lie, drawn: 
   }
 }
 
-/** Texts, and dimension lines along the sheet, which keys keep clear of. */
-function boxesOf(mark: Mark, lie: Lie): Box[] {
-  if (mark.kind === 'text') return [textBox(mark, lie)];
-  if (mark.kind !== 'dimension') return [];
+/** Texts, and dimension lines along the sheet, which keys keep clear of, in quarters of a mm. */
+function boxesOf(mark: Mark, onPage: Lie, lie: Lie): Box[] {
+  const texts = textBoxes(mark, onPage).map(({ minX, minY, maxX, maxY }) => ({
+    minX: minX * quarters,
+    minY: minY * quarters,
+    maxX: maxX * quarters,
+    maxY: maxY * quarters,
+  }));
+  if (mark.kind !== 'dimension') return texts;
   const [a, b] = [lie.place(mark.line[0]), lie.place(mark.line[1])];
   const straight = Math.abs(a.x - b.x) < 1 || Math.abs(a.y - b.y) < 1;
-  return [textBox(mark.text, lie), ...(straight ? [boxAround(a, b)] : [])];
-}
-
-function textBox(mark: TextMark, lie: Lie): Box {
-  const at = lie.place(mark.at);
-  const [width, height] = [mark.width * quarters, Math.max(mark.height, mark.size) * quarters];
-  const left = mark.align === 'left' ? width / 2 : mark.align === 'right' ? -width / 2 : 0;
-  return boxAt({ x: at.x + left, y: at.y }, width, height);
+  return straight ? [...texts, boxAround(a, b)] : texts;
 }
 
 /** Boxes of duct and fittings: what a key had better not cover. */
