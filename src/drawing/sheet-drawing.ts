@@ -114,19 +114,6 @@ export const usualScales = {
   imperial: [4, 8, 12, 16, 24, 32, 48, 64, 96, 192, 384],
 } as const;
 
-/** The drawing at the largest usual scale at which it fits a frame, mm; at the smallest where none does. */
-export function drawingThatFits(
-  query: Omit<SheetQuery, 'scale'>,
-  frame: { readonly width: number; readonly height: number },
-): SheetDrawing {
-  let drawing: SheetDrawing | null = null;
-  for (const scale of usualScales[query.job.units]) {
-    drawing = sheetDrawing({ ...query, scale });
-    if (drawing.width <= frame.width && drawing.height <= frame.height) break;
-  }
-  return drawing ?? sheetDrawing({ ...query, scale: 50 });
-}
-
 const outlineFor = memoise((route: Route, job: Job, view: View): Outline => {
   const outline = outlineIn(route, job, view);
   if (!view.solid) return outline;
