@@ -12,7 +12,7 @@ const say = words.jobSheet.charts;
 /** Each hood's fan against its run, the pressure along the way and what uses it up, with the figures behind them. */
 export function chartBlocks(subject: Subject): SheetBlock[] {
   const { designs } = subject;
-  if (designs.length === 0) return [{ kind: 'text', text: words.jobSheet.route.unsolved }];
+  if (designs.length === 0) return [{ kind: 'text', text: say.none }];
   return [
     ...designs.flatMap(({ index, speed }): SheetBlock[] => {
       const at = speedWords(subject, index);

@@ -41,16 +41,17 @@ function sheetOf(subject: Subject, fingerprint: Fingerprint | null, date: Date):
     newPage,
     blocks,
   });
+  const drawn = subject.solution.route.segments.size > 0;
   return {
     title: titleOf(subject, fingerprint, date),
     sections: [
       section('summary', [{ kind: 'cautions', cautions: say.cautions }]),
       section('results', resultBlocks(subject)),
-      section('drawings', drawingBlocks(subject), true),
-      section('route', routeBlocks(subject), true),
+      section('drawings', drawingBlocks(subject), drawn),
+      section('route', routeBlocks(subject), drawn),
       section('charts', chartBlocks(subject)),
-      section('findings', findingBlocks(subject), true),
-      section('parts', partBlocks(subject), true),
+      section('findings', findingBlocks(subject), drawn),
+      section('parts', partBlocks(subject), drawn),
       section('signatures', [{ kind: 'signatures', lines: say.signatures.lines }]),
       section('appendix', appendixBlocks(subject, fingerprint), true),
     ],

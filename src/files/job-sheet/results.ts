@@ -88,15 +88,24 @@ function speedTable({ job, solution, units, legNumbers }: Subject): SheetBlock {
       : []),
   ];
   const uncertainty = speeds.map((row) => solvedOf(row)?.sound.uncertainty).find((one) => one !== undefined);
-  const notes = speeds.flatMap(({ hoodName, name, outcome }) =>
-    outcome.solved
-      ? outcome.stall.map(({ message }) => say.noted(hoodName, name, message))
-      : [say.unsolved(hoodName, name, outcome.reason)],
-  );
+  const notes = speedNotes(speeds);
   return tableOf('speeds', speeds, columns, {
     rowId: (row) => `${row.hood}/${row.speed}`,
     notes: uncertainty === undefined ? notes : [say.legs, say.sound(uncertainty), ...notes],
   });
+}
+
+/** What is said of speeds, each sentence once with the speeds that it is said of. */
+function speedNotes(speeds: readonly SpeedResult[]): string[] {
+  const about = new Map<string, { hood: string; text: string; names: string[] }>();
+  for (const { hoodName: hood, name, outcome } of speeds)
+    for (const text of outcome.solved ? outcome.stall.map(({ message }) => message) : [outcome.reason]) {
+      const key = JSON.stringify([hood, text]);
+      const one = about.get(key) ?? { hood, text, names: [] };
+      one.names.push(name);
+      about.set(key, one);
+    }
+  return [...about.values()].map(({ hood, text, names }) => say.noted(hood, names.join(', '), text));
 }
 
 function level(id: string, head: string, of: (solved: Solved) => number): ColumnOf<SpeedResult> {

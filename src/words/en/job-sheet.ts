@@ -59,7 +59,6 @@ export const results = {
     `Sound is an estimate to rank routes by: ±${uncertainty} dB. At the cook's head, and outdoors beneath the cap.`,
   noHood: 'No hood stands on the sheets of this scheme yet, so that there is no air to compute.',
   none: 'This job has no hood with a fan yet, so that there is no air to compute.',
-  unsolved: (hood: string, speed: string, reason: string) => `${hood}, ${speed}: ${reason}`,
   noted: (hood: string, speed: string, message: string) => `${hood}, ${speed}: ${message}`,
 };
 
@@ -127,6 +126,7 @@ export const drawings = {
 };
 
 export const charts = {
+  none: 'No speed has a solution yet, so that there is nothing to chart.',
   fan: (hood: string) => `${hood}: fan and run`,
   fanDescription: 'Total pressure of the fan against flow at each speed, with the point where each works',
   profile: (speed: string) => `Pressure along the run at ${speed}`,
