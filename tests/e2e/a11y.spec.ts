@@ -164,6 +164,7 @@ const advice: readonly Place[] = [
   command('Parts and prices', '[role="dialog"] tfoot'),
   command('Parts list and cutting plan', '.parts-dock .stock-length'),
   command('Save a drawing', '[role="dialog"] .drawing-preview canvas'),
+  command('Print job sheet', '.paper .paper-formula table'),
   command('Job sheet (PDF)', '[role="dialog"] .sheet-choices [type="date"]'),
   command('Rules and limits', '[role="dialog"] .rule-list input'),
   command('Settings', '[role="dialog"].settings [role="radiogroup"]'),

@@ -1,0 +1,193 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright/test';
+import { jobSheetOf } from '../../src/files/job-sheet/content.ts';
+import type { JobSheet, SheetTable } from '../../src/files/job-sheet/types.ts';
+import { writeJob } from '../../src/files/write.ts';
+import { type Job, job as jobSchema } from '../../src/graph/document.ts';
+import { plainChoice, styleOf } from '../../src/units/index.ts';
+import { type PrintedPage, readPrinted } from '../support/printed.ts';
+import { runThrough, withScheme } from '../support/route-job.ts';
+import { type BoardPage, expect, test } from './support.ts';
+
+const view = (page: Page) => page.getByRole('dialog', { name: 'Print job sheet' });
+
+/** As the browser of the tests writes figures. */
+const style = styleOf({ ...plainChoice, locale: 'en-US' });
+
+/** Counts the times that the page asked for the printer, which stays away. */
+async function watchPrinter(page: Page): Promise<() => Promise<number>> {
+  await page.addInitScript(() => {
+    const asked = { times: 0 };
+    Object.assign(globalThis, { asked });
+    globalThis.print = () => {
+      asked.times += 1;
+    };
+  });
+  return async () => page.evaluate(() => (globalThis as unknown as { asked: { times: number } }).asked.times);
+}
+
+async function openFile(board: BoardPage, job: Job): Promise<void> {
+  const chooser = board.page.waitForEvent('filechooser');
+  await board.page.keyboard.press('Control+o');
+  const buffer = Buffer.from(writeJob(job));
+  await (await chooser).setFiles({ name: 'test.gentlebend.json', mimeType: 'application/json', buffer });
+  await expect(board.page.getByRole('textbox', { name: 'Job title' })).toHaveValue(job.title);
+}
+
+async function openSheet(board: BoardPage): Promise<void> {
+  await board.page.keyboard.press('Control+p');
+  await expect(view(board.page).locator('.paper-formula').last()).toBeAttached({ timeout: 30_000 });
+  await board.page.evaluate(() => document.fonts.ready);
+}
+
+const printed = async (board: BoardPage, format: 'A4' | 'Letter'): Promise<PrintedPage[]> =>
+  readPrinted(await board.page.pdf({ format, preferCSSPageSize: false }));
+
+function exampleJob(): Job {
+  return jobSchema.parse(JSON.parse(readFileSync('fixtures/example.gentlebend.json', 'utf8')));
+}
+
+function tableOf(sheet: JobSheet, id: string): SheetTable {
+  const found = sheet.sections
+    .flatMap(({ blocks }) => blocks)
+    .find((block) => block.kind === 'table' && block.id === id);
+  if (found?.kind !== 'table') throw new Error(`no table "${id}"`);
+  return found;
+}
+
+/** What a row of a table reads like on paper. */
+const rowText = (cells: SheetTable['rows'][number]['cells']) =>
+  cells
+    .map(({ text }) => text)
+    .filter((text) => text !== '')
+    .join(' ');
+
+const bare = (text: string) => text.replace(/\s+/g, '');
+
+test('Ctrl+P opens the sheet and asks for the printer once; Escape leads back to the desk', async ({
+  board,
+}) => {
+  const asked = await watchPrinter(board.page);
+  await board.open('?example');
+  await openSheet(board);
+  await expect.poll(asked).toBe(1);
+  await view(board.page).getByRole('button', { name: 'Print', exact: true }).click();
+  expect(await asked()).toBe(2);
+  await board.page.keyboard.press('Escape');
+  await expect(view(board.page)).toBeHidden();
+  await expect(board.page.locator('[data-sheet] canvas').first()).toBeVisible();
+});
+
+for (const format of ['A4', 'Letter'] as const)
+  test(`what is printed on ${format} are the solver's numbers, and nothing of the desk`, async ({
+    board,
+  }) => {
+    await watchPrinter(board.page);
+    await board.open('?example');
+    await openSheet(board);
+    const pages = await printed(board, format);
+    const whole = bare(pages.map(({ text }) => text).join(' '));
+    const sheet = await jobSheetOf(exampleJob(), 'wall', { date: new Date(), style });
+    for (const id of ['speeds', 'house', 'route', 'budget'])
+      for (const { cells, id: row } of tableOf(sheet, id).rows)
+        expect(whole, `${id}, ${row}`).toContain(bare(rowText(cells)));
+    expect(whole).toContain(sheet.title.fingerprint?.full ?? 'a fingerprint');
+    for (const chrome of ['Back to the desk', 'Proposals', 'Scheme actions', 'leave “fit to page” off'])
+      expect(whole).not.toContain(bare(chrome));
+    const [first] = pages;
+    expect([first?.width, first?.height].map((mm) => Math.round(mm ?? 0))).toEqual(
+      format === 'A4' ? [210, 297] : [216, 279],
+    );
+  });
+
+test('every page says which job it is of, by its fingerprint, and how many pages there are', async ({
+  board,
+}) => {
+  await watchPrinter(board.page);
+  await board.open('?example');
+  await openSheet(board);
+  const pages = await printed(board, 'A4');
+  const sheet = await jobSheetOf(exampleJob(), 'wall', { date: new Date(), style });
+  pages.forEach(({ text }, i) => {
+    expect(bare(text)).toContain(bare(sheet.title.footer));
+    expect(bare(text)).toContain(`${i + 1}/${pages.length}`);
+  });
+});
+
+/** A leg of 3 m to the east, measured by a dimension on the floor sheet, and one of 2.5 m to the north. */
+function measuredJob(): Job {
+  const job = runThrough([
+    [0, 0, 1.8],
+    [0, 0, 2.4],
+    [3, 0, 2.4],
+    [3, 2.5, 2.4],
+  ]);
+  const withDimension = withScheme(job, (scheme) => ({
+    ...scheme,
+    dimensions: [
+      { id: 'm1', sheet: 'floor', along: 'u', from: { node: 'n1' }, to: { node: 'n2' }, offset: -0.5 },
+    ],
+  }));
+  return { ...withDimension, title: 'Measured kitchen', units: 'metric' };
+}
+
+test('a leg of 3 m at 1:50 is 60 mm on paper', async ({ board }) => {
+  await watchPrinter(board.page);
+  await board.open('?new');
+  await openFile(board, measuredJob());
+  await openSheet(board);
+  const floor = view(board.page).locator('[data-drawing="floor"]');
+  await expect(floor.getByText('1 : 50', { exact: false }).first()).toBeVisible();
+  const pages = await printed(board, 'A4');
+  const page = pages.find(({ text }) => /Floor, looking down/.test(text));
+  const level = (page?.lines ?? []).filter(({ from, to }) => Math.abs(from[1] - to[1]) < 0.05);
+  const lengths = level.map(({ from, to }) => Math.abs(to[0] - from[0]));
+  const nearest = lengths.reduce((best, mm) => (Math.abs(mm - 60) < Math.abs(best - 60) ? mm : best), 0);
+  expect(nearest).toBeCloseTo(60, 1);
+});
+
+test('the head of a table stands again on the page that it goes on to', async ({ board }) => {
+  await watchPrinter(board.page);
+  await board.open('?new');
+  const points = Array.from({ length: 40 }, (_, i): [number, number, number] => [
+    Math.ceil(i / 2) * 1.2,
+    Math.floor(i / 2) * 1.2,
+    2.2,
+  ]);
+  await openFile(board, { ...runThrough(points), title: 'Long run' });
+  await openSheet(board);
+  const pages = await printed(board, 'A4');
+  const from = pages.findIndex(({ text }) => text.includes('Route schedule'));
+  for (const page of pages.slice(from, from + 2)) expect(bare(page.text)).toContain('Truelength');
+});
+
+test('in the comparison Ctrl+P prints the comparison', async ({ board }) => {
+  const asked = await watchPrinter(board.page);
+  await board.open('?example');
+  await board.page.getByRole('button', { name: 'Compare schemes' }).click();
+  await expect(board.page.getByRole('dialog', { name: 'Compare schemes' })).toBeVisible();
+  await board.page.keyboard.press('Control+p');
+  await expect.poll(asked).toBe(1);
+  await expect(view(board.page)).toBeHidden();
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme });
+
+    for (const size of [
+      { width: 1440, height: 900 },
+      { width: 1024, height: 768 },
+    ])
+      test(`the sheet before print has no fault at ${size.width} by ${size.height}`, async ({
+        board,
+      }, info) => {
+        await watchPrinter(board.page);
+        await board.page.setViewportSize(size);
+        await board.open('?example');
+        await openSheet(board);
+        await board.page.screenshot({ path: info.outputPath(`print-${colorScheme}-${size.width}.png`) });
+        expect(await board.accessibilityFaults()).toEqual([]);
+        expect(await board.layoutFaults()).toEqual([]);
+      });
+  });
