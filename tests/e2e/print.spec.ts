@@ -114,13 +114,14 @@ test('every page says which job it is of, by its fingerprint, and how many pages
   });
 });
 
-/** A leg of 3 m to the east, measured by a dimension on the floor sheet, and one of 2.5 m to the north. */
+/** A leg of 3 m to the east, measured by a dimension on the floor sheet, with more duct after it. */
 function measuredJob(): Job {
   const job = runThrough([
     [0, 0, 1.8],
     [0, 0, 2.4],
     [3, 0, 2.4],
-    [3, 2.5, 2.4],
+    [3, 1, 2.4],
+    [5.5, 1, 2.4],
   ]);
   const withDimension = withScheme(job, (scheme) => ({
     ...scheme,
@@ -139,7 +140,8 @@ test('a leg of 3 m at 1:50 is 60 mm on paper', async ({ board }) => {
   const floor = view(board.page).locator('[data-drawing="floor"]');
   await expect(floor.getByText('1 : 50', { exact: false }).first()).toBeVisible();
   const pages = await printed(board, 'A4');
-  const page = pages.find(({ text }) => /Floor, looking down/.test(text));
+  const page = pages.find(({ text }) => bare(text).includes('Floor,lookingdown'));
+  expect(page).toBeDefined();
   const level = (page?.lines ?? []).filter(({ from, to }) => Math.abs(from[1] - to[1]) < 0.05);
   const lengths = level.map(({ from, to }) => Math.abs(to[0] - from[0]));
   const nearest = lengths.reduce((best, mm) => (Math.abs(mm - 60) < Math.abs(best - 60) ? mm : best), 0);
@@ -157,8 +159,12 @@ test('the head of a table stands again on the page that it goes on to', async ({
   await openFile(board, { ...runThrough(points), title: 'Long run' });
   await openSheet(board);
   const pages = await printed(board, 'A4');
-  const from = pages.findIndex(({ text }) => text.includes('Route schedule'));
-  for (const page of pages.slice(from, from + 2)) expect(bare(page.text)).toContain('Truelength');
+  const from = pages.findIndex(({ text }) => bare(text).includes('Routeschedule'));
+  expect(from).toBeGreaterThan(0);
+  const [first, next] = pages.slice(from, from + 2).map(({ text }) => bare(text));
+  expect(first).toContain('Truelength');
+  expect(next).toContain('Truelength');
+  expect(next).toContain('Wholepathoftheair');
 });
 
 test('in the comparison Ctrl+P prints the comparison', async ({ board }) => {
