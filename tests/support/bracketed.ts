@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 
 /** Units, symbols and marks that are written alike in every language. */
 const symbols =
-  /(?<![\p{L}\p{N}])(?:cfm|fpm|ft|in|sq|dia|lb|w\.g\.|Btu\/h|°?[FC]|m³\/h|m\/s|kg\/m³|Pa(?:\/m)?|mm|cm|m[²³]?|kW|W|L\/s|dBA?|sones?|r\/D|[CDxyzruv]|[xy]-[xyz]|PNG|SVG|DXF|JPEG|PDF|CSV|A[34]|Gentlebend)(?![\p{L}\p{N}])/giu;
+  /(?<![\p{L}\p{N}])(?:cfm|fpm|ft|in|sq|dia|lb|w\.g\.|Btu\/h|°?[FC]|m³\/h|m\/s|kg\/m³|Pa(?:\/m)?|mm|cm|m[²³]?|kW|W|L\/s|dBA?|sones?|r\/D|[CDxyzruv]|[xy]-[xyz]|PNG|SVG|DXF|JPEG|PDF|CSV|A[34]|#job|Gentlebend|(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) \d+, \d{4}|[AP]M)(?![\p{L}\p{N}])/giu;
 
 /** Keys of the catalogue whose values are shown as they stand there. */
 const shown = new Set(
@@ -34,7 +34,8 @@ export function leftBehind(text: string, own: readonly string[]): string {
   let rest = outsideBrackets(text);
   for (const one of own) rest = without(rest, one);
   const bare = rest.replaceAll(symbols, ' ').replaceAll(/\s+/g, ' ').trim();
-  return /\p{L}/u.test(bare) ? bare : '';
+  // The pseudo-language has no plain letter: a piece of it without its bracket is not left behind.
+  return /[A-Za-z]/.test(bare) ? bare : '';
 }
 
 function outsideBrackets(text: string): string {

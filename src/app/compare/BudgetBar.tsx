@@ -89,7 +89,7 @@ export function BudgetFigures({ scheme, units }: { scheme: SchemeFigures; units:
                 stroke="var(--ink)"
               />
             </svg>
-            <span>{cause}</span>
+            <span>{words.causes.compared[cause]}</span>
             <span>{formatPressure(loss, units)}</span>
           </li>
         );
