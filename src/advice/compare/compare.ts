@@ -1,5 +1,6 @@
 import type { Job } from '../../graph/document.ts';
 import { solveScheme } from '../../graph/solve.ts';
+import { words } from '../../words/index.ts';
 import { figuresOf, type SchemeFigures } from './figures.ts';
 import { type Recommendation, recommend } from './recommend.ts';
 import { type Row, rowsOf } from './rows.ts';
@@ -32,7 +33,7 @@ export function compareSchemes(
   const speedOf = (count: number) => Math.min(options.speed, Math.max(0, count - 1));
   const schemes = solutions.map((solution) => figuresOf(job, solution, speedOf(solution.speeds.length)));
   const names = solutions.map(({ speeds }) => speeds[speedOf(speeds.length)]?.name ?? '');
-  const speed = [...new Set(names)].join(' or ');
+  const speed = [...new Set(names)].join(words.compare.or);
   return {
     schemes,
     rows: rowsOf(schemes, job.units),

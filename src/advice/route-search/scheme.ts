@@ -4,8 +4,11 @@ import { plainCopy } from '../../graph/edits/find.ts';
 import { addInline, addScheme, extendRun, findScheme, setCap } from '../../graph/edits/index.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { distance } from '../../graph/vector.ts';
+import { words } from '../../words/index.ts';
 import { usualCap } from './losses.ts';
 import type { RouteQuestion } from './question.ts';
+
+const says = words.search.scheme;
 
 /** A route as it would be drawn: from the collar, turn by turn, to the end beyond an exit face. */
 export interface RouteLine {
@@ -17,7 +20,7 @@ export interface RouteLine {
 export function nameOf(job: Job, line: RouteLine): string {
   const face = job.exits.find(({ id }) => id === line.exit);
   const name = face?.name.trim();
-  return `Found route, ${name || (face?.kind === 'roof' ? 'roof' : 'wall')}`;
+  return says.found(name || says[face?.kind === 'roof' ? 'roof' : 'wall']);
 }
 
 /**

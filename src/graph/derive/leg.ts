@@ -6,7 +6,7 @@ import type { Scene } from './scene.ts';
 const say = words.derivation.leg;
 
 const darcy = formulaSource('darcy-weisbach', say.darcySource);
-const colebrook = formulaSource(say.colebrookSource, 'Colebrook-White equation, constants 3.7 and 2.51');
+const colebrook = formulaSource('colebrook', say.colebrookSource);
 
 type Leg = NonNullable<ReturnType<Scene['leg']>>;
 

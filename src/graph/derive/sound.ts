@@ -40,10 +40,10 @@ function sumOf(scene: Scene, figure: Sum, at: SoundAt, cause: string | undefined
   const { speed } = scene;
   const parts =
     cause === undefined
-      ? [...at.byCause].map(([name, value]) => ({
-          name,
+      ? [...at.byCause].map(([source, value]) => ({
+          name: words.causes.sound[source],
           value,
-          ref: { figure, speed, at: name } satisfies FigureRef,
+          ref: { figure, speed, at: source } satisfies FigureRef,
         }))
       : sources
           .filter((source) => source.cause === cause)
@@ -59,7 +59,9 @@ function sumOf(scene: Scene, figure: Sum, at: SoundAt, cause: string | undefined
   return {
     ref: { figure, speed, ...(cause === undefined ? {} : { at: cause }) },
     title:
-      cause === undefined ? say.heard(place, scene.result.name) : say.source(place, cause, scene.result.name),
+      cause === undefined
+        ? say.heard(place, scene.result.name)
+        : say.source(place, words.causes.sound[cause as SoundCause], scene.result.name),
     symbol: 'L',
     value: level,
     unit: 'dBA',

@@ -86,3 +86,6 @@ export const rows = {
 export const winning = {
   label: (changes: number) => `Make ${changes} changes together`,
 };
+
+/** Between the names of speeds, where schemes are compared at several. */
+export const or = ' or ';

@@ -261,7 +261,7 @@ export const house = {
 
 export const leg = {
   darcySource: 'Darcy-Weisbach equation',
-  colebrookSource: 'colebrook',
+  colebrookSource: 'Colebrook-White equation, constants 3.7 and 2.51',
   viscosity: 'air viscosity',
   frictionFormula:
     'turbulent (Re ≥ 4000): 1/√f = −2 log10(ε/(3.7 D) + 2.51/(Re √f)); laminar (Re ≤ 2000): f = 64/Re; between: f Re² by the cubic that meets both in value and slope',

@@ -12,3 +12,9 @@ export const layout = {
     'The first bend finds no room behind the collar: something is in the way, or the height is too near to it.',
   noReach: 'The duct reaches none of the chosen exits at this size and height.',
 };
+
+export const scheme = {
+  found: (exit: string) => `Found route, ${exit}`,
+  roof: 'roof',
+  wall: 'wall',
+};
