@@ -6,9 +6,14 @@ import { svgFile } from '../../files/drawing-out/svg.ts';
 import type { DrawingBlock } from '../../files/job-sheet/types.ts';
 import { useBoard } from '../context.ts';
 
-/** Room for a drawing on a page of either paper, mm. */
-const frame = { width: 184, height: 118 };
-const tallFrame = { width: 184, height: 135 };
+/** Cut off round a drawing that was made for a file of its own, mm. */
+const trim = 6;
+/** Lines of the footer that stand on the sheet already: the job's name and what the drawing is for. */
+const saidElsewhere = 2;
+
+/** Room for a drawing before it is trimmed, so that a page of either paper has room for two, mm. */
+const frame = { width: 184 + 2 * trim, height: 122 + 2 * trim + saidElsewhere * footerLine };
+const tallFrame = { ...frame, height: frame.height + 20 };
 
 const widths = createMeasure();
 
@@ -36,24 +41,32 @@ export function DrawingFigure({ block: { drawing, description } }: { block: Draw
   return <figure ref={place} className="paper-drawing" data-drawing={drawing} />;
 }
 
-/** Without the lines that stand on the sheet already: the job's name and what the drawing is for. */
+/** With the scale alone in its footer. */
 function withScaleAlone(board: Board): Board {
   const { footer } = board;
-  const scale = footer.lines.slice(1, 2);
-  const less = (footer.lines.length - scale.length) * footerLine;
+  const less = saidElsewhere * footerLine;
   return {
     ...board,
     height: board.height - less,
-    footer: { ...footer, lines: scale, bar: { ...footer.bar, y: footer.bar.y - less } },
+    footer: { ...footer, lines: footer.lines.slice(1, 2), bar: { ...footer.bar, y: footer.bar.y - less } },
   };
 }
 
-/** A drawing made for a file of its own as a part of the page: without names and styles that would reach beyond it. */
+/**
+ * A drawing made for a file of its own as a part of the page: trimmed at the same scale, without names and styles
+ * that would reach beyond it.
+ */
 function inThePage(svg: string, label: string): Element {
   const { documentElement } = new DOMParser().parseFromString(svg, 'image/svg+xml');
   const drawing = document.importNode(documentElement, true);
   for (const part of drawing.querySelectorAll('style, title, desc')) part.remove();
   for (const part of drawing.querySelectorAll('[id]')) part.removeAttribute('id');
+  const [, , width = 0, height = 0] = (drawing.getAttribute('viewBox') ?? '').split(' ').map(Number);
+  const mm = Number.parseFloat(drawing.getAttribute('width') ?? '') / width;
+  const cut = trim / mm;
+  drawing.setAttribute('viewBox', `${cut} ${cut} ${width - 2 * cut} ${height - 2 * cut}`);
+  drawing.setAttribute('width', `${width * mm - 2 * trim}mm`);
+  drawing.setAttribute('height', `${height * mm - 2 * trim}mm`);
   drawing.removeAttribute('aria-labelledby');
   drawing.setAttribute('aria-label', label);
   return drawing;

@@ -95,8 +95,9 @@ function alike(told: readonly Told[], subject: Subject): PlaceRow[] {
   return [...byPlaces.values()];
 }
 
-function valuesOf({ value, inputs }: Derivation): number[] {
-  return [value, ...inputs.map((input) => input.value)];
+/** The figures of a row as they are printed. */
+function valuesOf({ value, inputs }: Derivation): string[] {
+  return [value, ...inputs.map((input) => input.value)].map((figure) => number(figure).text);
 }
 
 /** "Legs 1, 3, 4", "90° smooth bend at turn 1; 90° smooth bend at turn 2". */

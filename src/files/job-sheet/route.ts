@@ -70,7 +70,7 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
     {
       id: 'size',
       head: say.size,
-      weight: 12,
+      weight: 14,
       cell: (row) => (row.kind === 'leg' ? sectionWords(row.leg.section, units) : ''),
     },
     {
