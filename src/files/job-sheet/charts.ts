@@ -59,7 +59,7 @@ function budgetTable(subject: Subject): SheetBlock {
     'budget',
     [...rows, 'sum'],
     [
-      { id: 'cause', head: say.cause, weight: 24, cell: (row) => (row === 'sum' ? say.sum : sentence(row)) },
+      { id: 'cause', head: say.cause, weight: 16, cell: (row) => (row === 'sum' ? say.sum : sentence(row)) },
       ...speeds.map(({ index, total, budget }) =>
         figures<BudgetRow>(`speed ${index}`, speedWords(subject, index), 'pressure', subject.units, (row) =>
           row === 'sum' ? total : budget.find(({ cause }) => cause === row)?.loss,

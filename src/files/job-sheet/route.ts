@@ -50,7 +50,7 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
     {
       id: 'direction',
       head: say.direction,
-      weight: 9,
+      weight: 11,
       cell: (row) => {
         const leg = row.kind === 'leg' ? drawn(row.leg.id) : undefined;
         return leg ? directionWords(leg.direction) || NONE : '';

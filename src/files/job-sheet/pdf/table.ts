@@ -24,9 +24,8 @@ export function tablePieces(
   const cell = style(type, size);
   const head = headPiece(table, widths, style(type, size - 0.6, 'semibold'), type);
   const rows = table.rows.map((row, i) => {
-    const keepsTotal = table.rows[i + 1]?.total === true;
     const piece = rowPiece(table.columns, row, widths, cell, type);
-    return { ...piece, repeat: head, ...(keepsTotal && { keep: true }) };
+    return { ...piece, repeat: head, ...(staysWithNext(table, i) && { keep: true }) };
   });
   return [
     ...(table.caption === undefined ? [] : [captionPiece(table.caption, width, type)]),
@@ -34,6 +33,13 @@ export function tablePieces(
     ...rows,
     ...table.notes.map((note) => notePiece(note, width, type)),
   ];
+}
+
+/** True for a row that no page ends with: one whose next is the last, a sum, what is said of a sum, or a note. */
+function staysWithNext({ rows, notes }: SheetTable, i: number): boolean {
+  const left = rows.length - 1 - i;
+  if (left === 0) return notes.length > 0;
+  return i === 0 || left === 1 || rows[i]?.total === true || rows[i + 1]?.total === true;
 }
 
 /**
