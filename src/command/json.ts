@@ -1,4 +1,5 @@
 import { requiredAirflow } from '../advice/required.ts';
+import { explained } from '../graph/derive/derive.ts';
 import type { Job } from '../graph/document.ts';
 import type {
   FittingResult,
@@ -9,7 +10,6 @@ import type {
   SpeedResult,
 } from '../graph/solution.ts';
 import { words } from '../words/index.ts';
-import { explained } from './explain.ts';
 import type { SolvedJob } from './solve.ts';
 
 /**

@@ -1,4 +1,5 @@
 import { requiredAirflow, requiredDerivation } from '../advice/required.ts';
+import { explained } from '../graph/derive/derive.ts';
 import type { Job } from '../graph/document.ts';
 import type { Finding } from '../graph/route.ts';
 import type { FittingResult, SchemeSolution, SegmentResult, Solved, SpeedResult } from '../graph/solution.ts';
@@ -12,7 +13,7 @@ import {
   type System,
 } from '../units/index.ts';
 import { words } from '../words/index.ts';
-import { derivationText, explained } from './explain.ts';
+import { derivationText } from './explain.ts';
 import type { SolvedJob } from './solve.ts';
 import { type Column, table } from './table.ts';
 
