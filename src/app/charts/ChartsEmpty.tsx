@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { schemeOf } from '../../graph/infer.ts';
 import { words } from '../../words/index.ts';
 import { commandById } from '../commands.ts';
 import { useApp, useBoard } from '../context.ts';
@@ -15,13 +16,16 @@ const sketches = [
 /** What the charts will tell, and what has to be drawn first. */
 export function ChartsEmpty({ reason }: { reason: string | null }) {
   const app = useApp();
-  const placed = useBoard((state) => state.solution.speeds.length > 0);
+  const placed = useBoard(({ job, schemeId }) =>
+    schemeOf(job, schemeId).nodes.some(({ role }) => role === 'hood'),
+  );
   const next = commandById(placed ? 'tool.draw' : 'tool.hood');
   const title = useBoard(next.title);
   return (
     <div className="charts-empty">
       <div className="charts-empty-lead">
-        <p>{reason ?? says.lead}</p>
+        <p>{says.lead}</p>
+        {reason && <p className="hint">{reason}</p>}
         <ol>
           {says.steps.map((step) => (
             <li key={step}>{step}</li>
