@@ -59,6 +59,14 @@ const button = (name: string | RegExp, shows: string): Place => ({
   shows,
 });
 
+/** From here on the browser keeps nothing more. */
+const fillTheDisk = (board: BoardPage) =>
+  board.page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('There is no room.', 'QuotaExceededError');
+    };
+  });
+
 const openings: readonly Place[] = [
   button('File', '[role="menu"][aria-label="File"]'),
   button('Scheme actions', '[role="menu"][aria-label="Scheme actions"]'),
@@ -128,6 +136,7 @@ const openings: readonly Place[] = [
   {
     name: 'a question before work is lost',
     go: async (board) => {
+      await fillTheDisk(board);
       await focusSheet(board);
       await press(board, ']', 'ArrowRight', 'Control+k');
       await expect(board.page.getByRole('menuitem').first()).toBeVisible();
@@ -135,6 +144,15 @@ const openings: readonly Place[] = [
       await press(board, 'ArrowDown', 'Enter');
     },
     shows: '[role="alertdialog"]',
+  },
+  {
+    name: 'the line about a full disk',
+    go: async (board) => {
+      await fillTheDisk(board);
+      await focusSheet(board);
+      await press(board, ']', 'ArrowRight');
+    },
+    shows: '.job-bar[data-kind="danger"]',
   },
 ];
 
@@ -150,6 +168,44 @@ const asked = async (board: BoardPage, name: string) => {
 };
 
 const command = (name: string, shows: string): Place => ({ name, go: (board) => asked(board, name), shows });
+
+/** The jobs, templates and versions that the browser keeps. */
+const kept: readonly Place[] = [
+  {
+    name: 'the jobs',
+    go: async (board) => {
+      await focusSheet(board);
+      await press(board, ']', 'ArrowRight');
+      await asked(board, 'Jobs…');
+      await expect(board.page.locator('.job-card')).toHaveCount(1);
+    },
+    shows: '[role="dialog"][aria-label="Jobs"] .jobs-none',
+  },
+  {
+    name: 'a job that was deleted',
+    go: async (board) => {
+      await focusSheet(board);
+      await press(board, ']', 'ArrowRight');
+      await asked(board, 'Jobs…');
+      await board.page.getByRole('button', { name: /^More for/ }).click();
+      await board.page.getByRole('menuitem', { name: 'Delete' }).click();
+      await expect(board.page.getByRole('button', { name: 'Undo' })).toBeFocused();
+      await board.page.getByRole('tab', { name: 'Deleted' }).click();
+    },
+    shows: '[role="dialog"][aria-label="Jobs"] .job-card',
+  },
+  command('New from template…', '[role="dialog"] .sketch-walls'),
+  command('Save as template…', '[role="dialog"] input'),
+  {
+    name: 'the versions of a job',
+    go: async (board) => {
+      await asked(board, 'Versions…');
+      await board.page.getByLabel('Name for how it is now').fill('as quoted');
+      await press(board, 'Enter');
+    },
+    shows: '[role="dialog"] .versions .version',
+  },
+];
 
 /** What weighs and compares; each is opened by its name. */
 const advice: readonly Place[] = [
@@ -230,7 +286,7 @@ const advice: readonly Place[] = [
 const walks: readonly { readonly name: string; readonly places: readonly Place[] }[] = [
   { name: 'every panel', places: tabs },
   { name: 'whatever can be selected on a route', places: selections },
-  ...[...openings, ...advice].map((place) => ({ name: place.name, places: [place] })),
+  ...[...openings, ...kept, ...advice].map((place) => ({ name: place.name, places: [place] })),
 ];
 
 /** Choices of views on the desk. */
@@ -316,6 +372,7 @@ for (const [name, role, close] of [
   ['Rules and limits', 'dialog', null],
   ['Job sheet (PDF)', 'dialog', null],
   ['Bend lab', 'dialog', null],
+  ['Jobs', 'dialog', null],
   ['Find a fault', 'complementary', 'Close'],
   ['Find a route', 'complementary', 'Close'],
   ['Charts', 'region', 'Close the charts'],

@@ -55,6 +55,7 @@ export function JobList({ cards, search, close, deleted = false }: JobListProps)
         <GridList
           className="job-grid"
           layout="grid"
+          keyboardNavigationBehavior="tab"
           aria-label={deleted ? says.deleted : says.jobs}
           items={shown}
           dependencies={[here, deleted]}

@@ -42,13 +42,19 @@ export function TemplateList({ close }: { close: () => void }) {
                   <span>{sizeText(card.size)}</span>
                 </p>
                 <div className="job-acts">
-                  <Button className="button" onPress={() => void begin(card)}>
+                  <Button
+                    className="button"
+                    aria-label={`${says.begin}: ${card.title}`}
+                    onPress={() => void begin(card)}
+                  >
                     {says.begin}
-                    <span className="unseen">: {card.title}</span>
                   </Button>
-                  <Button className="text-button" onPress={() => void jobs.dropTemplate(card)}>
+                  <Button
+                    className="text-button"
+                    aria-label={`${words.jobs.view.delete}: ${card.title}`}
+                    onPress={() => void jobs.dropTemplate(card)}
+                  >
                     {words.jobs.view.delete}
-                    <span className="unseen">: {card.title}</span>
                   </Button>
                 </div>
               </li>
@@ -95,9 +101,8 @@ function Supplied({ id, begin }: { id: SuppliedTemplate; begin: () => void }) {
       <p className="job-text">{text}</p>
       <p className="job-what">{portrait && summaryText(portrait.summary, units)}</p>
       <div className="job-acts">
-        <Button className="button" onPress={begin}>
+        <Button className="button" aria-label={`${says.begin}: ${title}`} onPress={begin}>
           {says.begin}
-          <span className="unseen">: {title}</span>
         </Button>
       </div>
     </li>

@@ -150,6 +150,7 @@ function Version({ version, now, close, rename }: VersionProps) {
   const { id, at, reason, name, summary, sketch, size } = version;
   const when = whenText(at);
   const named = reason === 'named';
+  const called = named ? name : when;
   const act = (what: string) => {
     if (what === 'rename') rename();
     if (what === 'unname') void jobs.renameVersion(id, '');
@@ -159,7 +160,7 @@ function Version({ version, now, close, rename }: VersionProps) {
     <li className="version" data-named={named || undefined}>
       <SketchPicture sketch={sketch} summary={summary} />
       <div>
-        <h3>{named ? name : when}</h3>
+        <h3>{called}</h3>
         <p>
           {named ? `${when} · ` : ''}
           {reason === 'before' ? says.reason.before(name) : says.reason[reason]}
@@ -173,23 +174,23 @@ function Version({ version, now, close, rename }: VersionProps) {
       <div className="version-acts">
         <Button
           className="button"
+          aria-label={`${says.restore}: ${called}`}
           onPress={() => {
             void jobs.restore(id);
             close();
           }}
         >
           {says.restore}
-          <span className="unseen">: {named ? name : when}</span>
         </Button>
         <Button
           className="button"
+          aria-label={`${says.copy}: ${called}`}
           onPress={() => {
             void jobs.copyVersion(id);
             close();
           }}
         >
           {says.copy}
-          <span className="unseen">: {named ? name : when}</span>
         </Button>
         <MenuTrigger>
           <Button className="icon-button" aria-label={says.more(when)}>
