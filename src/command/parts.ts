@@ -1,9 +1,11 @@
 import { formatMoney, formatPrice, pricesAreInvented } from '../advice/cost/price.ts';
 import { amountOf, stockWords, unitOfPart, weightAmount } from '../advice/parts/amount.ts';
 import { type CuttingPlan, cuttingOf } from '../advice/parts/plan.ts';
+import { type PartSource, partSources } from '../advice/parts/sources.ts';
 import { type Totals, totalsOf } from '../advice/parts/totals.ts';
 import { partWords } from '../advice/parts.ts';
 import { cuttingTable, partsTable } from '../files/csv/parts.ts';
+import { sourceWords } from '../graph/derive/text.ts';
 import type { Job, Scheme } from '../graph/document.ts';
 import { type Places, placesOf } from '../graph/places.ts';
 import { sectionWords } from '../graph/sections.ts';
@@ -19,6 +21,7 @@ interface Listed {
   readonly scheme: Scheme;
   readonly totals: Totals;
   readonly places: Places;
+  readonly sources: readonly PartSource[];
 }
 
 /** What has to be bought for each scheme, and how its duct is cut from stock lengths. */
@@ -30,8 +33,9 @@ export const parts = jobCommand(
     const all: Listed[] = [];
     for (const scheme of schemes) {
       await work.step(words.command.doing.listing(scheme.name));
+      const sources = partSources(job, scheme.id);
       const places = placesOf(cuttingOf(job, scheme.id).route, job.blocks);
-      all.push({ scheme, totals: totalsOf(job, scheme.id), places });
+      all.push({ scheme, totals: totalsOf(job, scheme.id), places, sources });
     }
     const ids = schemes.map(({ id }) => id);
     const tables = { parts: partsTable, cutting: cuttingTable };
@@ -48,7 +52,7 @@ export const parts = jobCommand(
   },
 );
 
-function listText({ scheme, totals, places }: Listed, units: System): string {
+function listText({ scheme, totals, places, sources }: Listed, units: System): string {
   const { cost, plans, weight, unweighed, run, bought, waste } = totals;
   const name = `${scheme.name} (${scheme.id})`;
   if (cost.lines.length === 0) return `${name}\n  ${told.nothing}`;
@@ -78,6 +82,11 @@ function listText({ scheme, totals, places }: Listed, units: System): string {
     `  ${told.weighs(amountText(weightAmount(weight, units)), unweighed)}`,
     `  ${told.duct(formatRun(run, units), formatRun(bought, units), formatPercent(waste))}`,
     ...plans.map((plan) => `\n${planText(plan, places, units)}`),
+    '',
+    ...sources.map(
+      ({ what, source, sourceKind }) =>
+        `  ${words.partsList.sources.line(what, source, sourceWords[sourceKind])}`,
+    ),
   ].join('\n');
 }
 
@@ -98,7 +107,7 @@ function planText(plan: CuttingPlan, places: Places, units: System): string {
 const amountText = ({ figure, unit }: { readonly figure: string; readonly unit: string }) =>
   `${figure} ${unit}`;
 
-function listJson({ scheme: { id, name }, totals }: Listed, job: Job) {
+function listJson({ scheme: { id, name }, totals, sources }: Listed, job: Job) {
   const { cost, plans, ...sums } = totals;
   return {
     id,
@@ -126,5 +135,6 @@ function listJson({ scheme: { id, name }, totals }: Listed, job: Job) {
       proved,
       bars,
     })),
+    sources,
   };
 }

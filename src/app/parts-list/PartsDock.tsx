@@ -1,16 +1,19 @@
 import '../charts/charts.css';
 import './parts-list.css';
-import { Button, Heading } from 'react-aria-components';
+import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { type CostLine, formatMoney, pricesAreInvented } from '../../advice/cost/price.ts';
 import { amountOf, stockWords, weightAmount } from '../../advice/parts/amount.ts';
+import { partSources } from '../../advice/parts/sources.ts';
 import { type Totals, totalsOf } from '../../advice/parts/totals.ts';
 import { partWords } from '../../advice/parts.ts';
+import { sourceWords } from '../../graph/derive/text.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { formatPercent, formatRun, type System } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
 import { useFocusBack } from '../focus-back.ts';
+import { Icon } from '../icons.tsx';
 import { usePointing } from '../pointing.ts';
 import { CuttingPlans } from './CuttingPlans.tsx';
 import { SaveMenu } from './SaveMenu.tsx';
@@ -54,6 +57,7 @@ export default function PartsDock() {
               {pricesAreInvented} {words.partsList.caution}
               {totals.unweighed > 0 && ` ${says.unweighed(totals.unweighed)}`}
             </p>
+            <Sources />
           </section>
           <section aria-labelledby="parts-cutting">
             <h3 id="parts-cutting" className="parts-head">
@@ -82,6 +86,31 @@ export default function PartsDock() {
         </div>
       )}
     </section>
+  );
+}
+
+/** The rules behind the list, for whoever asks. */
+function Sources() {
+  const job = useBoard((state) => state.job);
+  const schemeId = useBoard((state) => state.schemeId);
+  return (
+    <Disclosure className="source-note parts-sources">
+      <Heading level={3}>
+        <Button slot="trigger">
+          <Icon name="down" size={14} />
+          {words.partsList.sources.title}
+        </Button>
+      </Heading>
+      <DisclosurePanel>
+        <ul>
+          {partSources(job, schemeId).map(({ what, source, sourceKind, notes }) => (
+            <li key={what}>
+              {words.partsList.sources.line(what, source, sourceWords[sourceKind])} {notes.join(' ')}
+            </li>
+          ))}
+        </ul>
+      </DisclosurePanel>
+    </Disclosure>
   );
 }
 

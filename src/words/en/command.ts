@@ -190,7 +190,10 @@ export const parts = {
   ],
   json: [
     ['title, units', 'of the job; the units of the figures'],
-    ['schemes[]', 'id, name, run, bought, waste, weight, unweighed, total, unpriced, parts[], plans[]'],
+    [
+      'schemes[]',
+      'id, name, run, bought, waste, weight, unweighed, total, unpriced, parts[], plans[], sources[]',
+    ],
     [
       '….parts[]',
       'key, kind, name, quantity, unit, stock, section, weight (null where unknown), price, amount, nodes, segments',

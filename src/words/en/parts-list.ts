@@ -99,3 +99,14 @@ export const command = {
   title: 'Parts list and cutting plan',
   also: 'bill of materials quantities stock lengths waste weight buy order',
 };
+
+/** Where the rules come from by which parts are counted, cut and weighed. */
+export const sources = {
+  title: 'Where these figures come from',
+  hangers: 'Hangers',
+  sealing: 'Sealant and tape',
+  weightOf: (material: string) => `Weight of ${material} duct`,
+  fittings: 'Weight of fittings',
+  wrap: 'Weight of duct wrap',
+  line: (what: string, source: string, kind: string) => `${what}: ${source} (${kind})`,
+};
