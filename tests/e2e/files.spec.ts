@@ -18,7 +18,7 @@ async function openFile(board: BoardPage, text: string): Promise<void> {
 async function saveFile(board: BoardPage): Promise<{ name: string; text: string }> {
   const download = board.page.waitForEvent('download');
   await board.page.getByRole('button', { name: 'File' }).click();
-  await board.page.getByRole('menuitem', { name: /^Save(?! as)/ }).click();
+  await board.page.getByRole('menuitem', { name: /^Save(?! as?\b)/ }).click();
   const file = await download;
   return { name: file.suggestedFilename(), text: readFileSync(await file.path(), 'utf8') };
 }

@@ -1,14 +1,3 @@
-export const notKept = {
-  title: 'This browser does not keep the work',
-  text: 'A reload would lose it: save to a file from time to time.',
-};
-
-export const notSaved = {
-  title: 'This job is not saved to a file',
-  text: 'Another job takes its place on the board. What is not in a file is then gone.',
-  goOn: 'Go on without saving',
-};
-
 export const savingFailed = {
   title: 'The file was not saved',
 };
