@@ -108,12 +108,6 @@ export function sheetDrawing(query: SheetQuery): SheetDrawing {
   };
 }
 
-/** Ratios that drawings are made at, by unit system: 1 : n. */
-export const usualScales = {
-  metric: [5, 10, 20, 25, 50, 100, 200, 500],
-  imperial: [4, 8, 12, 16, 24, 32, 48, 64, 96, 192, 384],
-} as const;
-
 const outlineFor = memoise((route: Route, job: Job, view: View): Outline => {
   const outline = outlineIn(route, job, view);
   if (!view.solid) return outline;

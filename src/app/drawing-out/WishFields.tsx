@@ -11,7 +11,7 @@ import {
   SelectValue,
 } from 'react-aria-components';
 import type { Theme } from '../../drawing/palette.ts';
-import { usualScales } from '../../drawing/sheet-drawing.ts';
+import { standardScales } from '../../drawing/standard-scale.ts';
 import { allSheets } from '../../files/drawing-out/layout.ts';
 import type { UnitSystem } from '../../graph/document.ts';
 import { words } from '../../words/index.ts';
@@ -35,7 +35,7 @@ export function WishFields({ wishes, scale, units, onChange }: WishFieldsProps) 
   const { format } = wishes;
   const set = (change: Partial<Wishes>) => onChange({ ...wishes, ...change });
   const sheets = ['all', ...allSheets, ...(format === 'dxf' ? (['space'] as const) : [])] as const;
-  const scales: readonly number[] = usualScales[units];
+  const scales = standardScales[units];
   return (
     <div className="drawing-fields">
       <Choices

@@ -1,5 +1,6 @@
 import type { DrawnSheet, SheetDrawing } from '../../drawing/marks.ts';
-import { isFlat, type SheetQuery, sheetDrawing, usualScales } from '../../drawing/sheet-drawing.ts';
+import { isFlat, type SheetQuery, sheetDrawing } from '../../drawing/sheet-drawing.ts';
+import { fittingScale } from '../../drawing/standard-scale.ts';
 import { sheetTitles } from '../../drawing/view.ts';
 import { schemeOf } from '../../graph/infer.ts';
 import { formatLength } from '../../units/index.ts';
@@ -78,18 +79,16 @@ export function boardOf(query: Omit<SheetQuery, 'sheet'>, choice: Choice): Board
   };
 }
 
-/** The largest usual scale at which a choice fits a frame, mm: the smallest where none does. */
+/** The largest standard scale at which a choice fits a frame, mm: the smallest where none does. */
 export function scaleThatFits(
   query: Omit<SheetQuery, 'sheet' | 'scale'>,
   choice: Choice,
   frame: { readonly width: number; readonly height: number },
 ): number {
-  const scales = usualScales[query.job.units];
-  const fits = (scale: number) => {
+  return fittingScale(query.job.units, (scale) => {
     const { width, height } = boardOf({ ...query, scale }, choice);
     return width <= frame.width && height <= frame.height;
-  };
-  return scales.find(fits) ?? scales[scales.length - 1] ?? 50;
+  });
 }
 
 function alone(drawings: ReadonlyMap<DrawnSheet, SheetDrawing>): Pinned[] {

@@ -48,9 +48,15 @@ const inchesAFoot: Readonly<Record<number, string>> = {
   48: '1/4',
   64: '3/16',
   96: '1/8',
+  128: '3/32',
   192: '1/16',
   384: '1/32',
+  768: '1/64',
 };
+
+/** As a title block says it: `1:50`, `1/4″ = 1′-0″`. */
+export const scaleInBlock = (scale: number): string =>
+  inchesAFoot[scale] ? `${inchesAFoot[scale]}″ = 1′-0″` : `1:${scale}`;
 
 export const scaleName = (scale: number): string =>
   inchesAFoot[scale] ? `1 : ${scale} (${inchesAFoot[scale]}" = 1'-0")` : `1 : ${scale}`;

@@ -1,16 +1,11 @@
-import type { LayerId, Mark, SheetDrawing } from '../../../drawing/marks.ts';
-import { placeOnSheet, sheetDrawing } from '../../../drawing/sheet-drawing.ts';
-import { fittingScale, type StandardScale } from '../../../drawing/standard-scale.ts';
-import { pointsOf } from '../../../drawing/stroke.ts';
-import { type Bounds, boundsOf } from '../../../drawing/viewport.ts';
 import type { Finding } from '../../../graph/route.ts';
-import type { SheetPoint } from '../../../graph/sheet.ts';
 import { words } from '../../../words/index.ts';
 import { POINT } from '../../pdf/font.ts';
 import type { At, Page } from '../../pdf/page.ts';
 import type { DrawingBlock } from '../types.ts';
-import { drawMarks, labelMeasure, lieOf } from './draw-marks.ts';
+import { drawMarks, lieOf } from './draw-marks.ts';
 import type { Drawn } from './drawn.ts';
+import { fitDrawing } from './fit-drawing.ts';
 import { drawKeys, drawLetter, drawNumber } from './keys.ts';
 import { type Area, inks, pen, sizes, style, type Type } from './look.ts';
 import { drawScaleBar, scaleBarHeight } from './scale-bar.ts';
@@ -22,17 +17,14 @@ import { inside } from './title-block.ts';
 const columnWidth = 58;
 /** Paper left free in the column, mm. */
 const free = 4;
-/** Paper left free round a drawing, mm. */
-const edge = 2.5;
 
 /** Draws one sheet at the largest standard scale that its page has room for, and says which. */
 export function drawDrawingPage(page: Page, block: DrawingBlock, drawn: Drawn, type: Type): string {
   const whole = inside(page);
   const area: Area = { ...whole, width: whole.width - columnWidth };
   const column: Area = { ...whole, x: area.x + area.width, width: columnWidth };
-  const fitted = atFittingScale(block, drawn, area, type);
-  const { scale, drawing } = fitted;
-  const lie = lieOf(area, scale.ratio, middleOf(fitted, area));
+  const { drawing, middle } = fitDrawing(block.drawing, drawn, area, type);
+  const lie = lieOf(area, drawing.scale, middle);
   drawMarks(page, drawing, lie, type);
   drawKeys(page, drawing, lie, drawn, type);
   drawLine(
@@ -41,81 +33,10 @@ export function drawDrawingPage(page: Page, block: DrawingBlock, drawn: Drawn, t
     { x: column.x, y: column.y },
     { x: column.x, y: column.y + column.height },
   );
-  drawColumn(page, column, block, scale, drawn, type);
-  return block.drawing === 'isometric' ? words.paper.block.noScale : scale.text;
-}
-
-interface Fitted {
-  readonly scale: StandardScale;
-  readonly drawing: SheetDrawing;
-  readonly bounds: Bounds;
-}
-
-/** The view from an angle may be this much smaller than its frame has room for, so that the room is seen whole. */
-const smallestShare = 0.55;
-
-/**
- * The drawing at the largest standard scale at which the duct and all that is said of it fits; the room around it
- * may run to the edge of the paper. A view from an angle has no scale, and shows the room too where it can.
- */
-function atFittingScale(
-  { drawing: sheet }: DrawingBlock,
-  { job, route }: Drawn,
-  area: Area,
-  type: Type,
-): Fitted {
-  const frame = { width: area.width - 2 * edge, height: area.height - 2 * edge };
-  const needed = ({ minU, maxU, minV, maxV }: Bounds) =>
-    1000 * Math.max((maxU - minU) / frame.width, (maxV - minV) / frame.height);
-  const nodes = boundsOf([...route.nodes.values()].map(({ at }) => placeOnSheet(at, sheet)));
-  const made = (scale: StandardScale): Fitted => {
-    const drawing = sheetDrawing({ job, route, sheet, scale: scale.ratio, measure: labelMeasure(type) });
-    return { scale, drawing, bounds: boundsOfRoute(drawing) ?? drawing.bounds };
-  };
-  let last: Fitted | null = null;
-  const scale = fittingScale(job.units, (ratio) => {
-    if (nodes && needed(nodes) > ratio) return false;
-    last = made({ ratio, text: '' });
-    return needed(last.bounds) <= ratio;
-  });
-  const kept = last as Fitted | null;
-  const found = kept?.scale.ratio === scale.ratio ? { ...kept, scale } : made(scale);
-  if (sheet !== 'isometric') return found;
-  const whole = needed(found.drawing.bounds);
-  const ratio = Math.min(whole, needed(found.bounds) / smallestShare);
-  const turned = made({ ratio, text: words.paper.block.noScale });
-  return { ...turned, bounds: whole <= ratio ? turned.drawing.bounds : turned.bounds };
-}
-
-/** The middle of the whole drawing, or as near to it as leaves what must be seen on the paper. */
-function middleOf({ scale, drawing, bounds }: Fitted, area: Area): SheetPoint {
-  const along = (low: 'minU' | 'minV', high: 'maxU' | 'maxV', paper: number) => {
-    const half = ((paper / 2 - edge) * scale.ratio) / 1000;
-    const whole = (drawing.bounds[low] + drawing.bounds[high]) / 2;
-    const [least, most] = [bounds[high] - half, bounds[low] + half];
-    return least > most ? (least + most) / 2 : Math.min(most, Math.max(least, whole));
-  };
-  return { u: along('minU', 'maxU', area.width), v: along('minV', 'maxV', area.height) };
-}
-
-const roomLayers = new Set<LayerId>(['exits', 'blocks', 'hatch', 'room', 'names']);
-
-/** What the duct and all that is said of it covers, m: the room around it may run to the edge of the paper. */
-function boundsOfRoute(drawing: SheetDrawing): Bounds | null {
-  const marks = drawing.layers.flatMap(({ id, marks: own }) => (roomLayers.has(id) ? [] : own));
-  return boundsOf(marks.flatMap((mark) => cornersOf(mark, drawing.scale)));
-}
-
-function cornersOf(mark: Mark, scale: number): readonly SheetPoint[] {
-  if (mark.kind === 'line') return mark.strokes.flatMap(pointsOf);
-  if (mark.kind === 'fill') return mark.outline.flatMap(pointsOf);
-  if (mark.kind === 'dimension') return [...mark.line, ...cornersOf(mark.text, scale)];
-  const [w, h] = [(mark.width * scale) / 2000, (mark.height * scale) / 2000];
-  const { u, v } = mark.at;
-  return [
-    { u: u - w, v: v - h },
-    { u: u + w, v: v + h },
-  ];
+  drawColumn(page, column, block, drawing.scale, drawn, type);
+  return block.drawing === 'isometric'
+    ? words.paper.block.noScale
+    : words.drawings.scaleInBlock(drawing.scale);
 }
 
 /** Beside the drawing: what it is, its scale, what is marked on it, and its key. */
@@ -123,7 +44,7 @@ function drawColumn(
   page: Page,
   column: Area,
   block: DrawingBlock,
-  scale: StandardScale,
+  scale: number,
   drawn: Drawn,
   type: Type,
 ): void {
@@ -143,8 +64,8 @@ function drawColumn(
   if (block.drawing === 'isometric')
     y += drawLines(page, { x, y }, wrapped(say.isometric, width, quiet), quiet);
   else {
-    y += drawLines(page, { x, y }, [scale.text], style(type, sizes.heading)) + 1.5;
-    drawScaleBar(page, { x, y }, width, scale.ratio, drawn.job.units, type);
+    y += drawLines(page, { x, y }, [words.drawings.scaleInBlock(scale)], style(type, sizes.heading)) + 1.5;
+    drawScaleBar(page, { x, y }, width, scale, drawn.job.units, type);
     y += scaleBarHeight;
     y += drawLines(page, { x, y }, wrapped(say.figures, width, quiet), quiet);
   }
