@@ -25,7 +25,9 @@ export function TopBar() {
       <SchemeTabs />
       <div className="bar-group bar-end">
         <UnitsSwitch />
-        <ThemeButton />
+        <span className="wide-only">
+          <ThemeButton />
+        </span>
         <CommandButton id="view.settings" icon="settings" />
         <CommandButton id="view.find" icon="search" />
       </div>
