@@ -264,7 +264,7 @@ function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf)
     if (kind !== 'shown' || !value) return number(value?.value);
     return { text: shownValue(value, subject.units).people, si: value.value };
   };
-  const width = 2 + Math.max(...rows.flatMap((row) => shown.map((_, i) => cellOf(row, i).text.length)));
+  const width = 3 + Math.max(...rows.flatMap((row) => shown.map((_, i) => cellOf(row, i).text.length)));
   const speedColumn = ({ speed }: Told, i: number): ColumnOf<InputRow> => ({
     id: `speed ${speed ?? ''}`,
     head: speed === null ? say.result : constant ? say.every : speedWords(subject, speed),
@@ -283,7 +283,7 @@ function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf)
         symbolCells: true,
         cell: ({ input, kind }) => (kind === 'shown' ? '' : input.symbol),
       },
-      { id: 'what', head: say.what, weight: 44, cell: ({ input }) => input.name },
+      { id: 'what', head: say.what, weight: 40, cell: ({ input }) => input.name },
       {
         id: 'from',
         head: say.from,
