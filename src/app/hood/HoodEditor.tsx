@@ -11,6 +11,7 @@ import { NameField } from '../kitchen/NameField.tsx';
 import { within } from '../kitchen/reading.ts';
 import { SectionChooser } from '../panel/choosers.tsx';
 import { FanChart } from '../panel/FanChart.tsx';
+import { Terms } from '../term/Terms.tsx';
 import { SpeedEditor } from './SpeedEditor.tsx';
 
 const says = words.hood.editor;
@@ -74,6 +75,7 @@ export function HoodEditor({ id }: { id: string }) {
       </div>
       <h3>{says.fan}</h3>
       <FanChart hood={hood} />
+      <Terms of={['collar', 'fanCurve', 'freeDelivery', 'shutOff', 'staticPressure', 'ratedFlow']} />
       <div className="speed-choice">
         <ToggleButtonGroup
           aria-label={says.speed}

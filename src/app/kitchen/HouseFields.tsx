@@ -5,6 +5,7 @@ import { formatFlow, formatTrimmed, parseFlow, parseQuantity, quantity } from '.
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
+import { Terms } from '../term/Terms.tsx';
 import { Appliances } from './Appliances.tsx';
 import { Choice } from './fields.tsx';
 import { ach50From, type ChangeHouse, type DrawnHouse, flowAt50 } from './house.ts';
@@ -93,6 +94,7 @@ function Described({ house }: { house: DrawnHouse }) {
         />
       </div>
       <p className="hint">{says.hint}</p>
+      <Terms of={['airtightness', 'housePressure', 'makeUpAir', 'naturalDraught']} />
       <OtherExhaust fans={house.otherExhaust} onChange={change} />
       <MakeUpAir house={house} onChange={change} />
       <Appliances names={house.combustion} onChange={change} />

@@ -6,6 +6,7 @@ import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
 import { type ChangedPart, PartData } from '../parts/PartData.tsx';
+import { Terms } from '../term/Terms.tsx';
 import { RowChooser } from './choosers.tsx';
 
 const says = words.panels.inline;
@@ -28,6 +29,7 @@ export function InlineParts({ id, length }: { id: string; length: number }) {
   return (
     <div className="part">
       <h3>{says.heading}</h3>
+      <Terms of={['backdraughtDamper', 'balancingDamper']} />
       {fittings?.map((part, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a part in line has no other name than its place
         <Part key={`${part.kind} ${index}`} segment={id} length={length} index={index} part={part} />

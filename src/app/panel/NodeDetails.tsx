@@ -21,6 +21,7 @@ import { Figure, QuantityField } from '../controls.tsx';
 import { Figures } from '../explain/Figures.tsx';
 import { HoodEditor } from '../hood/HoodEditor.tsx';
 import { nodeName } from '../places.ts';
+import { Terms } from '../term/Terms.tsx';
 import { capitalized } from '../wording.ts';
 import { RowChooser } from './choosers.tsx';
 import { FittingFigures } from './FittingFigures.tsx';
@@ -94,6 +95,7 @@ function BendChoice({ id, bend }: { id: string; bend: RouteBend }) {
           }
         />
       )}
+      <Terms of={['gore', 'mitred']} />
       {findBend(bend.kind)?.caution && <p className="caution">{findBend(bend.kind)?.caution}</p>}
       <Figures>
         <Figure name={says.trueTurn}>{formatAngle(bend.angle)}</Figure>

@@ -233,6 +233,5 @@ export const entries = {
 } as const satisfies Readonly<Record<string, Entry>>;
 
 export const view = {
-  /** What a screen reader says of a word that can be asked. */
-  asks: 'shows what it means',
+  here: 'What the words here mean',
 };
