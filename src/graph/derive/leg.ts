@@ -57,7 +57,7 @@ export const legFigures = {
     inputs: [
       {
         symbol: 'Re',
-        name: 'Reynolds number',
+        name: words.derivation.figures['Reynolds number'],
         value: leg.result.reynolds,
         unit: '',
         ref: { figure: 'Reynolds number', speed: scene.speed, at: leg.plan.id },
