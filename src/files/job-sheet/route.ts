@@ -46,7 +46,7 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
       weight: 4,
       cell: (row) => (row.kind === 'leg' ? String(subject.legNumbers.get(row.leg.id) ?? NONE) : ''),
     },
-    { id: 'part', head: say.part, weight: 31, cell: (row) => partWords(row, subject) },
+    { id: 'part', head: say.part, weight: 37, cell: (row) => partWords(row, subject) },
     {
       id: 'direction',
       head: say.direction,
@@ -76,7 +76,7 @@ export function routeBlocks(subject: Subject): SheetBlock[] {
     {
       id: 'material',
       head: say.material,
-      weight: 16,
+      weight: 14,
       cell: (row) => {
         const leg = row.kind === 'leg' ? drawn(row.leg.id) : undefined;
         if (!leg) return '';
