@@ -70,7 +70,10 @@ export default function ChartsDock() {
             </section>
           </>
         ) : (
-          <ChartsEmpty reason={speed && !speed.outcome.solved ? speed.outcome.reason : null} />
+          <ChartsEmpty
+            reason={speed && !speed.outcome.solved ? speed.outcome.reason : null}
+            fan={hood !== undefined}
+          />
         )}
       </div>
     </section>

@@ -13,8 +13,15 @@ const sketches = [
   { id: 'budget', paths: ['M4 12H100', 'M4 28H66', 'M4 44H30'], dot: null },
 ] as const;
 
+interface ChartsEmptyProps {
+  /** Why nothing is solved, where there is a run. */
+  readonly reason: string | null;
+  /** The fan's own chart stands beside it. */
+  readonly fan: boolean;
+}
+
 /** What the charts will tell, and what has to be drawn first. */
-export function ChartsEmpty({ reason }: { reason: string | null }) {
+export function ChartsEmpty({ reason, fan }: ChartsEmptyProps) {
   const app = useApp();
   const placed = useBoard(({ job, schemeId }) =>
     schemeOf(job, schemeId).nodes.some(({ role }) => role === 'hood'),
@@ -24,30 +31,32 @@ export function ChartsEmpty({ reason }: { reason: string | null }) {
   return (
     <div className="charts-empty">
       <div className="charts-empty-lead">
-        <p>{says.lead}</p>
-        {reason && <p className="hint">{reason}</p>}
+        <p>{placed && reason ? reason : says.lead}</p>
+        <Button className="button primary" onPress={() => next.run(app)}>
+          {title}
+        </Button>
         <ol>
           {says.steps.map((step) => (
             <li key={step}>{step}</li>
           ))}
         </ol>
-        <Button className="button primary" onPress={() => next.run(app)}>
-          {title}
-        </Button>
       </div>
       <ul>
-        {sketches.map(({ id, paths, dot }) => (
-          <li key={id}>
-            <svg viewBox="0 0 120 60" aria-hidden="true" className={id}>
-              {paths.map((d) => (
-                <path key={d} d={d} />
-              ))}
-              {dot && <circle cx={dot[0]} cy={dot[1]} r="3.5" />}
-            </svg>
-            <strong>{words.charts.dock[id]}</strong>
-            <span>{says.tells[id]}</span>
-          </li>
-        ))}
+        {sketches
+          .filter(({ id }) => id !== 'fan' || !fan)
+          .map(({ id, paths, dot }) => (
+            <li key={id}>
+              <svg viewBox="0 0 120 60" aria-hidden="true" className={id}>
+                {paths.map((d) => (
+                  <path key={d} d={d} />
+                ))}
+                {dot && <circle cx={dot[0]} cy={dot[1]} r="3.5" />}
+              </svg>
+              <span>
+                <strong>{words.charts.dock[id]}</strong> {says.tells[id]}
+              </span>
+            </li>
+          ))}
       </ul>
     </div>
   );
