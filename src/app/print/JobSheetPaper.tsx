@@ -1,5 +1,6 @@
 import type { JobSheet, SheetBlock, TitleBlock } from '../../files/job-sheet/types.ts';
 import { Block } from './Block.tsx';
+import './paper.css';
 
 /** A job sheet as one long paper; the printer cuts it into pages. */
 export function JobSheetPaper({ sheet: { title, sections } }: { sheet: JobSheet }) {
