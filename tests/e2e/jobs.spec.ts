@@ -285,6 +285,32 @@ test('a recent job is in the File menu', async ({ board }) => {
   expect(await board.page.title()).toContain('Bakery');
 });
 
+test('what a browser kept before it kept several jobs is among them', async ({ board }) => {
+  await board.open('?new');
+  await board.page.evaluate(
+    (text) =>
+      new Promise<void>((resolve, reject) => {
+        const asked = indexedDB.open('gentlebend', 1);
+        asked.onupgradeneeded = () => asked.result.createObjectStore('work');
+        asked.onerror = () => reject(asked.error);
+        asked.onsuccess = () => {
+          const change = asked.result.transaction('work', 'readwrite');
+          change.objectStore('work').put({ text, fileName: null, savedAt: Date.now() }, 'a-tab');
+          change.oncomplete = () => {
+            asked.result.close();
+            resolve();
+          };
+        };
+      }),
+    titled('From before'),
+  );
+  await board.reload();
+  expect((await board.seen()).job.title).toBe('From before');
+  await expect
+    .poll(() => board.page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name)))
+    .toEqual(['gentlebend.jobs']);
+});
+
 test('a version is kept by name and restored as one edit', async ({ board }) => {
   await board.open('?example');
   await rename(board, 'With versions');

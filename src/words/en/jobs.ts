@@ -283,7 +283,7 @@ export const commands = {
   saveTemplate: 'Save as template…',
   saveTemplateAlso: 'standard begin reuse',
   versions: 'Versions…',
-  versionsAlso: 'history restore earlier back snapshot',
+  versionsAlso: 'restore earlier state snapshot',
   exportAlso: 'backup zip all jobs',
   importAlso: 'backup restore zip merge',
 };
