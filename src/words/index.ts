@@ -4,7 +4,7 @@ import * as english from './en/index.ts';
 export type Words = typeof english;
 
 /** The language of the texts before another is chosen, and the one that is always whole. */
-export const firstLanguage = 'en';
+const firstLanguage = 'en';
 
 /** The texts of the language in use. Modules may keep parts of it: the language is chosen before they load. */
 export let words: Words = english;
