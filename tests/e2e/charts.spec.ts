@@ -106,7 +106,7 @@ test('with nothing drawn the charts say what they will tell, and begin with the 
   await board.page.keyboard.type('Charts');
   await board.page.keyboard.press('Enter');
   const dock = board.page.getByRole('region', { name: 'Charts', exact: true });
-  await expect(dock).toContainText('Where they cross is the air that you get.');
+  await expect(dock).toContainText('a long fall at one place is a place to change');
   expect(await board.layoutFaults()).toEqual([]);
   await dock.getByRole('button', { name: 'Place hood' }).click();
   await expect(board.page.getByRole('button', { name: 'Place hood' }).first()).toHaveAttribute(
