@@ -30,7 +30,7 @@ import { listenForPaste } from './clipboard.ts';
 import type { App } from './commands.ts';
 import { AppContext } from './context.ts';
 import { createFileDesk } from './file-desk.ts';
-import { beginGuide, neverGuided } from './guide/guide.ts';
+import { greet } from './guide/guide.ts';
 import { createJobsDesk } from './jobs/desk.ts';
 import { createKeeper } from './jobs/keeper.ts';
 import { followWork } from './jobs/watch.ts';
@@ -91,8 +91,7 @@ announceResults(board, announcer);
 listenForPaste(app);
 if (start.notice) ui.setState({ notice: start.notice });
 listenForLinks(app);
-// Nobody has asked for anything, nothing was kept, and this browser has not seen the tour.
-if (search === '' && hash === '' && start.fresh && !start.asKept && neverGuided()) beginGuide(app);
+greet(app, search === '' && hash === '' && start.fresh && !start.asKept);
 followFigures(board);
 followTheme(board);
 followPrinting(board);

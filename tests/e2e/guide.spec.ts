@@ -75,6 +75,8 @@ test('somebody who asked for something is not guided, nor who has work here', as
   await board.open('?example');
   await expect(board.page.locator('[data-proposal]').first()).toBeVisible();
   await expect(card(board)).toBeHidden();
+  await board.reload();
+  await expect(card(board)).toBeHidden();
   await board.page.getByRole('textbox', { name: 'Job title' }).fill('My kitchen');
   await board.page.keyboard.press('Enter');
   await board.reload();

@@ -4,8 +4,17 @@ import { exampleJob } from '../start.ts';
 
 const key = 'gentlebend.guide';
 
-/** True where this browser has not seen the tour, and can remember that it has. */
-export function neverGuided(): boolean {
+/**
+ * Begins the tour on the very first visit of a browser that can remember it. Whoever came for something
+ * (`bare` is false), or has work here, is not a newcomer then or later.
+ */
+export function greet(app: App, bare: boolean): void {
+  if (!neverSeen()) return;
+  if (bare) beginGuide(app);
+  else remember('ended');
+}
+
+function neverSeen(): boolean {
   try {
     return localStorage.getItem(key) === null;
   } catch {
@@ -28,7 +37,7 @@ export function startGuide(app: App): void {
 }
 
 /** Begins the tour with what is on the board. It is seen from now on, whatever becomes of it. */
-export function beginGuide({ ui }: App): void {
+function beginGuide({ ui }: App): void {
   remember('begun');
   ui.setState({ guide: 0 });
 }
