@@ -23,17 +23,25 @@ export interface Bookmark {
   readonly under?: readonly Bookmark[];
 }
 
-/** The bytes of a PDF file. The same pages, fonts, contents and `about` give the same bytes. */
-export function pdfFile(
+/**
+ * The bytes of a PDF file. The same pages, fonts, contents and `about` give the same bytes. `pause` is waited for
+ * after each page, so that others may have their turn.
+ */
+export async function pdfFile(
   pages: readonly Page[],
   fonts: readonly PdfFont[],
   bookmarks: readonly Bookmark[],
   about: PdfAbout,
-): Uint8Array {
+  pause: () => Promise<void> = () => Promise.resolve(),
+): Promise<Uint8Array> {
   const objects = createObjects();
   const root = objects.reserve();
   const tree = objects.reserve();
-  const contents = pages.map((page) => objects.addStream(page.content()));
+  const contents: Ref[] = [];
+  for (const page of pages) {
+    contents.push(objects.addStream(page.content()));
+    await pause();
+  }
   const named = fonts.flatMap((font) => {
     const ref = font.embed(objects);
     return ref === null ? [] : [`/${font.name} ${ref} 0 R`];

@@ -31,6 +31,15 @@ export function createFont(name: string, file: FontFile): PdfFont {
     const glyph = file.glyphOf(code);
     return tabular ? file.tabular(glyph) : glyph;
   };
+  const advances = new Map<number, number>();
+  const advanceOf = (code: number, tabular: boolean): number => {
+    const key = code * 2 + (tabular ? 1 : 0);
+    const known = advances.get(key);
+    if (known !== undefined) return known;
+    const advance = file.advance(glyphOf(code, tabular));
+    advances.set(key, advance);
+    return advance;
+  };
   const place = (code: number, tabular: boolean): number => {
     const key = code * 2 + (tabular ? 1 : 0);
     const known = places.get(key);
@@ -44,7 +53,7 @@ export function createFont(name: string, file: FontFile): PdfFont {
     file,
     width(text, size, tabular = false) {
       let units = 0;
-      for (const code of codesOf(text)) units += file.advance(glyphOf(code, tabular));
+      for (const code of codesOf(text)) units += advanceOf(code, tabular);
       return (units / file.unitsPerEm) * size * POINT;
     },
     encode: (text, tabular = false) =>

@@ -31,7 +31,7 @@ export function createObjects(): PdfObjects {
       return ref;
     },
     addStream(data, entries = '') {
-      const packed = zlibSync(typeof data === 'string' ? ascii(data) : data, { level: 9 });
+      const packed = zlibSync(typeof data === 'string' ? ascii(data) : data, { level: 6 });
       const dictionary = `<< /Filter /FlateDecode /Length ${packed.length} ${entries}>>\nstream\n`;
       const ref = reserve();
       set(ref, joined([ascii(dictionary), packed, ascii('\nendstream')]));

@@ -1,7 +1,7 @@
 import type { Job } from '../../../graph/document.ts';
 import { solveScheme } from '../../../graph/solve.ts';
 import { currentStyle, inStyle, type Style } from '../../../units/index.ts';
-import { words } from '../../../words/index.ts';
+import { language, words } from '../../../words/index.ts';
 import { type Bookmark, pdfFile } from '../../pdf/document.ts';
 import { createFont } from '../../pdf/font.ts';
 import { readFont } from '../../pdf/font-file.ts';
@@ -10,7 +10,7 @@ import type { DrawingBlock, JobSheet, SectionId, SheetSection } from '../types.t
 import { blockPieces, sectionPiece } from './blocks.ts';
 import { drawDrawingPage } from './drawing-page.ts';
 import { type Drawn, drawnOf } from './drawn.ts';
-import { createFlow, type Flow } from './flow.ts';
+import { createFlow, type Flow, type Piece } from './flow.ts';
 import type { Type } from './look.ts';
 import { openingPiece } from './opening.ts';
 import { drawTitleBlock, inside, type PageTitle } from './title-block.ts';
@@ -37,7 +37,7 @@ export interface PdfOptions {
   readonly parts?: readonly SectionId[];
   /** How figures are written; as on the desk where absent. */
   readonly style?: Style;
-  /** Told after each section, 0-1. */
+  /** Told after each drawing and each piece of text, 0-1. */
   readonly onProgress?: (done: number) => void;
   /** Ends the work with its reason. */
   readonly signal?: AbortSignal;
@@ -79,13 +79,16 @@ export async function jobSheetPdf(
   const wanted = sheets.map((sheet) =>
     sheet.sections.filter(({ id }) => !options.parts || options.parts.includes(id)),
   );
-  const all = wanted.reduce((sum, sections) => sum + sections.length, 0) + 1;
+  const all = wanted.flat().reduce((sum, { blocks }) => sum + blocks.length, 0);
   let done = 0;
-  const step = async () => {
-    done += 1;
-    options.onProgress?.(done / all);
+  const pause = async () => {
     await breath();
     options.signal?.throwIfAborted();
+  };
+  const step = async (blocks: number) => {
+    done += blocks;
+    options.onProgress?.(done / Math.max(1, all));
+    await pause();
   };
 
   for (const [i, sheet] of sheets.entries()) {
@@ -96,17 +99,21 @@ export async function jobSheetPdf(
     if (sections.some(({ id }) => id !== 'drawings')) inStyle(style, () => writer.opening());
     const under: Bookmark[] = [];
     for (const section of sections) {
-      await step();
-      under.push({ title: section.title, page: inStyle(style, () => writer.section(section)) });
+      const work = writer.section(section);
+      let next = inStyle(style, () => work.next());
+      while (!next.done) {
+        await step(next.value);
+        next = inStyle(style, () => work.next());
+      }
+      under.push({ title: section.title, page: next.value });
     }
     bookmarks.push({ title: sheet.title.scheme, page: first, under });
   }
-  await step();
   inStyle(style, () => {
     for (const [i, { page, about }] of made.entries()) drawTitleBlock(page, about, i + 1, made.length, type);
   });
   const [first] = sheets;
-  return pdfFile(
+  return await pdfFile(
     made.map(({ page }) => page),
     fonts,
     sheets.length > 1 ? bookmarks : (bookmarks[0]?.under ?? []),
@@ -114,10 +121,11 @@ export async function jobSheetPdf(
       title: `${first?.title.job ?? ''}: ${sheets.map(({ title }) => title.scheme).join(', ')}`,
       subject: first?.title.heading ?? '',
       creator: words.jobSheet.title.version(first?.title.program ?? '', first?.title.version ?? ''),
-      language: 'en',
+      language,
       date: new Date(first?.title.made ?? 0),
       id: idOf(first),
     },
+    pause,
   );
 }
 
@@ -165,11 +173,14 @@ function createWriter(
       flow.breakPage();
       flow.add([openingPiece(title, textWidth, type)]);
     },
-    /** Index of the page that the section begins on. */
-    section(section: SheetSection): number {
+    /** Puts a section on pages, and says after each piece of it how many blocks that was; last the index of its first page. */
+    *section(section: SheetSection): Generator<number, number, undefined> {
       if (section.id === 'drawings' && section.blocks.some(({ kind }) => kind === 'drawing')) {
         const first = made.length;
-        for (const block of section.blocks) if (block.kind === 'drawing') drawingPage(block);
+        for (const block of section.blocks) {
+          if (block.kind === 'drawing') drawingPage(block);
+          yield 1;
+        }
         goesOn = true;
         return first;
       }
@@ -179,7 +190,7 @@ function createWriter(
       goesOn = false;
       let first = made.length;
       const heading = sectionPiece(section.title, textWidth, type);
-      flow.add([
+      let waiting: Piece[] = [
         {
           ...heading,
           draw(page, x, y) {
@@ -189,8 +200,16 @@ function createWriter(
             heading.draw(page, x, y);
           },
         },
-        ...section.blocks.flatMap((block) => blockPieces(block, drawn, textWidth, type)),
-      ]);
+      ];
+      for (const block of section.blocks) {
+        waiting.push(...blockPieces(block, drawn, textWidth, type));
+        if (!waiting.at(-1)?.keep) {
+          flow.add(waiting);
+          waiting = [];
+        }
+        yield 1;
+      }
+      flow.add(waiting);
       return first;
     },
   };

@@ -20,7 +20,7 @@ async function drawn(draw: (page: Page, font: ReturnType<typeof createFont>) => 
   const font = createFont('F1', readFont(sheetFonts.regular));
   const page = createPage(210, 297);
   draw(page, font);
-  const bytes = pdfFile([page], [font], [{ title: 'Duct – ø', page: 0 }], about);
+  const bytes = await pdfFile([page], [font], [{ title: 'Duct – ø', page: 0 }], about);
   return { bytes, ...(await readPdf(bytes, { strokes: true })) };
 }
 
