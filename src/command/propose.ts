@@ -3,9 +3,11 @@ import { formatMoney } from '../advice/cost/price.ts';
 import { type Goal, goals, ranked } from '../advice/goals.ts';
 import { judgedSpeed } from '../advice/proposals/candidate.ts';
 import { type Effects, outcomeAt } from '../advice/proposals/effects.ts';
+import { bringsWords, fitWords, houseWords } from '../advice/proposals/effects-text.ts';
 import { type Proposal, proposing } from '../advice/proposals.ts';
 import { requiredAirflow } from '../advice/required.ts';
 import type { Job, Scheme } from '../graph/document.ts';
+import type { SchemeSolution } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
 import { formatFlow, formatPressure, formatRun, type System } from '../units/index.ts';
 import { words } from '../words/index.ts';
@@ -114,6 +116,7 @@ async function through<Found>(
 }
 
 type Shown = Effects & {
+  readonly solution: SchemeSolution;
   readonly id: string;
   readonly title: string;
   readonly reason: string;
@@ -139,8 +142,8 @@ function proposedText({ id, name, speed, flow, proposals, combinations }: Propos
   lines.push(table(all, columns(all, units)).trimEnd(), '');
   all.forEach((change, i) => {
     lines.push(`  ${i + 1}. ${change.title}`, `     ${change.reason}`);
-    const warned = change.brings.filter(({ severity }) => severity !== 'note');
-    lines.push(...warned.map(({ message }) => `     ${told.brings(message)}`));
+    lines.push(...bringsWords(change).map((message) => `     ${told.brings(message)}`));
+    lines.push(...[fitWords(change) ?? [], houseWords(change)].flat().map((sentence) => `     ${sentence}`));
   });
   return lines.join('\n');
 }

@@ -1,6 +1,13 @@
 import { produce } from 'immer';
 import { Button } from 'react-aria-components';
 import type { Effects } from '../../advice/proposals/effects.ts';
+import {
+  bringsWords,
+  effectWords,
+  fitWords,
+  houseWords,
+  settlesWords,
+} from '../../advice/proposals/effects-text.ts';
 import type { Recipe } from '../../canvas/board.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { formatFlow, type System } from '../../units/index.ts';
@@ -8,7 +15,6 @@ import { words } from '../../words/index.ts';
 import { useAdvice, useApp, useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';
 import { gained } from '../wording.ts';
-import { bringsWords, effectWords, fitWords, houseWords, settlesWords } from './effects-text.ts';
 
 const says = words.proposals.card;
 

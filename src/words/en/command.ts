@@ -84,6 +84,44 @@ export const solve = {
   ],
 } as const;
 
+/** What `solve` tells. */
+export const solved = {
+  asksFor: (flow: string, rule: string, source: string) =>
+    `The cooktop asks for ${flow} (${rule}; ${source}).`,
+  otherRules: (rules: string) => `Other rules: ${rules}.`,
+  losses: 'where the pressure goes',
+  explained: 'how every figure comes about',
+  wet: ', wet',
+  severities: { danger: 'danger', error: 'error', warning: 'warning', note: 'note' },
+  heads: {
+    hood: 'hood',
+    speed: 'speed',
+    delivered: 'delivered',
+    rated: 'rated',
+    ofRated: 'of rated',
+    total: 'total pressure',
+    static: 'static pressure',
+    fastest: 'fastest',
+    in: 'in',
+    cook: 'at the cook',
+    sones: 'sones',
+    house: 'house',
+    segment: 'segment',
+    air: 'air',
+    velocity: 'velocity',
+    perLength: 'per length',
+    friction: 'friction',
+    share: 'share',
+    leaves: 'air leaves at',
+    wall: 'wall',
+    at: 'at',
+    fitting: 'fitting',
+    c: 'C',
+    loss: 'loss',
+    equivalent: 'equivalent length',
+  },
+};
+
 export const check = {
   does: 'findings of the drawing and the solve, and rules of code and practice',
   about: [
