@@ -166,6 +166,21 @@ export const sections: readonly HelpSection[] = [
     ],
   },
   {
+    id: 'leaves',
+    title: 'What leaves the desk',
+    blocks: [
+      list(
+        `${strong('Job sheet (PDF)')}: drawings to scale, the schedule, results, findings, parts and the whole calculation with its sources, for A4 or Letter. Somebody else can check it without this program.`,
+        `${strong('Save a drawing')}: a sheet as SVG, PNG, or DXF in real units with layers by trade.`,
+        `${strong('Parts list and cutting plan')}: what to buy, how to cut it with the least waste, and a CSV for a spreadsheet. Its prices are yours to put in.`,
+        `${strong('Print')}: the same job sheet straight from the browser.`,
+      ),
+      text(
+        'The job sheet says with its figures that they are an estimate for planning, and which assumptions they stand on. Leave that page in when you hand it over.',
+      ),
+    ],
+  },
+  {
     id: 'files',
     title: 'Files and the safety of your work',
     blocks: [
