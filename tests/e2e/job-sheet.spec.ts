@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Download } from 'playwright/test';
+import type { Download, Page, Route } from 'playwright/test';
 import { readPdf } from '../support/pdf.ts';
 import { type BoardPage, expect, test } from './support.ts';
 
@@ -76,20 +76,36 @@ test('without a scheme the job sheet cannot be made, and says why', async ({ boa
   await expect(board.page.getByRole('button', { name: 'Save the PDF' })).toBeDisabled();
 });
 
-test.describe('where the letters cannot be loaded', () => {
-  test('the job sheet says what to do', async ({ page, baseURL }) => {
-    await page.addInitScript(() => {
-      Reflect.deleteProperty(window, 'showOpenFilePicker');
-      Reflect.deleteProperty(window, 'showSaveFilePicker');
-      Reflect.deleteProperty(navigator, 'serviceWorker');
-    });
-    await page.route('**/*.ttf', (route) => route.fulfill({ status: 404, body: '' }));
-    await page.goto(`${baseURL}?example`);
-    await page.getByRole('button', { name: 'File' }).click();
-    await page.getByRole('menuitem', { name: 'Job sheet (PDF)…' }).click();
-    await page.getByRole('button', { name: 'Save the PDF' }).click();
-    const notice = page.getByRole('alertdialog', { name: 'The job sheet was not made' });
-    await expect(notice).toContainText('Try again');
-    await expect(notice).toContainText('404');
+/** A page that lends no system dialogs, and where the sheet's letters come as a test wants them to. */
+async function openWith(page: Page, baseURL: string | undefined, letters: (route: Route) => Promise<void>) {
+  await page.addInitScript(() => {
+    Reflect.deleteProperty(window, 'showOpenFilePicker');
+    Reflect.deleteProperty(window, 'showSaveFilePicker');
+    Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
   });
+  await page.route('**/*.ttf', letters);
+  await page.goto(`${baseURL}?example`);
+  await page.getByRole('button', { name: 'File' }).click();
+  await page.getByRole('menuitem', { name: 'Job sheet (PDF)…' }).click();
+  await page.getByRole('button', { name: 'Save the PDF' }).click();
+}
+
+test('where its letters cannot be loaded the job sheet says what to do', async ({ page, baseURL }) => {
+  await openWith(page, baseURL, (route) => route.fulfill({ status: 404, body: '' }));
+  const notice = page.getByRole('alertdialog', { name: 'The job sheet was not made' });
+  await expect(notice).toContainText('Try again');
+  await expect(notice).toContainText('404');
+});
+
+test('a job sheet that is called off leaves no file and no complaint', async ({ page, baseURL }) => {
+  let files = 0;
+  page.on('download', () => {
+    files += 1;
+  });
+  await openWith(page, baseURL, async () => {});
+  const dialog = page.getByRole('dialog', { name: 'Job sheet (PDF)' });
+  await dialog.getByRole('button', { name: 'Cancel' }).click();
+  await expect(dialog.getByRole('button', { name: 'Save the PDF' })).toBeEnabled();
+  await expect(page.getByRole('alertdialog')).toBeHidden();
+  expect(files).toBe(0);
 });
