@@ -108,5 +108,5 @@ export const sources = {
   weightOf: (material: string) => `Weight of ${material} duct`,
   fittings: 'Weight of fittings',
   wrap: 'Weight of duct wrap',
-  line: (what: string, source: string, kind: string) => `${what}: ${source} (${kind})`,
+  line: (what: string, source: string, kind: string) => `${what}: ${source} (${kind}).`,
 };
