@@ -118,6 +118,7 @@ export function byPlace(told: readonly Told[], subject: Subject): SheetTable {
   const [{ derivation: first }] = told as [Told];
   const rows = alike(told, subject);
   const solved = subject.solution.speeds.flatMap(({ outcome }, i) => (outcome.solved ? [i] : []));
+  const ownSources = sourcesBeyondShared(told);
   const columns: ColumnOf<PlaceRow>[] = [
     {
       id: 'where',
@@ -144,8 +145,8 @@ export function byPlace(told: readonly Told[], subject: Subject): SheetTable {
           {
             id: 'row',
             head: say.row,
-            weight: Math.max(...rows.map(({ derivation }) => rowsOfSource(derivation, told).length + 1)),
-            cell: ({ derivation }: PlaceRow) => rowsOfSource(derivation, told),
+            weight: Math.max(...rows.map(({ derivation }) => ownSources(derivation).length + 1)),
+            cell: ({ derivation }: PlaceRow) => ownSources(derivation),
           },
         ]
       : []),
@@ -192,11 +193,14 @@ function sourcesDiffer(told: readonly Told[]): boolean {
   return new Set(told.map(({ derivation }) => derivation.sources.map(({ row }) => row).join())).size > 1;
 }
 
-/** The catalogue rows behind one derivation that not all in the table share. */
-function rowsOfSource({ sources }: Derivation, told: readonly Told[]): string {
-  const shared = (row: string) =>
-    told.every(({ derivation }) => derivation.sources.some((one) => one.row === row));
-  return sources.flatMap(({ row }) => (shared(row) ? [] : [row])).join(', ');
+/** Tells the catalogue rows behind one derivation that not all in the table share. */
+function sourcesBeyondShared(told: readonly Told[]): (derivation: Derivation) => string {
+  const uses = new Map<string, number>();
+  for (const { derivation } of told)
+    for (const row of new Set(derivation.sources.map((source) => source.row)))
+      uses.set(row, (uses.get(row) ?? 0) + 1);
+  return ({ sources }) =>
+    sources.flatMap(({ row }) => (uses.get(row) === told.length ? [] : [row])).join(', ');
 }
 
 interface InputRow {
@@ -232,21 +236,14 @@ function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf)
   const [{ derivation: first }] = told as [Told];
   const constant = told.length > 1 && told.every(({ derivation }) => sameValues(derivation, first));
   const shown = constant ? told.slice(0, 1) : told;
-  const same = (a: InputRow['input'], b: InputRow['input']) =>
-    a.symbol === b.symbol && a.name === b.name && a.ref?.at === b.ref?.at;
-  const inputs = shown
-    .flatMap(({ derivation }) => derivation.inputs)
-    .filter((input, i, all) => all.findIndex((other) => same(input, other)) === i);
+  const byKey = shown.map(({ derivation }) => keyed(derivation.inputs));
+  const inputs = keyed(shown.flatMap(({ derivation }) => derivation.inputs));
   const result = { ...first, name: words.derivation.figures[first.ref.figure] };
   const rows: InputRow[] = [
-    ...inputs.map(
-      (input): InputRow => ({
-        input,
-        values: shown.map(({ derivation }) => derivation.inputs.find((one) => same(one, input))),
-        refs: shown.flatMap(({ derivation }) => derivation.inputs.find((one) => same(one, input))?.ref ?? []),
-        kind: 'input',
-      }),
-    ),
+    ...[...inputs].map(([key, input]): InputRow => {
+      const values = byKey.map((own) => own.get(key));
+      return { input, values, refs: values.flatMap((value) => value?.ref ?? []), kind: 'input' };
+    }),
     { input: result, values: shown.map(({ derivation }) => derivation), refs: [], kind: 'result' },
     ...(hasOwnUnits(told, subject)
       ? [
@@ -295,6 +292,16 @@ function speedTable(told: readonly Told[], subject: Subject, numberOf: NumberOf)
     ],
     { rowId: ({ input, kind }, i) => `${kind} ${i} ${input.symbol}`, total: ({ kind }) => kind === 'result' },
   );
+}
+
+/** Inputs by what tells one from another, the first of each. */
+function keyed(inputs: readonly DerivationInput[]): Map<string, DerivationInput> {
+  const found = new Map<string, DerivationInput>();
+  for (const input of inputs) {
+    const key = JSON.stringify([input.symbol, input.name, input.ref?.at]);
+    if (!found.has(key)) found.set(key, input);
+  }
+  return found;
 }
 
 function sameValues(a: Derivation, b: Derivation): boolean {

@@ -22,8 +22,10 @@ const say = words.derivation.share;
  */
 export function derive(job: Job, solution: SchemeSolution, ref: FigureRef): Derivation | undefined {
   const scene = sceneOf(job, solution, ref.speed);
-  if (!scene) return undefined;
-  const { figure, at } = ref;
+  return scene && derived(scene, ref);
+}
+
+function derived(scene: Scene, { figure, at }: FigureRef): Derivation | undefined {
   if (figure === 'density') return density(scene);
   if (figure === 'viscosity') return viscosity(scene);
   if (figure === 'share of pressure') return share(scene, at);
@@ -72,7 +74,8 @@ export function figuresOf(solution: SchemeSolution, speed: number): FigureRef[] 
 
 /** The derivation of every figure of one speed; none for a speed without numbers. */
 export function explained(job: Job, solution: SchemeSolution, speed: number): Derivation[] {
-  return figuresOf(solution, speed).flatMap((ref) => derive(job, solution, ref) ?? []);
+  const scene = sceneOf(job, solution, speed);
+  return scene ? figuresOf(solution, speed).flatMap((ref) => derived(scene, ref) ?? []) : [];
 }
 
 function share(scene: Scene, at: string | undefined): Derivation | undefined {

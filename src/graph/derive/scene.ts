@@ -29,7 +29,8 @@ export function sceneOf(job: Job, solution: SchemeSolution, speed: number): Scen
   if (!result?.outcome.solved) return undefined;
   const solved = result.outcome;
   const scheme = schemeOf(job, solution.schemeId);
-  const plan = planOf(solution.route, scheme);
+  const legs = new Map(planOf(solution.route, scheme).legs.map((leg) => [leg.id, leg]));
+  const fittings = new Map(solved.fittings.map((fitting) => [fitting.id, fitting]));
   return {
     job,
     scheme,
@@ -39,13 +40,13 @@ export function sceneOf(job: Job, solution: SchemeSolution, speed: number): Scen
     solved,
     places: placesOf(solution.route, job.blocks),
     leg(id) {
-      const planned = plan.legs.find((leg) => leg.id === id);
+      const planned = legs.get(id);
       const segment = solved.segments.get(id);
       return planned && segment && { plan: planned, result: segment };
     },
     fitting(id) {
-      const result = solved.fittings.find((candidate) => candidate.id === id);
-      const leg = plan.legs.find((candidate) => candidate.id === result?.segment);
+      const result = fittings.get(id);
+      const leg = result && legs.get(result.segment);
       const planned = leg?.fittings.find((fitting) => fitting.id === id);
       return leg && result && { leg, plan: planned, result };
     },
