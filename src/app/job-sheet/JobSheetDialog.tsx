@@ -66,9 +66,7 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
       const kind = kindOfSheet(job);
       const { signal } = control;
       const onShare = (done: number) => !signal.aborted && setShare(done);
-      const file = sheetFile(job, wishes, { signal, onShare });
-      file.catch(() => {});
-      const saved = await saveFile(file, kind);
+      const saved = await saveFile(sheetFile(job, wishes, { signal, onShare }), kind);
       if (saved) {
         say(says.saved(kind.name));
         onClose();
