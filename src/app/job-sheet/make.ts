@@ -58,10 +58,7 @@ export async function sheetFile(job: Job, wishes: SheetWishes, progress: Progres
   const date = dayOf(wishes.date);
   const sheets = [];
   for (const { id } of job.schemes) {
-    if (!wishes.schemes.includes(id)) continue;
-    signal.throwIfAborted();
-    sheets.push(await jobSheetOf(job, id, { date }));
-    await new Promise((done) => setTimeout(done));
+    if (wishes.schemes.includes(id)) sheets.push(await jobSheetOf(job, id, { date, signal }));
   }
   const { paper, parts } = wishes;
   const bytes = await jobSheetPdf(job, sheets, { paper, parts, fonts, signal, onProgress: onShare });

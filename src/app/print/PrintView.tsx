@@ -56,13 +56,12 @@ function useSheet(): JobSheet | null {
   const schemeId = useBoard((state) => state.schemeId);
   const [sheet, setSheet] = useState<JobSheet | null>(null);
   useEffect(() => {
-    let current = true;
-    void jobSheetOf(job, schemeId, { date: new Date() }).then((made) => {
-      if (current) setSheet(made);
+    const control = new AbortController();
+    const { signal } = control;
+    void jobSheetOf(job, schemeId, { date: new Date(), signal }).then(setSheet, (error: unknown) => {
+      if (!signal.aborted) throw error;
     });
-    return () => {
-      current = false;
-    };
+    return () => control.abort();
   }, [job, schemeId]);
   return sheet;
 }

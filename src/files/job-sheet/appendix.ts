@@ -47,12 +47,19 @@ const order: readonly Figure[] = [
   'source outside',
 ];
 
-/** Every formula once, with all its inputs at every place and speed, what was entered before them, and the file's fingerprint. */
-export function appendixBlocks(subject: Subject, fingerprint: Fingerprint | null): SheetBlock[] {
+/**
+ * Every formula once, with all its inputs at every place and speed, what was entered before them, and the file's
+ * fingerprint. Stops after each speed and each formula, which are the longest work of a job sheet.
+ */
+export function* appendixBlocks(
+  subject: Subject,
+  fingerprint: Fingerprint | null,
+): Generator<void, SheetBlock[], undefined> {
+  const formulas = yield* formulaBlocks(subject);
   return [
     { kind: 'text', text: say.lead },
     ...inputBlocks(subject),
-    ...formulaBlocks(subject),
+    ...formulas,
     ...(fingerprint
       ? [
           { kind: 'heading' as const, text: say.fingerprint },
@@ -68,8 +75,8 @@ interface Group {
   readonly told: Told[];
 }
 
-function formulaBlocks(subject: Subject): FormulaBlock[] {
-  const groups = grouped(derivationsOf(subject));
+function* formulaBlocks(subject: Subject): Generator<void, FormulaBlock[], undefined> {
+  const groups = grouped(yield* derivationsOf(subject));
   const numbers = new Map<string, number>();
   groups.forEach(({ told }, i) => {
     for (const { derivation } of told) numbers.set(keyOf(derivation.ref), i + 1);
@@ -82,12 +89,14 @@ function formulaBlocks(subject: Subject): FormulaBlock[] {
       .join(', ');
   };
   const said = new Set<string>();
-  return groups.map(({ figure, told }, i): FormulaBlock => {
+  const blocks: FormulaBlock[] = [];
+  for (const [i, { figure, told }] of groups.entries()) {
+    yield;
     const [{ derivation }] = told as [Told];
     const symbols = [derivation.symbol, ...derivation.inputs.map(({ symbol }) => symbol)];
     const speedWise = isBySpeed(told[0] as Told);
     const notes = notesAmong(told, said, (one) => ownerWords(one, subject));
-    return {
+    blocks.push({
       kind: 'formula',
       id: `${figure}/${i}`,
       number: `A.${i + 1}`,
@@ -103,18 +112,18 @@ function formulaBlocks(subject: Subject): FormulaBlock[] {
       sources: [...new Set(told.flatMap(({ derivation: one }) => one.sources.map(sourceText)))],
       notes,
       tables: speedWise ? bySpeed(told, subject, numberOf) : [byPlace(told, subject)],
-    };
-  });
+    });
+  }
+  return blocks;
 }
 
-function derivationsOf({ job, solution }: Subject): Told[] {
-  const required = requiredDerivation(job.kitchen);
-  return [
-    { derivation: required, speed: null },
-    ...solution.speeds.flatMap((_, k) =>
-      explained(job, solution, k).map((derivation): Told => ({ derivation, speed: k })),
-    ),
-  ];
+function* derivationsOf({ job, solution }: Subject): Generator<void, Told[], undefined> {
+  const all: Told[] = [{ derivation: requiredDerivation(job.kitchen), speed: null }];
+  for (const speed of solution.speeds.keys()) {
+    for (const derivation of explained(job, solution, speed)) all.push({ derivation, speed });
+    yield;
+  }
+  return all;
 }
 
 function grouped(all: readonly Told[]): Group[] {

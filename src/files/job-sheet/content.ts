@@ -1,12 +1,13 @@
 import type { Job } from '../../graph/document.ts';
 import type { SheetId } from '../../graph/sheet.ts';
-import { currentStyle, formatDay, inStyle, type Style } from '../../units/index.ts';
+import { currentStyle, formatDay, type Style } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { programVersion } from '../version.ts';
 import { appendixBlocks } from './appendix.ts';
 import { chartBlocks } from './charts.ts';
 import { findingBlocks } from './findings.ts';
 import { fingerprintOf } from './fingerprint.ts';
+import { breath, inSteps } from './in-steps.ts';
 import { partBlocks } from './parts.ts';
 import { resultBlocks } from './results.ts';
 import { routeBlocks } from './route.ts';
@@ -18,23 +19,35 @@ export interface SheetOptions {
   readonly date: Date;
   /** How dates, numbers and fractions of an inch are written; as on the desk where absent. */
   readonly style?: Style;
+  /** Ends the work with its reason. */
+  readonly signal?: AbortSignal;
 }
 
 const say = words.jobSheet;
 
 /**
- * What the job sheet of a scheme says, solved afresh, in the job's units.
+ * What the job sheet of a scheme says, solved afresh, in the job's units. The page can answer between its parts.
  *
- * @throws RangeError if the job has no scheme of that id
+ * @throws RangeError if the job has no scheme of that id; the signal's reason once it is aborted
  */
 export async function jobSheetOf(job: Job, schemeId: string, options: SheetOptions): Promise<JobSheet> {
+  const { date, style = currentStyle(), signal } = options;
   const fingerprint = await fingerprintOf(job);
-  return inStyle(options.style ?? currentStyle(), () =>
-    sheetOf(subjectOf(job, schemeId), fingerprint, options.date),
-  );
+  return await inSteps(style, sheetOf(job, schemeId, fingerprint, date), async () => {
+    await breath();
+    signal?.throwIfAborted();
+  });
 }
 
-function sheetOf(subject: Subject, fingerprint: Fingerprint | null, date: Date): JobSheet {
+function* sheetOf(
+  job: Job,
+  schemeId: string,
+  fingerprint: Fingerprint | null,
+  date: Date,
+): Generator<void, JobSheet, undefined> {
+  const subject = subjectOf(job, schemeId);
+  yield;
+  const appendix = yield* appendixBlocks(subject, fingerprint);
   const section = (id: SectionId, blocks: readonly SheetBlock[], newPage = false): SheetSection => ({
     id,
     title: say.sections[id],
@@ -53,7 +66,7 @@ function sheetOf(subject: Subject, fingerprint: Fingerprint | null, date: Date):
       section('findings', findingBlocks(subject), drawn),
       section('parts', partBlocks(subject), drawn),
       section('signatures', [{ kind: 'signatures', lines: say.signatures.lines }]),
-      section('appendix', appendixBlocks(subject, fingerprint), true),
+      section('appendix', appendix, true),
     ],
   };
 }

@@ -6,6 +6,7 @@ import { type Bookmark, pdfFile } from '../../pdf/document.ts';
 import { createFont } from '../../pdf/font.ts';
 import { readFont } from '../../pdf/font-file.ts';
 import { createPage, type Page } from '../../pdf/page.ts';
+import { breath, inSteps } from '../in-steps.ts';
 import type { DrawingBlock, JobSheet, SectionId, SheetSection } from '../types.ts';
 import { blockPieces, sectionPiece } from './blocks.ts';
 import { drawDrawingPage } from './drawing-page.ts';
@@ -99,13 +100,7 @@ export async function jobSheetPdf(
     if (sections.some(({ id }) => id !== 'drawings')) inStyle(style, () => writer.opening());
     const under: Bookmark[] = [];
     for (const section of sections) {
-      const work = writer.section(section);
-      let next = inStyle(style, () => work.next());
-      while (!next.done) {
-        await step(next.value);
-        next = inStyle(style, () => work.next());
-      }
-      under.push({ title: section.title, page: next.value });
+      under.push({ title: section.title, page: await inSteps(style, writer.section(section), step) });
     }
     bookmarks.push({ title: sheet.title.scheme, page: first, under });
   }
@@ -127,11 +122,6 @@ export async function jobSheetPdf(
     },
     pause,
   );
-}
-
-/** Lets the page draw and hear a click. */
-function breath(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
 }
 
 /** The file's fingerprint names the PDF too, so that its bytes depend on nothing else. */

@@ -196,3 +196,20 @@ it('writes day and figures in the style that is asked for', async () => {
 it('refuses a scheme that is not there', async () => {
   await expect(jobSheetOf(job, 'nowhere', { date })).rejects.toThrow(RangeError);
 });
+
+it('keeps the style that each of two sheets is written in, made at the same time', async () => {
+  const style = styleOf({ ...plainChoice, locale: 'de-DE' });
+  const alone = [await jobSheetOf(job, 'wall', { date }), await jobSheetOf(job, 'wall', { date, style })];
+  const together = await Promise.all([
+    jobSheetOf(job, 'wall', { date }),
+    jobSheetOf(job, 'wall', { date, style }),
+  ]);
+  expect(together).toEqual(alone);
+});
+
+it('stops where it is called off', async () => {
+  const control = new AbortController();
+  const making = jobSheetOf(job, 'wall', { date, signal: control.signal });
+  control.abort(new DOMException('enough', 'AbortError'));
+  await expect(making).rejects.toThrow('enough');
+});
