@@ -8,6 +8,7 @@ import { figures, tableOf } from './tables.ts';
 import type { SheetBlock } from './types.ts';
 
 const say = words.jobSheet.charts;
+const causes = words.causes.pressure;
 
 /** Each hood's fan against its run, the pressure along the way and what uses it up, with the figures behind them. */
 export function chartBlocks(subject: Subject): SheetBlock[] {
@@ -59,7 +60,12 @@ function budgetTable(subject: Subject): SheetBlock {
     'budget',
     [...rows, 'sum'],
     [
-      { id: 'cause', head: say.cause, weight: 16, cell: (row) => (row === 'sum' ? say.sum : sentence(row)) },
+      {
+        id: 'cause',
+        head: say.cause,
+        weight: 16,
+        cell: (row) => (row === 'sum' ? say.sum : sentence(causes[row])),
+      },
       ...speeds.map(({ index, total, budget }) =>
         figures<BudgetRow>(`speed ${index}`, speedWords(subject, index), 'pressure', subject.units, (row) =>
           row === 'sum' ? total : budget.find(({ cause }) => cause === row)?.loss,

@@ -1,6 +1,7 @@
 import type { Derivation, DerivationInput, FigureRef } from '../../graph/derive/derivation.ts';
 import { shownValue, significant } from '../../graph/derive/text.ts';
 import { sentence } from '../../graph/places.ts';
+import type { SoundCause } from '../../hydraulics/sound.ts';
 import { words } from '../../words/index.ts';
 import type { Subject } from './subject.ts';
 import { type ColumnOf, tableOf } from './tables.ts';
@@ -47,7 +48,7 @@ export function speedWords({ solution }: Subject, index: number | null): string 
 function placeWords({ derivation, speed }: Told, { solution, places, legNumbers }: Subject): string {
   const { at } = derivation.ref;
   if (at === undefined) return '';
-  if (isSum(derivation.ref)) return sentence(at);
+  if (isSum(derivation.ref)) return sentence(words.causes.sound[at as SoundCause]);
   const leg = legNumbers.get(at);
   if (leg !== undefined) return say.leg(leg);
   const outcome = speed === null ? undefined : solution.speeds[speed]?.outcome;

@@ -180,7 +180,7 @@ function drawBudget(page: Page, area: Area, solved: Solved, { job }: Drawn, type
   parts.forEach(({ cause, loss, share }, i) => {
     const y = area.y + i * barHeight;
     const width = Math.max(0.3, (Math.abs(loss) / most) * room);
-    page.text({ x: area.x, y: y + 4.2 }, sentence(cause), set);
+    page.text({ x: area.x, y: y + 4.2 }, sentence(words.causes.pressure[cause]), set);
     const bar = { x: area.x + labels, y: y + 1.2, width, height: barHeight - 2.4 };
     drawRect(page, bar, {
       fill: loss < 0 ? inks.paper : inks.muted,
