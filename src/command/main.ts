@@ -1,7 +1,7 @@
-import about from '../../package.json' with { type: 'json' };
 import { joined } from '../files/csv/columns.ts';
 import { type CsvTable, csvText } from '../files/csv/csv.ts';
 import { lineOf } from '../files/problem.ts';
+import { programVersion } from '../files/version.ts';
 import { words } from '../words/index.ts';
 import { understand } from './arguments.ts';
 import { type Done, Interrupted } from './command.ts';
@@ -29,7 +29,7 @@ export async function main(
   const { stdout, stderr } = around;
   const asked = understand(args, commands);
   if (asked.kind === 'version') {
-    stdout.write(`${about.version}\n`);
+    stdout.write(`${programVersion}\n`);
     return exitCode.fine;
   }
   if (asked.kind === 'help') {
