@@ -1,6 +1,7 @@
 import { checkCodes } from '../advice/codes/check.ts';
 import type { CodeResult, CodeState } from '../advice/codes/types.ts';
 import type { Finding, Severity } from '../graph/route.ts';
+import { cautionLines } from '../words/cautions.ts';
 import { words } from '../words/index.ts';
 import { jobCommand } from './command.ts';
 import { solved } from './solve.ts';
@@ -33,8 +34,8 @@ export const check = jobCommand(
     });
     return {
       ok: true,
-      text: `${[job.title, ...checked.map((one) => schemeText(one, values.all)), words.command.cautions.join('\n')].join('\n\n')}\n`,
-      json: { title: job.title, cautions: words.command.cautions, schemes: checked },
+      text: `${[job.title, ...checked.map((one) => schemeText(one, values.all)), cautionLines().join('\n')].join('\n\n')}\n`,
+      json: { title: job.title, cautions: cautionLines(), schemes: checked },
       failed: checked.some(({ failed }) => failed),
     };
   },

@@ -9,7 +9,7 @@ import type {
   SoundAt,
   SpeedResult,
 } from '../graph/solution.ts';
-import { words } from '../words/index.ts';
+import { cautionLines } from '../words/cautions.ts';
 import type { SolvedJob } from './solve.ts';
 
 /**
@@ -30,7 +30,7 @@ export function solutionJson({ job, schemes }: SolvedJob, explain: boolean) {
       temperature: '°C',
       sound: 'dBA',
     },
-    cautions: words.command.cautions,
+    cautions: cautionLines(),
     required: { flow: governing.flow, governing: governing.id, rules },
     schemes: schemes.map(({ name, solution }) => schemeJson(job, name, solution, explain)),
   };

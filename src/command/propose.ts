@@ -10,6 +10,7 @@ import type { Job, Scheme } from '../graph/document.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
 import { solveScheme } from '../graph/solve.ts';
 import { formatFlow, formatPressure, formatRun, type System } from '../units/index.ts';
+import { cautionLines } from '../words/cautions.ts';
 import { words } from '../words/index.ts';
 import { jobCommand, type Work } from './command.ts';
 import { type Column, table } from './table.ts';
@@ -58,11 +59,11 @@ export const propose = jobCommand(
     }
     return {
       ok: true,
-      text: `${[job.title, ...all.map((one) => proposedText(one, job.units)), words.command.cautions.join('\n')].join('\n\n')}\n`,
+      text: `${[job.title, ...all.map((one) => proposedText(one, job.units)), cautionLines().join('\n')].join('\n\n')}\n`,
       json: {
         title: job.title,
         goal,
-        cautions: words.command.cautions,
+        cautions: cautionLines(),
         schemes: all.map((one) => ({
           ...one,
           proposals: one.proposals.map(changeJson),

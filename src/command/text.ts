@@ -12,6 +12,7 @@ import {
   formatVelocity,
   type System,
 } from '../units/index.ts';
+import { cautionLines } from '../words/cautions.ts';
 import { words } from '../words/index.ts';
 import { derivationText } from './explain.ts';
 import type { SolvedJob } from './solve.ts';
@@ -28,7 +29,7 @@ export function solutionText({ job, schemes }: SolvedJob, show: Shown): string {
     ...schemes.map(({ name, solution }) => schemeText(job, name, solution, show)),
     ...(show.explain ? [derivationText(requiredDerivation(job.kitchen), job.units)] : []),
   ];
-  return `${[...parts, words.command.cautions.join('\n')].join('\n\n')}\n`;
+  return `${[...parts, cautionLines().join('\n')].join('\n\n')}\n`;
 }
 
 /** What goes beyond the table of speeds. */

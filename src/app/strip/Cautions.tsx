@@ -2,7 +2,7 @@ import { useRef, useState } from 'react';
 import { Button, Dialog, Heading, Popover } from 'react-aria-components';
 import { words } from '../../words/index.ts';
 
-const says = words.strip.cautions;
+const label = words.strip.cautions;
 
 /** What can hurt someone, told where the numbers stand. */
 export function Cautions() {
@@ -17,7 +17,7 @@ export function Cautions() {
         aria-expanded={open}
         onPress={() => setOpen(true)}
       >
-        {says.label}
+        {label}
       </Button>
       <Popover
         className="popover cautions"
@@ -26,21 +26,14 @@ export function Cautions() {
         isOpen={open}
         onOpenChange={setOpen}
       >
-        <Dialog aria-label={says.label}>
-          <Heading slot="title">{says.heading}</Heading>
+        <Dialog aria-label={label}>
+          <Heading slot="title">{words.cautions.heading}</Heading>
           <ul>
-            <li>
-              <strong>{says.carbonMonoxide}</strong> {says.carbonMonoxideText}
-            </li>
-            <li>
-              <strong>{says.grease}</strong> {says.greaseText}
-            </li>
-            <li>
-              <strong>{says.outdoors}</strong> {says.outdoorsText}
-            </li>
-            <li>
-              <strong>{says.homes}</strong> {says.homesText}
-            </li>
+            {words.cautions.all.map(({ title, text }) => (
+              <li key={title}>
+                <strong>{title}</strong> {text}
+              </li>
+            ))}
           </ul>
         </Dialog>
       </Popover>

@@ -1,6 +1,7 @@
 import type { Job } from '../../graph/document.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import { currentStyle, formatDay, type Style } from '../../units/index.ts';
+import { cautionLines } from '../../words/cautions.ts';
 import { words } from '../../words/index.ts';
 import { programVersion } from '../version.ts';
 import { appendixBlocks } from './appendix.ts';
@@ -58,7 +59,7 @@ function* sheetOf(
   return {
     title: titleOf(subject, fingerprint, date),
     sections: [
-      section('summary', [{ kind: 'cautions', cautions: say.cautions }]),
+      section('summary', [{ kind: 'cautions', cautions: cautionLines() }]),
       section('results', resultBlocks(subject)),
       section('drawings', drawingBlocks(subject), drawn),
       section('route', routeBlocks(subject), drawn),

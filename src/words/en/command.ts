@@ -334,10 +334,3 @@ export const fileColumn = 'File';
 export const standardInput = 'standard input';
 export const noScheme = (wanted: string) => `no scheme "${wanted}"`;
 export const fileHeading = (file: string) => `==> ${file} <==`;
-
-/** What the numbers are not; printed with them wherever they go. */
-export const cautions: readonly string[] = [
-  'An estimate for planning. Local codes, the appliance and fan instructions and a licensed practitioner decide.',
-  'Exhausted air must come back in: check make-up air and the draught of every appliance with a flue (carbon monoxide).',
-  'Kitchen exhaust carries grease: use duct that the code allows for it. Commercial cooking is outside this program.',
-];

@@ -24,7 +24,6 @@ export const layer = {
 export const heading = {
   sheet: (name: string, looking: string, scale: number) => `${name}, ${looking}, 1 : ${scale}`,
   isometric: (scale: number) => `Isometric, each axis at 0.82 of 1 : ${scale}`,
-  space: 'Run in space',
 };
 
 /** Under every drawing that leaves the desk. */

@@ -1,4 +1,5 @@
 import { strong } from '../strong.ts';
+import { heading as beforeBuilding, type Caution, carbonMonoxide, grease, outdoors } from './cautions.ts';
 
 /** The help: plain sections that a person reads or searches. Nothing in it needs a network. */
 
@@ -15,6 +16,7 @@ export interface HelpSection {
 
 const text = (of: string): HelpBlock => ({ kind: 'text', text: of });
 const heading = (of: string): HelpBlock => ({ kind: 'heading', text: of });
+const lineOf = ({ title, text }: Caution) => `${title} ${text}`;
 const caution = (of: string): HelpBlock => ({ kind: 'caution', text: of });
 const code = (of: string): HelpBlock => ({ kind: 'code', text: of });
 const steps = (...items: readonly string[]): HelpBlock => ({ kind: 'steps', items });
@@ -29,8 +31,6 @@ export const view = {
   none: (typed: string) => `Nothing in the help has “${typed}”. Try one word, or look in the glossary.`,
   found: (sections: string) => `Found in ${sections}`,
   guide: 'Start the guided tour',
-  shortcuts: 'All shortcuts',
-  offline: 'Without a network',
 };
 
 export const commands = {
@@ -135,15 +135,11 @@ export const sections: readonly HelpSection[] = [
   },
   {
     id: 'cautions',
-    title: 'Before anything is built',
+    title: beforeBuilding,
     blocks: [
-      caution(
-        'Carbon monoxide. A hood pulls air out of the house. Where a water heater, boiler, furnace, stove or fireplace draws its air from the same house, it can pull flue gas back in. Have the installer test for spillage with every exhaust fan running, and plan the make-up air.',
-      ),
-      caution(
-        "Grease burns. Use smooth metal duct that can be cleaned, with no screw points in the air stream and the clearances that the code and the hood's instructions ask for. Never plastic or foil flexible duct where they forbid it.",
-      ),
-      caution('Outdoors means outdoors. Never end a kitchen exhaust in an attic, a crawl space or a wall.'),
+      caution(lineOf(carbonMonoxide)),
+      caution(lineOf(grease)),
+      caution(lineOf(outdoors)),
       caution(
         'Structure. A joist, beam or stud is drawn here as something to go around. Whether it may be cut or notched is for whoever answers for the building.',
       ),

@@ -1,6 +1,7 @@
 export * as bodies from './bodies.ts';
 export * as catalogue from './catalogue.ts';
 export * as causes from './causes.ts';
+export * as cautions from './cautions.ts';
 export * as charts from './charts.ts';
 export * as clearances from './clearances.ts';
 export * as codes from './codes.ts';

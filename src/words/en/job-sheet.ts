@@ -1,3 +1,4 @@
+import { heading as beforeBuilding } from './cautions.ts';
 import { counted } from './plural.ts';
 
 /** The job sheet: what leaves the desk on paper. */
@@ -20,7 +21,7 @@ export const title = {
 };
 
 export const sections = {
-  summary: 'Before anything is built',
+  summary: beforeBuilding,
   results: 'Air delivered at each speed',
   drawings: 'Drawings',
   route: 'Route schedule',
@@ -30,14 +31,6 @@ export const sections = {
   signatures: 'Signatures',
   appendix: 'Appendix: how every figure comes about',
 };
-
-export const cautions = [
-  'An estimate for planning, and no approval. Local codes, the instructions of the hood, the fan and the appliances, and a licensed practitioner decide.',
-  'Carbon monoxide: exhausted air must come back in. A hood can pull flue gas back out of a water heater, boiler, furnace, stove or fireplace that draws its air from the same house. Plan the make-up air, and have every such appliance tested for spillage with all exhaust fans running.',
-  'Grease burns: use smooth metal duct that the code allows for it, with joints that can be cleaned, no screw points in the air stream and the clearances that the code and the hood’s instructions ask for.',
-  'The duct ends outdoors: never in an attic, a crawl space, a soffit or a wall.',
-  'Homes only: commercial cooking has its own codes, hoods and fire suppression, and is outside what is computed here.',
-];
 
 export const results = {
   hood: 'Hood',
@@ -71,7 +64,6 @@ export const required = {
   governs: (flow: string, name: string) => `${name} governs: ${flow}.`,
   short: (flow: string, speed: string) =>
     `The most that this scheme delivers, at ${speed}, is short of it by ${flow}.`,
-  enough: (speed: string) => `Delivered at ${speed}.`,
 };
 
 export const house = {
@@ -104,7 +96,6 @@ export const route = {
   legTo: (place: string) => `Leg to ${place}`,
   at: (label: string, place: string) => `${label} at ${place}`,
   insulated: (material: string, thickness: string) => `${material}, ${thickness} insulation`,
-  hood: (name: string, collar: string) => `${name}, collar ${collar}`,
   total: 'Whole path of the air',
   totalOf: (hood: string) => `Whole path of the air from ${hood}`,
   atSpeed: (hood: string, speed: string) =>
@@ -148,7 +139,6 @@ export const findings = {
   notAllOn: (count: number) => `${counted(count, { one: 'rule', other: 'rules' })} switched off in this job.`,
   state: { fails: 'Not met', 'cannot tell': 'Open', meets: 'Met', 'not applicable': 'Does not apply' },
   open: 'No rule is broken or open.',
-  met: 'Rules that are met or do not apply',
   rule: 'Rule',
   stateHead: 'State',
   found: 'Found',
@@ -197,7 +187,6 @@ export const signatures = {
 export const appendix = {
   lead: 'Every figure of this sheet in SI, with the formula and the inputs that gave it, so that it can be worked again by hand. Inputs are printed with six significant figures. “Row” names the entry of the parts catalogue; how far a source can be trusted stands beside it.',
   inputs: 'What was entered',
-  airAndSite: 'Air and site',
   elevation: 'Height above the sea',
   temperature: 'Air in the kitchen',
   humidity: 'Relative humidity',

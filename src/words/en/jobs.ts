@@ -7,7 +7,7 @@ const versionsOf = (n: number) => counted(n, { one: 'version', other: 'versions'
 const templatesOf = (n: number) => counted(n, { one: 'template', other: 'templates' });
 const legs = (n: number) => counted(n, { one: 'leg', other: 'legs' });
 
-export const count = { jobs, versions: versionsOf, templates: templatesOf };
+export const count = { jobs };
 
 export const bytes = {
   kilo: (amount: string) => `${amount} KB`,
@@ -43,7 +43,6 @@ export const view = {
   elsewhere: 'in another tab',
   noDrawing: 'nothing drawn',
   tooLong: 'too long to draw so small',
-  drawingOf: (title: string) => `Small drawing of ${title}`,
   changed: (when: string) => `Changed ${when}`,
   deletedAt: (when: string) => `Deleted ${when}`,
   inFile: (name: string) => `In ${name}`,
@@ -51,7 +50,6 @@ export const view = {
   nameOf: 'Name of the job',
   take: 'Rename',
   cancel: 'Cancel',
-  found: (n: number) => `${jobs(n)} found`,
   none: {
     title: 'No other jobs yet',
     text: 'Each kitchen is a job of its own. Whatever you draw is kept here as you go, without saving. Begin one with New job or from a template, or drop job files onto this window.',
@@ -84,7 +82,6 @@ export const template = {
   builtIn: 'With the program',
   invented: 'Everything in these is invented: hoods, fans and houses. Put your own figures in their place.',
   begin: 'Begin with it',
-  withRoute: 'with its route',
   withoutRoute: 'without a route',
   none: {
     title: 'No templates of your own yet',
@@ -200,7 +197,6 @@ export const room = {
   save: 'Save to a file',
   makeRoom: 'Make room',
   used: (used: string, quota: string) => `${used} of ${quota} used`,
-  usedOnly: (used: string) => `${used} used`,
   lasting: 'This browser keeps them until you delete them.',
   passing: 'This browser may clear them when it runs short of room.',
   ask: 'Ask it to keep them',

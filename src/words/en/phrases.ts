@@ -2,6 +2,4 @@
 export const list = {
   /** "a", "a and b", "a, b and c". */
   and: (items: readonly string[]) => items.join(', ').replace(/, ([^,]*)$/, ' and $1'),
-  /** "a, b, c". */
-  plain: (items: readonly string[]) => items.join(', '),
 };

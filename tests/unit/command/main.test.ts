@@ -120,7 +120,7 @@ test('the cautions stand under the table and in the JSON', async () => {
   const table = await run('solve', example);
   const json = JSON.parse((await run('solve', example, '--json')).stdout);
   expect(table.stdout).toContain('Local codes');
-  expect(table.stdout).toContain('carbon monoxide');
+  expect(table.stdout).toContain('Carbon monoxide');
   expect(json.cautions.join(' ')).toContain('licensed practitioner');
 });
 
