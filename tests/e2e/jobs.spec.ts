@@ -361,7 +361,7 @@ test('everything goes into one file and comes out of it in another browser', asy
   await ask(board, 'Versions');
   await board.page.getByLabel('Name for how it is now').fill('as quoted');
   await board.page.keyboard.press('Enter');
-  await expect(board.page.getByRole('listitem')).toContainText('as quoted');
+  await expect(board.page.getByRole('dialog').getByRole('listitem')).toContainText('as quoted');
   await board.page.keyboard.press('Escape');
   await ask(board, 'Jobs');
   const download = board.page.waitForEvent('download');
