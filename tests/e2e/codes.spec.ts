@@ -1,3 +1,4 @@
+import { parseLength } from '../../src/units/index.ts';
 import { type BoardPage, expect, test } from './support.ts';
 
 async function openCodes({ page }: BoardPage) {
@@ -64,6 +65,45 @@ test('a distance of the cap that is blanked is not known again', async ({ board 
   expect(after.job).toEqual(before.job);
   expect(after.undoLabel).toBe('take out a distance of the cap');
 });
+
+/** Takes the tool of blocks, with the kind in hand that is said; Tab goes on to the next kind. */
+async function takeBlock({ page }: BoardPage, kind: string) {
+  await page.locator('[data-sheet="floor"]').focus();
+  await page.keyboard.press('b');
+  const said = page.getByText(`${kind}.`, { exact: true });
+  await expect(async () => {
+    await page.keyboard.press('Tab');
+    await expect(said).toBeAttached({ timeout: 150 });
+  }).toPass();
+}
+
+for (const { kind, label } of [
+  { kind: 'Window or door', label: 'To a window or door' },
+  { kind: 'Air intake', label: 'To an air intake' },
+  { kind: 'Lot line', label: 'To the property line' },
+])
+  test(`the check of the cap reads a ${kind.toLowerCase()} drawn with the mouse`, async ({ board }) => {
+    await board.open('?example');
+    const { job } = await board.seen();
+    const cap = job.schemes[0]?.nodes.find(({ role }) => role === 'cap');
+    if (!cap) throw new Error('the example has a cap');
+    const [x, y] = cap.at;
+    await takeBlock(board, kind);
+    await board.drag('floor', [x - 1.2, y + 0.2, 0], [x - 0.6, y + 0.35, 0]);
+    const after = await board.seen();
+    expect(after.job.blocks).toHaveLength(job.blocks.length + 1);
+
+    const panel = await openCodes(board);
+    const said = await panel.getByLabel(label, { exact: true }).getAttribute('aria-describedby');
+    const words = (await board.page.locator(`[id="${said?.split(' ')[0]}"]`).textContent()) ?? '';
+    const shown = parseLength(/^Drawn: (.*?),/.exec(words)?.[1] ?? '', 'imperial');
+    const drawn = after.job.blocks.at(-1);
+    if (!drawn || !shown.ok) throw new Error(`nothing was read: ${words}`);
+    const gaps = cap.at.map((at, i) => Math.max((drawn.min[i] ?? 0) - at, at - (drawn.max[i] ?? 0), 0));
+    // The rim of the 8 in duct is nearer than its middle by 4 in.
+    expect(shown.value).toBeCloseTo(Math.hypot(...gaps) - 4 * 0.0254, 2);
+    await expect(panel.getByRole('button', { name: /as drawn/ }).first()).toBeVisible();
+  });
 
 test('a limit of the job is shown as such, and the finding on the sheet goes by it', async ({ board }) => {
   await board.open('?example');

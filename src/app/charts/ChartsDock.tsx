@@ -1,5 +1,5 @@
 import './charts.css';
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import { Heading, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
@@ -14,7 +14,15 @@ import { BudgetTable, FanTable, ProfileTable } from './ChartTables.tsx';
 
 const says = words.charts.dock;
 
-const size = { width: 440, height: 206 };
+/** As wide as a third of the window, so that its words keep their size. */
+const wide = { width: 440, height: 206 };
+const narrow = { width: 312, height: 166 };
+const narrowWindow = window.matchMedia('(max-width: 1180px)');
+
+const watchWindow = (changed: () => void) => {
+  narrowWindow.addEventListener('change', changed);
+  return () => narrowWindow.removeEventListener('change', changed);
+};
 
 /** Fan and run, pressure along the run, and what uses it up: under the sheets, so that each points at the other. */
 export default function ChartsDock() {
@@ -26,6 +34,7 @@ export default function ChartsDock() {
   );
   const [shown, setShown] = useState<'charts' | 'tables'>('charts');
   const tables = shown === 'tables';
+  const size = useSyncExternalStore(watchWindow, () => narrowWindow.matches) ? narrow : wide;
   const outcome = speed?.outcome.solved ? speed.outcome : null;
   return (
     <section ref={box} tabIndex={-1} className="charts-dock" aria-label={says.heading}>

@@ -60,7 +60,7 @@ function Rule({ rule }: { rule: RuleRow }) {
     );
   const values = limit === undefined ? [] : typeof limit.value === 'number' ? [limit.value] : limit.value;
   return (
-    <div className="rule">
+    <div className="code-rule">
       <Checkbox
         className="tick"
         isSelected={on}

@@ -7,6 +7,8 @@ import { Icon } from '../icons.tsx';
 import { GoalChooser } from '../proposals/GoalChooser.tsx';
 import { CompareSheet } from './CompareSheet.tsx';
 import './compare.css';
+import './compare-table.css';
+import './compare-paper.css';
 import { words } from '../../words/index.ts';
 
 const says = words.compare.view;

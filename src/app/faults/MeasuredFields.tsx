@@ -1,10 +1,11 @@
 import { useState } from 'react';
-import { Group } from 'react-aria-components';
+import { Button, Disclosure, DisclosurePanel, Group, Heading } from 'react-aria-components';
 import type { MeasuredKind, Measurement, Probe } from '../../advice/faults/types.ts';
 import { probeWords } from '../../advice/faults/words.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
+import { Icon } from '../icons.tsx';
 import { Choice } from '../kitchen/fields.tsx';
 import { capitalized } from '../wording.ts';
 import { measuredText, readMeasured } from './reading.ts';
@@ -92,17 +93,24 @@ export function MeasuredFields({ measured, take, drop }: Props) {
           ))}
         </ul>
       )}
-      <details className="how">
-        <summary>{says.how}</summary>
-        <ul>
-          {how.map(([what, with_]) => (
-            <li key={what}>
-              <strong>{what}:</strong> {with_}
-            </li>
-          ))}
-        </ul>
-        <p>{further.length > 0 ? says.precisionWithSound : says.precision}</p>
-      </details>
+      <Disclosure className="source-note">
+        <Heading>
+          <Button slot="trigger">
+            <Icon name="down" size={14} />
+            {says.how}
+          </Button>
+        </Heading>
+        <DisclosurePanel>
+          <ul className="how">
+            {how.map(([what, with_]) => (
+              <li key={what}>
+                <strong>{what}:</strong> {with_}
+              </li>
+            ))}
+          </ul>
+          <p>{further.length > 0 ? says.precisionWithSound : says.precision}</p>
+        </DisclosurePanel>
+      </Disclosure>
     </>
   );
 }

@@ -10,6 +10,7 @@ import {
   ModalOverlay,
   TextField,
 } from 'react-aria-components';
+import './jobs.css';
 
 interface NameDialogProps {
   readonly title: string;

@@ -14,6 +14,7 @@ import {
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { Icon } from '../icons.tsx';
+import './jobs.css';
 
 const says = words.jobs.template.save;
 

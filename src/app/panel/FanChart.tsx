@@ -112,7 +112,9 @@ export function FanChart({ hood, speed: asked, size: { width, height } = narrow 
         {system.length > 0 && (
           <>
             {' '}
-            <span className="key system" /> <Term of="systemCurve">{says.system}</Term>
+            <span className="keyed">
+              <span className="key system" /> <Term of="systemCurve">{says.system}</Term>
+            </span>
           </>
         )}
       </figcaption>

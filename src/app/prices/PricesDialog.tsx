@@ -45,42 +45,67 @@ function PriceList() {
   const schemeId = useBoard((state) => state.schemeId);
   const units = useBoard((state) => state.units);
   const { lines, total, unpriced } = costOf(job, schemeId);
-  const name = job.schemes.find(({ id }) => id === schemeId)?.name;
+  const name = job.schemes.find(({ id }) => id === schemeId)?.name ?? '';
+  if (lines.length === 0)
+    return (
+      <>
+        <Heading slot="title">{says.heading}</Heading>
+        <div className="prices-empty">
+          <h3>{says.empty.heading}</h3>
+          <p>{says.empty.lead(name)}</p>
+          <p>{pricesAreInvented}</p>
+        </div>
+      </>
+    );
   return (
     <>
       <Heading slot="title">{says.heading}</Heading>
-      <p className="prices-lead">{says.lead(name ?? '', pricesAreInvented)}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-      <section className="prices-scroll" aria-label={says.parts} tabIndex={0}>
-        <table className="prices">
-          <thead>
-            <tr>
-              <th scope="col">{says.part}</th>
-              <th scope="col">{says.quantity}</th>
-              <th scope="col">{says.stock}</th>
-              <th scope="col">{says.price}</th>
-              <th scope="col">{says.amount}</th>
-              <td />
-            </tr>
-          </thead>
-          <tbody>
-            {lines.map((line) => (
-              <Line key={line.part.key} line={line} units={units} />
-            ))}
-          </tbody>
-          <tfoot>
-            <tr>
-              <th scope="row">{unpriced > 0 ? says.allPartsUnpriced(unpriced) : says.allParts}</th>
-              <td />
-              <td />
-              <td />
-              <td>{formatMoney(total)}</td>
-              <td />
-            </tr>
-          </tfoot>
-        </table>
-      </section>
+      <p className="prices-lead">{says.lead(name, pricesAreInvented)}</p>
+      <PriceTable lines={lines} total={total} unpriced={unpriced} units={units} />
     </>
+  );
+}
+
+interface PriceTableProps {
+  readonly lines: readonly CostLine[];
+  readonly total: number;
+  /** How many lines have no price. */
+  readonly unpriced: number;
+  readonly units: System;
+}
+
+function PriceTable({ lines, total, unpriced, units }: PriceTableProps) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys
+    <section className="prices-scroll" aria-label={says.parts} tabIndex={0}>
+      <table className="prices">
+        <thead>
+          <tr>
+            <th scope="col">{says.part}</th>
+            <th scope="col">{says.quantity}</th>
+            <th scope="col">{says.stock}</th>
+            <th scope="col">{says.price}</th>
+            <th scope="col">{says.amount}</th>
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <Line key={line.part.key} line={line} units={units} />
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">{unpriced > 0 ? says.allPartsUnpriced(unpriced) : says.allParts}</th>
+            <td />
+            <td />
+            <td />
+            <td>{formatMoney(total)}</td>
+            <td />
+          </tr>
+        </tfoot>
+      </table>
+    </section>
   );
 }
 

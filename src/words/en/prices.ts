@@ -4,6 +4,11 @@ export const dialog = {
   heading: 'Parts and prices',
   lead: (list: string, invented: string) =>
     `${list}. ${invented} An empty field goes back to the list’s own.`,
+  empty: {
+    heading: 'Nothing to price yet',
+    lead: (scheme: string) =>
+      `Once duct is drawn in ${scheme}, every part of the run stands here with its quantity, its price and its amount.`,
+  },
   parts: 'Parts',
   part: 'Part',
   quantity: 'In the run',
