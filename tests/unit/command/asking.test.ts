@@ -1,19 +1,11 @@
 import { expect, test } from 'vitest';
 import { commands } from '../../../src/command/commands.ts';
 import { main } from '../../../src/command/main.ts';
+import { runCommand } from '../../support/command.ts';
 
 const example = 'fixtures/example.gentlebend.json';
 
-async function run(...args: string[]) {
-  const written = { stdout: '', stderr: '' };
-  const into = (key: keyof typeof written) => ({
-    write: (text: string) => {
-      written[key] += text;
-    },
-  });
-  const code = await main(args, { stdout: into('stdout'), stderr: into('stderr'), env: {} });
-  return { code, ...written };
-}
+const run = (...args: string[]) => runCommand(args);
 
 test.each([
   [['slove', example], /No command "slove"\. Did you mean "solve"\?/],

@@ -2,11 +2,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { main } from '../../../src/command/main.ts';
 import { readJob } from '../../../src/files/read.ts';
 import type { Job } from '../../../src/graph/document.ts';
 import type { Solved, SpeedResult } from '../../../src/graph/solution.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
+import { runCommand } from '../../support/command.ts';
 import { sampleJob, sampleWith } from '../files/sample.ts';
 
 const example = 'fixtures/example.gentlebend.json';
@@ -19,17 +19,7 @@ afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function run(...args: string[]) {
-  const written = { stdout: '', stderr: '' };
-  const into = (key: keyof typeof written) => ({
-    write: (text: string) => {
-      written[key] += text;
-    },
-  });
-  const env = { INIT_CWD: folder };
-  const code = await main(args, { stdout: into('stdout'), stderr: into('stderr'), env });
-  return { code, ...written };
-}
+const run = (...args: string[]) => runCommand(args, folder);
 
 function file(text: string): string {
   const path = join(folder, 'job.gentlebend.json');

@@ -2,8 +2,8 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { main } from '../../../src/command/main.ts';
 import { jobSheetOf } from '../../../src/files/job-sheet/content.ts';
+import { runCommand } from '../../support/command.ts';
 import { exampleJob } from '../../support/route-job.ts';
 
 const example = join(process.cwd(), 'fixtures/example.gentlebend.json');
@@ -19,17 +19,7 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function run(...args: string[]) {
-  const written = { stdout: '', stderr: '' };
-  const into = (key: keyof typeof written) => ({
-    write: (text: string) => {
-      written[key] += text;
-    },
-  });
-  const env = { INIT_CWD: folder };
-  const code = await main(args, { stdout: into('stdout'), stderr: into('stderr'), env });
-  return { code, ...written };
-}
+const run = (...args: string[]) => runCommand(args, folder);
 
 test('report writes a PDF named after the job file into the folder that it is called from', async () => {
   const { code, stdout, stderr } = await run('report', example, '--scheme', 'wall');

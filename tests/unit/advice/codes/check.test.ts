@@ -44,22 +44,48 @@ const cap =
   (job) => {
     node(job, 'n4').clearances = clearances;
   };
+/** A fan of one speed whose curve is straight: the pressure without flow and the flow without pressure. */
+const fan =
+  (pressure: number, flow: number): Edit =>
+  (job) => {
+    const curve: [number, number][] = [
+      [0, pressure],
+      [flow, 0],
+    ];
+    for (const hood of job.hoods)
+      hood.speeds = [{ name: 'high', pressureBasis: 'static', density: 1.2, curve }];
+  };
 /** A fan that gives this much at 0.25 in. w.g. */
-const rated =
+const rated = (flow: number): Edit => fan(2 * 62.2722275, 2 * flow);
+/** What the label of every speed says. */
+const labelled =
   (flow: number): Edit =>
   (job) => {
-    for (const hood of job.hoods)
-      hood.speeds = [
-        {
-          name: 'high',
-          pressureBasis: 'static',
-          density: 1.2,
-          curve: [
-            [0, 2 * 62.2722275],
-            [2 * flow, 0],
-          ],
-        },
-      ];
+    for (const hood of job.hoods) for (const speed of hood.speeds) speed.ratedFlow = flow;
+  };
+const material =
+  (name: string): Edit =>
+  (job) => {
+    leg(job, 'd2').material = name;
+  };
+const withoutDamper: Edit = (job) => {
+  delete leg(job, 'd2').fittings;
+};
+const capOf =
+  (name: string): Edit =>
+  (job) => {
+    node(job, 'n4').cap = name;
+  };
+const mounted =
+  (height: number): Edit =>
+  (job) => {
+    job.kitchen.mountingHeight = height;
+  };
+/** A wall to the east through which duct goes out, between two distances from the corner of the room. */
+const exitBetween =
+  (from: number, to: number): Edit =>
+  (job) => {
+    job.exits.push({ id: 'e', name: 'east wall', kind: 'wall', min: [from, 0, 0], max: [to, 4, 3] });
   };
 /** The run's last leg ends so that the whole run is as long as this, m. */
 const long =
@@ -84,31 +110,10 @@ const small = 0.0943894886;
 /** [rule, what it is about, the edit, the state]: each rule on both sides of its limit. */
 const cases: readonly (readonly [string, string, Edit, CodeState])[] = [
   ['duct-material', 'galvanized steel', () => {}, 'meets'],
-  [
-    'duct-material',
-    'aluminium',
-    (job) => {
-      leg(job, 'd2').material = 'aluminium';
-    },
-    'fails',
-  ],
-  [
-    'duct-material',
-    'a material that is not known',
-    (job) => {
-      leg(job, 'd2').material = 'moon dust';
-    },
-    'cannot tell',
-  ],
+  ['duct-material', 'aluminium', material('aluminium'), 'fails'],
+  ['duct-material', 'a material that is not known', material('moon dust'), 'cannot tell'],
   ['smooth-interior', 'rigid duct', () => {}, 'meets'],
-  [
-    'smooth-interior',
-    'flexible duct',
-    (job) => {
-      leg(job, 'd2').material = 'flexible';
-    },
-    'fails',
-  ],
+  ['smooth-interior', 'flexible duct', material('flexible'), 'fails'],
   ['collar-size', 'the size of the collar', () => {}, 'meets'],
   [
     'collar-size',
@@ -159,40 +164,11 @@ const cases: readonly (readonly [string, string, Edit, CodeState])[] = [
   ['clear-intake', 'an inch less', cap({ intake: 3.0226 }), 'fails'],
   ['clear-intake', 'nearer, but 3 ft above', cap({ intake: 1, aboveIntake: 0.9144 }), 'meets'],
   ['clear-intake', 'nearer, and not quite 3 ft above', cap({ intake: 1, aboveIntake: 0.9 }), 'fails'],
-  [
-    'backdraught-damper',
-    'a damper',
-    (job) => {
-      node(job, 'n4').cap = 'open';
-    },
-    'meets',
-  ],
-  [
-    'backdraught-damper',
-    'the flap of the cap',
-    (job) => {
-      delete leg(job, 'd2').fittings;
-    },
-    'meets',
-  ],
-  [
-    'backdraught-damper',
-    'neither',
-    (job) => {
-      delete leg(job, 'd2').fittings;
-      node(job, 'n4').cap = 'open';
-    },
-    'fails',
-  ],
+  ['backdraught-damper', 'a damper', capOf('open'), 'meets'],
+  ['backdraught-damper', 'the flap of the cap', withoutDamper, 'meets'],
+  ['backdraught-damper', 'neither', every(withoutDamper, capOf('open')), 'fails'],
   ['no-screen', 'none', () => {}, 'meets'],
-  [
-    'no-screen',
-    'a screened cap',
-    (job) => {
-      node(job, 'n4').cap = 'open-screened';
-    },
-    'fails',
-  ],
+  ['no-screen', 'a screened cap', capOf('open-screened'), 'fails'],
   [
     'no-screen',
     'a screen in the run',
@@ -201,22 +177,8 @@ const cases: readonly (readonly [string, string, Edit, CodeState])[] = [
     },
     'fails',
   ],
-  [
-    'make-up-air',
-    '400 cfm',
-    every(rated(small), (job) => {
-      for (const hood of job.hoods) for (const speed of hood.speeds) speed.ratedFlow = 0.188778977;
-    }),
-    'meets',
-  ],
-  [
-    'make-up-air',
-    '401 cfm',
-    every(rated(small), (job) => {
-      for (const hood of job.hoods) for (const speed of hood.speeds) speed.ratedFlow = 0.18925;
-    }),
-    'fails',
-  ],
+  ['make-up-air', '400 cfm', every(rated(small), labelled(0.188778977)), 'meets'],
+  ['make-up-air', '401 cfm', every(rated(small), labelled(0.18925)), 'fails'],
   ['own-duct', 'one hood', () => {}, 'meets'],
   [
     'own-duct',
@@ -229,42 +191,10 @@ const cases: readonly (readonly [string, string, Edit, CodeState])[] = [
     },
     'fails',
   ],
-  [
-    'ends-outdoors',
-    'a cap at an exit',
-    (job) => {
-      job.exits.push({ id: 'e', name: 'east wall', kind: 'wall', min: [3.9, 0, 0], max: [4, 4, 3] });
-    },
-    'meets',
-  ],
-  [
-    'ends-outdoors',
-    'a cap away from every exit',
-    (job) => {
-      job.exits.push({ id: 'e', name: 'east wall', kind: 'wall', min: [9, 0, 0], max: [9.1, 4, 3] });
-    },
-    'fails',
-  ],
+  ['ends-outdoors', 'a cap at an exit', exitBetween(3.9, 4), 'meets'],
+  ['ends-outdoors', 'a cap away from every exit', exitBetween(9, 9.1), 'fails'],
   ['ends-outdoors', 'no exits drawn', () => {}, 'cannot tell'],
-  [
-    'velocity',
-    'some 1200 fpm',
-    (job) => {
-      for (const hood of job.hoods)
-        hood.speeds = [
-          {
-            name: 'high',
-            pressureBasis: 'static',
-            density: 1.2,
-            curve: [
-              [0, 250],
-              [0.23, 0],
-            ],
-          },
-        ];
-    },
-    'meets',
-  ],
+  ['velocity', 'some 1200 fpm', fan(250, 0.23), 'meets'],
   ['velocity', 'far below 1000 fpm', rated(0.05), 'fails'],
   ['hood-overhang', '3 in on each side', () => {}, 'meets'],
   [
@@ -275,38 +205,10 @@ const cases: readonly (readonly [string, string, Edit, CodeState])[] = [
     },
     'fails',
   ],
-  [
-    'mounting-least',
-    '24 in',
-    (job) => {
-      job.kitchen.mountingHeight = 0.6096;
-    },
-    'meets',
-  ],
-  [
-    'mounting-least',
-    '23 in',
-    (job) => {
-      job.kitchen.mountingHeight = 0.5842;
-    },
-    'fails',
-  ],
-  [
-    'mounting-most',
-    '36 in',
-    (job) => {
-      job.kitchen.mountingHeight = 0.9144;
-    },
-    'meets',
-  ],
-  [
-    'mounting-most',
-    '37 in',
-    (job) => {
-      job.kitchen.mountingHeight = 0.9398;
-    },
-    'fails',
-  ],
+  ['mounting-least', '24 in', mounted(0.6096), 'meets'],
+  ['mounting-least', '23 in', mounted(0.5842), 'fails'],
+  ['mounting-most', '36 in', mounted(0.9144), 'meets'],
+  ['mounting-most', '37 in', mounted(0.9398), 'fails'],
   [
     'mounting-most',
     'no height',
