@@ -82,7 +82,7 @@ for (const { kind, label } of [
   { kind: 'Air intake', label: 'To an air intake' },
   { kind: 'Lot line', label: 'To the property line' },
 ])
-  test(`the check of the cap reads a ${kind.toLowerCase()} drawn with the mouse`, async ({ board }) => {
+  test(`${label.slice(3)} drawn with the mouse is read by the check of the cap`, async ({ board }) => {
     await board.open('?example');
     const { job } = await board.seen();
     const cap = job.schemes[0]?.nodes.find(({ role }) => role === 'cap');
