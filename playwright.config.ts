@@ -29,7 +29,8 @@ export default defineConfig({
     locale: 'en-US',
     // Each test starts without a kept copy of the program; offline.spec.ts makes one.
     serviceWorkers: 'block',
-    trace: 'retain-on-failure',
+    screenshot: 'only-on-failure',
+    trace: process.env.GENTLEBEND_TRACE ? 'retain-on-failure' : 'off',
     launchOptions: { args, ...(executablePath === null ? {} : { executablePath }) },
   },
   webServer: {
