@@ -1,10 +1,10 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { useMemo, useState } from 'react';
+import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { pictureSize } from '../../files/drawing-out/png.ts';
-import { saveFile } from '../../files/save-file.ts';
 import { formatTrimmed } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { SavingFoot } from '../saving/SavingFoot.tsx';
 import { boardFor, drawingFile, kindOf, type Wishes } from './make.ts';
 import { Preview } from './Preview.tsx';
 import { WishFields } from './WishFields.tsx';
@@ -40,7 +40,7 @@ const first: Wishes = {
 };
 
 function Choosing({ onClose }: { onClose: () => void }) {
-  const { board: store, say, ui } = useApp();
+  const { board: store } = useApp();
   const [wishes, setWishes] = useState(first);
   const job = useBoard((state) => state.job);
   const solution = useBoard((state) => state.solution);
@@ -50,33 +50,8 @@ function Choosing({ onClose }: { onClose: () => void }) {
     () => boardFor({ job, solution, speed, colourBy }, wishes),
     [job, solution, speed, colourBy, wishes],
   );
-  const [share, setShare] = useState<number | null>(null);
-  const work = useRef<AbortController | null>(null);
-  useEffect(() => () => work.current?.abort(), []);
-
   const empty = solution.route.segments.size === 0;
   const tooLarge = wishes.format === 'png' && pictureSize(board, wishes.dpi).tooLarge;
-  const save = async () => {
-    const control = new AbortController();
-    work.current = control;
-    setShare(0);
-    try {
-      const shown = store.getState();
-      const kind = kindOf(shown, wishes);
-      const progress = { signal: control.signal, onShare: setShare };
-      const saved = await saveFile(drawingFile(shown, wishes, progress), kind);
-      if (saved) {
-        say(says.saved(kind.name));
-        onClose();
-      }
-    } catch (error) {
-      if (!control.signal.aborted)
-        ui.setState({ notice: { title: says.failed, text: messageOf(error), details: [] } });
-    } finally {
-      work.current = null;
-      setShare(null);
-    }
-  };
 
   return (
     <>
@@ -91,30 +66,14 @@ function Choosing({ onClose }: { onClose: () => void }) {
           <Size board={board} wishes={wishes} />
         </div>
       </div>
-      <div className="drawing-foot">
-        <p className="drawing-progress" role="status">
-          {share !== null && says.working(`${Math.round(share * 100)} %`)}
-        </p>
-        <div className="dialog-buttons">
-          {share === null ? (
-            <Button className="button" onPress={onClose}>
-              {says.close}
-            </Button>
-          ) : (
-            <Button className="button" onPress={() => work.current?.abort()}>
-              {says.cancel}
-            </Button>
-          )}
-          <Button
-            className="button primary"
-            autoFocus
-            isDisabled={empty || tooLarge || share !== null}
-            onPress={() => void save()}
-          >
-            {says.save(says.formats[wishes.format])}
-          </Button>
-        </div>
-      </div>
+      <SavingFoot
+        save={says.save(says.formats[wishes.format])}
+        isDisabled={empty || tooLarge}
+        kind={() => kindOf(store.getState(), wishes)}
+        make={(progress) => drawingFile(store.getState(), wishes, progress)}
+        says={{ ...says, failed: (why) => ({ title: says.failed, text: why, details: [] }) }}
+        onClose={onClose}
+      />
     </>
   );
 }
@@ -134,8 +93,4 @@ function Size({ board, wishes }: { board: ReturnType<typeof boardFor>; wishes: W
       </p>
     );
   return <p className="drawing-size">{`${says.pixels(round(width), round(height))}, ${paper}`}</p>;
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

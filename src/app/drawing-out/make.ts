@@ -16,6 +16,7 @@ import { svgFile } from '../../files/drawing-out/svg.ts';
 import { stemFor } from '../../files/open-save.ts';
 import type { SavedKind } from '../../files/save-file.ts';
 import { words } from '../../words/index.ts';
+import type { Progress } from '../saving/progress.ts';
 
 const says = words.drawings;
 
@@ -88,12 +89,6 @@ export function kindOf({ job }: Shown, { format, sheet }: Wishes): SavedKind {
     mimeType: kinds[format],
     description: says.dialog.fileKind,
   };
-}
-
-interface Progress {
-  readonly signal: AbortSignal;
-  /** Told the share that is done, 0-1. */
-  readonly onShare: (share: number) => void;
 }
 
 /** Makes the file; rejects with an `AbortError` when it is called off. */

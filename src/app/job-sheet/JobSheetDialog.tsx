@@ -1,6 +1,5 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import {
-  Button,
   Checkbox,
   CheckboxGroup,
   Dialog,
@@ -15,10 +14,9 @@ import {
 } from 'react-aria-components';
 import type { Paper } from '../../files/job-sheet/pdf/job-sheet-pdf.ts';
 import type { SectionId } from '../../files/job-sheet/types.ts';
-import { saveFile } from '../../files/save-file.ts';
-import { formatPercent } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { SavingFoot } from '../saving/SavingFoot.tsx';
 import { allParts, fieldOf, fixedParts, kindOfSheet, type SheetWishes, sheetFile } from './make.ts';
 import './job-sheet.css';
 
@@ -42,7 +40,7 @@ export default function JobSheetDialog() {
 }
 
 function Choosing({ onClose }: { readonly onClose: () => void }) {
-  const { board, say, ui } = useApp();
+  const { board } = useApp();
   const job = useBoard((state) => state.job);
   const [wishes, setWishes] = useState<SheetWishes>(() => {
     const { units, schemeId } = board.getState();
@@ -53,33 +51,8 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
       date: fieldOf(new Date()),
     };
   });
-  const [share, setShare] = useState<number | null>(null);
-  const work = useRef<AbortController | null>(null);
-  useEffect(() => () => work.current?.abort(), []);
+  const noScheme = wishes.schemes.length === 0;
   const set = (change: Partial<SheetWishes>) => setWishes({ ...wishes, ...change });
-
-  const save = async () => {
-    const control = new AbortController();
-    work.current = control;
-    setShare(0);
-    try {
-      const kind = kindOfSheet(job);
-      const { signal } = control;
-      const onShare = (done: number) => !signal.aborted && setShare(done);
-      const saved = await saveFile(sheetFile(job, wishes, { signal, onShare }), kind);
-      if (saved) {
-        say(says.saved(kind.name));
-        onClose();
-      }
-    } catch (error) {
-      if (!control.signal.aborted)
-        ui.setState({ notice: { title: says.failed, text: says.remedy, details: [detailOf(error)] } });
-    } finally {
-      control.abort();
-      work.current = null;
-      setShare(null);
-    }
-  };
 
   return (
     <>
@@ -117,31 +90,22 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
         />
       </div>
       <p className="sheet-note">{says.note}</p>
-      <div className="sheet-foot">
-        <p className="sheet-progress" role="status">
-          {share !== null && says.working(formatPercent(Math.round(share * 20) / 20))}
-          {wishes.schemes.length === 0 && says.noScheme}
-        </p>
-        <div className="dialog-buttons">
-          {share === null ? (
-            <Button className="button" onPress={onClose}>
-              {words.shell.dialog.close}
-            </Button>
-          ) : (
-            <Button className="button" onPress={() => work.current?.abort()}>
-              {words.shell.dialog.cancel}
-            </Button>
-          )}
-          <Button
-            className="button primary"
-            autoFocus
-            isDisabled={wishes.schemes.length === 0 || share !== null}
-            onPress={() => void save()}
-          >
-            {says.save}
-          </Button>
-        </div>
-      </div>
+      <SavingFoot
+        save={says.save}
+        isDisabled={noScheme}
+        {...(noScheme && { hint: says.noScheme })}
+        kind={() => kindOfSheet(job)}
+        make={(progress) => sheetFile(job, wishes, progress)}
+        says={{
+          ...says,
+          failed: (why) => ({
+            title: says.failed,
+            text: says.remedy,
+            details: [{ path: '', message: why }],
+          }),
+        }}
+        onClose={onClose}
+      />
     </>
   );
 }
@@ -165,8 +129,4 @@ function Ticks({ label, options, chosen, onChange }: TicksProps) {
       ))}
     </CheckboxGroup>
   );
-}
-
-function detailOf(error: unknown) {
-  return { path: '', message: error instanceof Error ? error.message : String(error) };
 }

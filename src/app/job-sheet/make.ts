@@ -4,6 +4,7 @@ import { stemFor } from '../../files/open-save.ts';
 import type { SavedKind } from '../../files/save-file.ts';
 import type { Job } from '../../graph/document.ts';
 import { words } from '../../words/index.ts';
+import type { Progress } from '../saving/progress.ts';
 import { sheetFonts } from './fonts.ts';
 
 /** What a person wishes to have on paper. */
@@ -39,12 +40,6 @@ export function kindOfSheet(job: Job): SavedKind {
     mimeType: 'application/pdf',
     description: words.paper.dialog.fileKind,
   };
-}
-
-interface Progress {
-  readonly signal: AbortSignal;
-  /** Told the share that is done, 0-1. */
-  readonly onShare: (share: number) => void;
 }
 
 /** Makes the file; rejects with an `AbortError` when it is called off. Its code and letters come when first asked for. */

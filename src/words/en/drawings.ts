@@ -103,8 +103,6 @@ export const dialog = {
   space: 'The legs from node to node in three dimensions, in the coordinates of the house.',
   nothing: 'There is no duct to draw yet. Place a hood and draw duct from it first.',
   save: (format: string) => `Save ${format}`,
-  cancel: 'Cancel',
-  close: 'Close',
   working: (percent: string) => `Drawing, ${percent}`,
   saved: (name: string) => `Saved ${name}.`,
   failed: 'The drawing was not saved',

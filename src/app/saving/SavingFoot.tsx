@@ -1,0 +1,87 @@
+import { useEffect, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { type SavedKind, saveFile } from '../../files/save-file.ts';
+import { formatPercent } from '../../units/index.ts';
+import { words } from '../../words/index.ts';
+import { useApp } from '../context.ts';
+import type { Notice } from '../ui.ts';
+import type { Progress } from './progress.ts';
+import './saving.css';
+
+const { cancel, close } = words.shell.dialog;
+/** Steps in which progress is told: a screen reader says each. */
+const STEPS = 20;
+
+interface SavingFootProps {
+  readonly save: string;
+  readonly isDisabled: boolean;
+  /** What is to be said while nothing is being made. */
+  readonly hint?: string;
+  readonly kind: () => SavedKind;
+  /** Rejects once it is called off. */
+  readonly make: (progress: Progress) => Promise<Blob>;
+  readonly says: {
+    readonly working: (share: string) => string;
+    readonly saved: (name: string) => string;
+    /** Of what went wrong in the making or the saving. */
+    readonly failed: (why: string) => Notice;
+  };
+  readonly onClose: () => void;
+}
+
+/** The foot of a dialog that makes a file and saves it: how far it is, the way out of it, and the button that begins. */
+export function SavingFoot({ save, isDisabled, hint, kind, make, says, onClose }: SavingFootProps) {
+  const { say, ui } = useApp();
+  const [share, setShare] = useState<number | null>(null);
+  const work = useRef<AbortController | null>(null);
+  useEffect(() => () => work.current?.abort(), []);
+
+  const begin = async () => {
+    const control = new AbortController();
+    const { signal } = control;
+    work.current = control;
+    setShare(0);
+    try {
+      const of = kind();
+      const onShare = (done: number) => !signal.aborted && setShare(done);
+      if (await saveFile(make({ signal, onShare }), of)) {
+        say(says.saved(of.name));
+        onClose();
+      }
+    } catch (error) {
+      if (!signal.aborted)
+        ui.setState({ notice: says.failed(error instanceof Error ? error.message : String(error)) });
+    } finally {
+      control.abort();
+      work.current = null;
+      setShare(null);
+    }
+  };
+
+  return (
+    <div className="saving-foot">
+      <p className="saving-progress" role="status">
+        {share === null ? hint : says.working(formatPercent(Math.round(share * STEPS) / STEPS))}
+      </p>
+      <div className="dialog-buttons">
+        {share === null ? (
+          <Button className="button" onPress={onClose}>
+            {close}
+          </Button>
+        ) : (
+          <Button className="button" onPress={() => work.current?.abort()}>
+            {cancel}
+          </Button>
+        )}
+        <Button
+          className="button primary"
+          autoFocus
+          isDisabled={isDisabled || share !== null}
+          onPress={() => void begin()}
+        >
+          {save}
+        </Button>
+      </div>
+    </div>
+  );
+}
