@@ -85,7 +85,7 @@ export const hoodFigures = {
       flowInput(scene),
       {
         symbol: 'Q_r',
-        name: 'rated flow',
+        name: say.rated,
         value: scene.result.ratedFlow,
         unit: 'm³/s',
         kind: 'flow',

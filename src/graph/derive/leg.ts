@@ -55,13 +55,11 @@ export const legFigures = {
     ...head(scene, leg, 'friction factor', leg.result.frictionFactor, ''),
     formula: say.frictionFormula,
     inputs: [
-      {
-        symbol: 'Re',
+      figureInput(scene, leg, 'Reynolds number', {
         name: words.derivation.figures['Reynolds number'],
         value: leg.result.reynolds,
         unit: '',
-        ref: { figure: 'Reynolds number', speed: scene.speed, at: leg.plan.id },
-      },
+      }),
       { symbol: 'ε', name: say.roughness, value: leg.plan.duct.roughness, unit: 'm' },
       diameterInput(leg),
     ],
@@ -97,14 +95,12 @@ export const legFigures = {
     inputs: [
       multiplierInput(leg),
       frictionFactorInput(scene, leg),
-      {
-        symbol: 'L',
+      figureInput(scene, leg, 'friction length', {
         name: say.length,
         value: leg.plan.duct.length,
         unit: 'm',
         kind: 'run',
-        ref: { figure: 'friction length', speed: scene.speed, at: leg.plan.id },
-      },
+      }),
       diameterInput(leg),
       velocityPressureInput(scene, leg),
     ],
@@ -136,16 +132,25 @@ function head(scene: Scene, leg: Leg, figure: keyof typeof symbols, value: numbe
   };
 }
 
+/** A figure of a leg as an input of another figure. */
+function figureInput(
+  scene: Scene,
+  leg: Leg,
+  figure: keyof typeof symbols,
+  told: Pick<DerivationInput, 'name' | 'value' | 'unit' | 'kind'>,
+): DerivationInput {
+  return { symbol: symbols[figure], ...told, ref: { figure, speed: scene.speed, at: leg.plan.id } };
+}
+
 /** The loss per metre of a leg as an input of another figure. */
 export function lossPerMetreInput(scene: Scene, leg: Leg): DerivationInput {
-  return {
-    symbol: 'R',
+  const { lossPerMetre: value } = leg.result;
+  return figureInput(scene, leg, 'loss per metre', {
     name: say.adjoining,
-    value: leg.result.lossPerMetre,
+    value,
     unit: 'Pa/m',
     kind: 'lossRate',
-    ref: { figure: 'loss per metre', speed: scene.speed, at: leg.plan.id },
-  };
+  });
 }
 
 function flowInput(leg: Leg): DerivationInput {
@@ -163,35 +168,19 @@ function areaInput(leg: Leg): DerivationInput {
 }
 
 function velocityInput(scene: Scene, leg: Leg): DerivationInput {
-  return {
-    symbol: 'V',
-    name: say.velocity,
-    value: leg.result.velocity,
-    unit: 'm/s',
-    kind: 'velocity',
-    ref: { figure: 'velocity', speed: scene.speed, at: leg.plan.id },
-  };
+  const { velocity: value } = leg.result;
+  return figureInput(scene, leg, 'velocity', { name: say.velocity, value, unit: 'm/s', kind: 'velocity' });
 }
 
 function velocityPressureInput(scene: Scene, leg: Leg): DerivationInput {
-  return {
-    symbol: 'p_v',
-    name: 'velocity pressure',
-    value: leg.result.velocityPressure,
-    unit: 'Pa',
-    kind: 'pressure',
-    ref: { figure: 'velocity pressure', speed: scene.speed, at: leg.plan.id },
-  };
+  const { velocityPressure: value } = leg.result;
+  const name = say.velocityPressure;
+  return figureInput(scene, leg, 'velocity pressure', { name, value, unit: 'Pa', kind: 'pressure' });
 }
 
 function frictionFactorInput(scene: Scene, leg: Leg): DerivationInput {
-  return {
-    symbol: 'f',
-    name: 'friction factor',
-    value: leg.result.frictionFactor,
-    unit: '',
-    ref: { figure: 'friction factor', speed: scene.speed, at: leg.plan.id },
-  };
+  const { frictionFactor: value } = leg.result;
+  return figureInput(scene, leg, 'friction factor', { name: say.frictionFactor, value, unit: '' });
 }
 
 function diameterInput(leg: Leg): DerivationInput {

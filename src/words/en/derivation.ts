@@ -229,6 +229,7 @@ export const hood = {
     `The losses where ducts join were brought into agreement with the flows in ${rounds} rounds; the last changed no flow by more than ${change} of the largest.`,
   frictionIn: (leg: string) => `friction, ${leg}`,
   hoodFan: "total pressure of the hood's fan",
+  rated: 'rated flow',
   flow: 'air delivered',
 };
 
@@ -277,6 +278,8 @@ export const leg = {
   air: 'air in the leg',
   area: 'inside area',
   velocity: 'mean velocity',
+  velocityPressure: 'velocity pressure',
+  frictionFactor: 'friction factor',
   inside: 'inside diameter',
   hydraulic: 'hydraulic diameter 4A/P',
   slack: 'multiplier for slack flexible duct',
