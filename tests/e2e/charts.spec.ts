@@ -114,3 +114,20 @@ test('with nothing drawn the charts say what they will tell, and begin with the 
     'true',
   );
 });
+
+test('the profile in the panel is drawn on the panel itself, with or without the dock', async ({ board }) => {
+  await board.open('?example');
+  await board.page.getByRole('tab', { name: 'Pressure' }).click();
+  const pointing = board.page.locator('.tab-panel .chart .pointing');
+  await expect(pointing).toHaveCSS('fill', 'rgba(0, 0, 0, 0)');
+});
+
+test('the price list of an empty job says what will stand there', async ({ board }) => {
+  await board.open('?new');
+  await board.page.getByRole('button', { name: 'Scheme actions' }).click();
+  await board.page.getByRole('menuitem', { name: 'Parts and prices' }).click();
+  const dialog = board.page.getByRole('dialog', { name: 'Parts and prices' });
+  await expect(dialog.getByRole('heading', { name: 'Nothing to price yet' })).toBeVisible();
+  await expect(dialog.getByRole('table')).toHaveCount(0);
+  expect(await board.accessibilityFaults()).toEqual([]);
+});
