@@ -160,7 +160,7 @@ export class BoardPage {
 
   /**
    * What a person would see as broken: a page that scrolls, text wider or taller than the box that cuts
-   * it off, and controls that lie over one another or out of the window.
+   * it off, and controls that lie over one another, dialogs apart, or out of the window.
    */
   async layoutFaults(): Promise<string[]> {
     return await this.page.evaluate(() => {
@@ -198,6 +198,7 @@ export class BoardPage {
         }
         return false;
       };
+      const floating = (element: Element) => element.closest('[role=dialog], [role=alertdialog]');
       const controls = [
         ...document.querySelectorAll<HTMLElement>('button, input, [role=tab], a[href]'),
       ].filter(
@@ -214,6 +215,7 @@ export class BoardPage {
         }
         for (const other of controls.slice(i + 1)) {
           if (element.contains(other) || other.contains(element)) continue;
+          if (floating(element) !== floating(other)) continue;
           const b = other.getBoundingClientRect();
           const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
           const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);

@@ -114,10 +114,14 @@ function useFollowed(at: number): Place | null {
     look();
     const timer = setInterval(look, LOOK);
     const stop = app.board.subscribe(look);
+    // What opens over the desk becomes a child of the page, and may be gone before it is looked for again.
+    const opening = new MutationObserver(look);
+    opening.observe(document.body, { childList: true });
     window.addEventListener('resize', look);
     return () => {
       clearInterval(timer);
       stop();
+      opening.disconnect();
       window.removeEventListener('resize', look);
     };
   }, [at, app]);
