@@ -19,7 +19,11 @@ export default function CompareView() {
   const open = useUi((state) => state.comparing);
   const close = () => ui.setState({ comparing: false });
   return (
-    <ModalOverlay className="compare-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
+    <ModalOverlay
+      className="full-view compare-overlay"
+      isOpen={open}
+      onOpenChange={(next) => !next && close()}
+    >
       <Modal className="compare-modal">
         <Dialog className="compare" aria-label={says.heading}>
           <Page close={close} />

@@ -23,7 +23,7 @@ export default function FaultPanel() {
   const solved = useBoard((state) => state.solution.speeds.some(({ outcome }) => outcome.solved));
   return (
     <aside ref={box} tabIndex={-1} className="side-panel fault-panel" aria-label={says.heading}>
-      <header className="fault-head">
+      <header className="panel-head">
         <Heading level={2}>{says.heading}</Heading>
         <IconButton
           icon="close"

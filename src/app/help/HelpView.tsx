@@ -18,7 +18,7 @@ export default function HelpView() {
   const open = useUi((state) => state.help !== null);
   const close = () => ui.setState({ help: null });
   return (
-    <ModalOverlay className="help-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
+    <ModalOverlay className="full-view help-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
       <Modal className="help-modal">
         <Dialog className="help" aria-label={says.title}>
           <Page close={close} />

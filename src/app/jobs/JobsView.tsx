@@ -30,7 +30,7 @@ export default function JobsView() {
   const open = useUi((state) => state.jobs !== null);
   const close = () => ui.setState({ jobs: null });
   return (
-    <ModalOverlay className="jobs-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
+    <ModalOverlay className="full-view jobs-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
       <Modal className="jobs-modal">
         <Dialog className="jobs" aria-label={says.title}>
           <Page close={close} />

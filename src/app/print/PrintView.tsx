@@ -15,7 +15,7 @@ export default function PrintView() {
   const open = useUi((state) => state.printing !== null);
   const close = () => ui.setState({ printing: null });
   return (
-    <ModalOverlay className="print-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
+    <ModalOverlay className="full-view print-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
       <Modal className="print-modal">
         <Dialog className="print-view" aria-label={says.heading}>
           <View close={close} />
