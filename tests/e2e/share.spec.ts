@@ -83,24 +83,35 @@ test('a link leaves the work that is here as it is', async ({ board }) => {
     window.location.hash = to;
   }, fragment);
   await expect(board.page.getByRole('textbox', { name: 'Job title' })).toHaveValue('Of somebody else');
-  expect(board.page.url()).not.toContain('#');
+  await expect(board.page).not.toHaveURL(/#/);
 
   await command(board, 'Jobs');
   await expect(board.page.getByText('My own work').first()).toBeVisible();
 });
 
-test('a link with a job opens beside the work of the same tab after a reload too', async ({ board }) => {
-  await board.open('?example');
-  await board.page.getByRole('textbox', { name: 'Job title' }).fill('My own work');
-  await board.page.keyboard.press('Enter');
-  await board.open('?new');
-  await board.open(shareFragment({ ...example, title: 'Of somebody else' }, all));
-  await board.page.reload();
-  await board.ready();
-  await expect(board.page.getByRole('textbox', { name: 'Job title' })).toHaveValue('Of somebody else');
-  await command(board, 'Jobs');
-  await expect(board.page.getByText('My own work').first()).toBeVisible();
-});
+for (const [from, leave] of [
+  ['another page of the same tab', 'about:blank'],
+  ['a board that is open', null],
+] as const) {
+  test(`a job that came by link from ${from} is there after a reload, beside the work`, async ({ board }) => {
+    await board.open('?example');
+    await board.page.getByRole('textbox', { name: 'Job title' }).fill('My own work');
+    await board.page.keyboard.press('Enter');
+    await expect.poll(async () => (await board.seen()).job.title).toBe('My own work');
+    if (leave) await board.page.goto(leave);
+    await board.open(shareFragment({ ...example, title: 'Of somebody else' }, all));
+    const title = board.page.getByRole('textbox', { name: 'Job title' });
+    await expect(title).toHaveValue('Of somebody else');
+    await board.reload();
+    await expect(title).toHaveValue('Of somebody else');
+    await expect(board.page).not.toHaveURL(/#/);
+    await board.reload();
+    await expect(title).toHaveValue('Of somebody else');
+    await command(board, 'Jobs');
+    await expect(board.page.getByText('My own work').first()).toBeVisible();
+    await expect(board.page.getByText('Of somebody else').first()).toBeVisible();
+  });
+}
 
 test('a damaged link is refused with a sentence, and the board is as it was', async ({ board }) => {
   await board.open('?example');

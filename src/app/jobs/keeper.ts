@@ -232,7 +232,15 @@ export function createKeeper(options: KeeperOptions): Keeper {
     if (!(await hold.take(id))) await refresh();
     else if (keptAt !== null) await note('opened');
   };
-  void arrive(first);
+  /** Keeps a job that came from elsewhere before anybody has changed it. */
+  const keepArrived = async ({ id, asKept }: Arriving) => {
+    if (asKept || state().id !== id || state().hold !== 'mine') return;
+    autosave.changed(work);
+    await autosave.flush();
+  };
+  // The address that it came by is cleared at once; what nobody has changed can be made again.
+  if (!first.fresh && !first.asKept) library.keepNow(snapshot());
+  void arrive(first).then(() => (first.fresh ? undefined : keepArrived(first)));
 
   return {
     getState: state,
@@ -257,9 +265,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
       store.setState({ id, file, fresh, unsaved, keeping: 'kept', safe: true });
       if (left.fresh && left.id !== id) await library.throwAway([left.id]).catch(() => {});
       await arrive(next);
-      if (next.asKept || state().id !== id || state().hold !== 'mine') return;
-      autosave.changed(work);
-      await autosave.flush();
+      await keepArrived(next);
     },
 
     filed(file, job) {

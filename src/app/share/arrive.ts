@@ -39,13 +39,16 @@ export async function openShared(app: App, address: string): Promise<ReadResult>
   return read;
 }
 
-/** A link that is put into the address of a page that is open already loads nothing: it is read here. */
+/**
+ * A link that is put into the address of a page that is open already loads nothing: it is read here. It stays in
+ * the address until its job is kept, so that a page loaded again before then reads it again.
+ */
 export function listenForLinks(app: App): void {
   window.addEventListener('hashchange', () => {
     const { hash, pathname } = window.location;
     if (!hash.startsWith(mark)) return;
-    window.history.replaceState(null, '', pathname);
     void openShared(app, hash).then((read) => {
+      if (window.location.hash === hash) window.history.replaceState(null, '', pathname);
       if (!read.ok) app.ui.setState({ notice: refusal(name, read.problems) });
     });
   });
