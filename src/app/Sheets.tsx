@@ -7,6 +7,7 @@ import { createToolController } from '../canvas/tools/controller.ts';
 import { createWiring } from '../canvas/tools/pointer.ts';
 import { words } from '../words/index.ts';
 import { useApp, useBoard, useUi } from './context.ts';
+import { KindChooser } from './KindChooser.tsx';
 import { SheetField } from './SheetField.tsx';
 import { IsometricFrame, type Mount, SheetFrame } from './SheetFrame.tsx';
 import { TableToggle } from './table/TableToggle.tsx';
@@ -58,6 +59,7 @@ export function Sheets() {
   return (
     <main className="sheets" aria-label={words.sheets.frame.sheets}>
       <div className="view-bar">
+        <KindChooser />
         <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
         <ArrangementSwitch />
         <TableToggle />

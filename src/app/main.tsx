@@ -41,6 +41,7 @@ import { createSheetsView } from './sheets-view.ts';
 import { firstJob } from './start.ts';
 import { createBoard } from './store.ts';
 import { followPrinting, followTheme, wantedTheme } from './theme.ts';
+import { keptKinds, rememberKinds } from './tool-kinds.ts';
 import { createUi } from './ui.ts';
 import { createUnderlayDesk } from './underlay/desk.ts';
 
@@ -52,7 +53,7 @@ window.history.replaceState(null, '', window.location.pathname);
 
 const ui = createUi();
 writeAsChosen(ui);
-const board = createBoard(start.job, { settings: { theme: wantedTheme() } });
+const board = createBoard(start.job, { settings: { theme: wantedTheme(), kinds: keptKinds() } });
 const sheets = createSheetsView(board);
 const announcer = createAnnouncer(ui);
 /** What was measured belongs to the job that was closed. */
@@ -94,6 +95,7 @@ listenForLinks(app);
 greet(app, search === '' && hash === '' && start.fresh && !start.asKept);
 followFigures(board);
 followTheme(board);
+rememberKinds(board);
 followPrinting(board);
 followTellingSection(board);
 followWork({ board, files, jobs, say });

@@ -4,6 +4,7 @@ import {
   type Board,
   type BoardSettings,
   type BoardState,
+  firstKinds,
   nothing,
   type Recipe,
   type SectionDepths,
@@ -72,6 +73,7 @@ export function createBoard(job: Job, options: BoardOptions = {}): AppStore {
   const first = schemeIn(job, options.settings?.schemeId);
   const store = createStore<BoardState>(() => ({
     tool: 'select',
+    kinds: firstKinds,
     selection: nothing,
     hover: nothing,
     speed: topSpeed(solutionOf(job, first)),

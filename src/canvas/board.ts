@@ -1,7 +1,7 @@
 import type { Draft } from 'immer';
 import type { ColourBy } from '../drawing/colour.ts';
 import type { Theme } from '../drawing/palette.ts';
-import type { Job, UnitSystem } from '../graph/document.ts';
+import type { Block, ExitFace, Job, UnitSystem } from '../graph/document.ts';
 import type { SheetId } from '../graph/sheet.ts';
 import type { SchemeSolution } from '../graph/solution.ts';
 
@@ -60,9 +60,19 @@ export interface Ghost {
 /** Where each section is cut, m along its line of sight; null where it is not, and shows all. */
 export type SectionDepths = Readonly<Record<Exclude<SheetId, 'floor'>, number | null>>;
 
+/** What the tools that make several kinds of things make next: a kind of block, of exit face, a part's catalogue id. */
+export interface ToolKinds {
+  readonly block: Block['kind'];
+  readonly exit: ExitFace['kind'];
+  readonly part: string;
+}
+
+export const firstKinds: ToolKinds = { block: 'chase', exit: 'wall', part: 'backdraught-damper' };
+
 export interface BoardSettings {
   readonly schemeId: string;
   readonly tool: ToolId;
+  readonly kinds: ToolKinds;
   readonly selection: Selection;
   /** What the pointer or a panel points at. */
   readonly hover: Selection;

@@ -66,6 +66,18 @@ test('a block is drawn by two clicks, resized by a grip, renamed in place and de
   expect((await board.seen()).job.blocks).toEqual([]);
 });
 
+test('the kind of a block is chosen with the mouse, and kept', async ({ board }) => {
+  await board.open('?new');
+  await group(board, 'Room', 'Draw a block');
+  await board.page.getByRole('button', { name: 'Block: Chase' }).click();
+  await board.page.getByRole('menuitemradio', { name: 'Window or door' }).click();
+  await board.drag('floor', [1, 1, 0], [1.9, 1.6, 0]);
+  expect((await board.seen()).job.blocks[0]?.kind).toBe('window');
+  await board.open('?new');
+  await group(board, 'Room', 'Draw a block');
+  await expect(board.page.getByRole('button', { name: 'Block: Window or door' })).toBeVisible();
+});
+
 test('joists are drawn and repeated with typed numbers', async ({ board }) => {
   await board.open('?new');
   await board.page.locator('[data-sheet="floor"]').focus();

@@ -110,6 +110,8 @@ export function createToolController(board: Board, options: ControllerOptions = 
       go(readyPhase(context, state.tool));
       announce('');
       showCursor();
+    } else if (state.kinds !== previous.kinds) {
+      phase.kindTaken?.();
     } else if (state.job !== previous.job && !busy) {
       run((now) => now.changed?.());
     }

@@ -3,8 +3,8 @@ import type { KeyInput } from './tool.ts';
 
 const says = words.tools.keys;
 
-/** Where a shortcut counts: with the sheets in view, in the select tool, with a leg in hand, or where a tool is typed into. */
-export type KeyScope = 'sheets' | 'select' | 'draw' | 'type';
+/** Where a shortcut counts: with the sheets in view, in the select tool, with a leg in hand, where a tool is typed into, or before one makes a thing of some kind. */
+export type KeyScope = 'sheets' | 'select' | 'draw' | 'type' | 'kind';
 
 interface Row {
   readonly action: string;
@@ -75,6 +75,14 @@ export const shortcuts = [
   { action: 'type.erase', keys: ['Backspace'], title: says.type.erase, scope: 'type' },
   { action: 'type.next', keys: ['Tab'], title: says.type.next, scope: 'type' },
   { action: 'type.back', keys: ['Shift+Tab'], title: says.type.back, scope: 'type' },
+  { action: 'kind.next', keys: ['Tab'], title: says.kind.next, scope: 'kind' },
+  { action: 'kind.back', keys: ['Shift+Tab'], title: says.kind.back, scope: 'kind' },
+  {
+    action: 'kind.take',
+    keys: ['1', '2', '3', '4', '5', '6', '7', '8', '9'],
+    title: says.kind.take,
+    scope: 'kind',
+  },
   { action: 'aim.right', keys: ['ArrowRight'], title: says.aim.right, scope: 'draw' },
   { action: 'aim.left', keys: ['ArrowLeft'], title: says.aim.left, scope: 'draw' },
   { action: 'aim.up', keys: ['ArrowUp'], title: says.aim.up, scope: 'draw' },

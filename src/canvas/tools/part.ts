@@ -5,18 +5,17 @@ import { distance } from '../../graph/vector.ts';
 import { words } from '../../words/index.ts';
 import { nothing } from '../board.ts';
 import { only, partId } from '../selection.ts';
-import { actionOf } from './keys.ts';
-import { inlineName, partKinds } from './part-names.ts';
+import { inlineName } from './part-names.ts';
 import { placing } from './placing.ts';
 import type { Phase, PointerInput, ToolContext } from './tool.ts';
+import { kindByKey, kindInHand } from './tool-kinds.ts';
 
 const says = words.tools.part;
 
-/** The part tool: a click on a leg puts a part in line there; Tab takes the next kind of part. */
+/** The part tool: a click on a leg puts a part in line there; Tab and figures take another kind of part. */
 export function partReady(context: ToolContext): Phase {
   const { board } = context;
-  let chosen = 0;
-  const kind = () => partKinds[chosen] ?? 'screen';
+  const kind = () => kindInHand(board.getState(), 'part').id;
 
   const placeAt = (at: PointerInput) => {
     const picked = context.pickAt(at);
@@ -58,12 +57,9 @@ export function partReady(context: ToolContext): Phase {
       context.announce(says.placed(name));
     },
     key(input) {
-      const action = actionOf(input, 'type');
-      if (action !== 'type.next' && action !== 'type.back') return false;
-      const by = action === 'type.next' ? 1 : -1;
-      chosen = (chosen + by + partKinds.length) % partKinds.length;
-      context.announce(says.chosen(inlineName({ kind: kind() })));
-      return true;
+      const taken = kindByKey(board, 'part', input);
+      if (taken) context.announce(says.chosen(inlineName({ kind: taken.id })));
+      return taken !== null;
     },
   });
 }

@@ -46,11 +46,11 @@ export function placing({ board, draw, hover }: ToolContext, { name, show, place
       pressed = false;
       return undefined;
     },
+    kindTaken() {
+      if (last) show(last);
+    },
     key(input) {
-      if (key?.(input)) {
-        if (last) show(last);
-        return true;
-      }
+      if (key?.(input)) return true;
       if (actionOf(input, 'sheets') !== 'cancel') return false;
       board.set({ tool: 'select' });
       return true;

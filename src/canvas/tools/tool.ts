@@ -72,6 +72,8 @@ export interface Phase {
   key?(input: KeyInput): Phase | boolean;
   /** The pointer went off the sheets with nothing pressed. */
   out?(): void;
+  /** The kind of thing that the tool makes was chosen anew: shows it. */
+  kindTaken?(): void;
   /** The committed document was changed from elsewhere: undo, redo, a panel. */
   changed?(): Phase | undefined;
   /** Drops the gesture in progress; the document is again exactly what it was. */

@@ -65,6 +65,14 @@ export const tools = {
   },
 };
 
+/** The kinds of things that a tool makes. */
+export const kinds = {
+  block: 'Block',
+  exit: 'Exit face',
+  part: 'Part',
+  chosen: (what: string, kind: string) => `${what}: ${kind}`,
+};
+
 export const topBar = {
   program: 'Gentlebend',
   undoAndRedo: 'Undo and redo',

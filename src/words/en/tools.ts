@@ -156,8 +156,13 @@ export const keys = {
     commit: 'Take what is typed',
     cancel: 'Leave it',
     erase: 'Erase',
-    next: 'Type the next number, or take the next kind',
-    back: 'Go back to the number or kind before',
+    next: 'Type the next number',
+    back: 'Go back to the number before',
+  },
+  kind: {
+    next: 'Take the next kind',
+    back: 'Take the kind before',
+    take: 'Take a kind by its number',
   },
   aim: {
     right: 'Aim right',

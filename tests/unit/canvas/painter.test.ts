@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type BoardState, nothing } from '../../../src/canvas/board.ts';
+import { type BoardState, firstKinds, nothing } from '../../../src/canvas/board.ts';
 import { createPainter, layerNames, touched } from '../../../src/canvas/painter.ts';
 import { solveScheme } from '../../../src/graph/solve.ts';
 import { run, upAndOut } from '../drawing/drawing.ts';
@@ -15,6 +15,7 @@ const state: BoardState = {
   redoLabel: null,
   schemeId: route.schemeId,
   tool: 'select',
+  kinds: firstKinds,
   selection: nothing,
   hover: nothing,
   speed: 0,

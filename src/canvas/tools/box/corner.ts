@@ -9,6 +9,7 @@ import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
+import { boxInHand } from '../tool-kinds.ts';
 import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
 import type { BoxKind } from './kinds.ts';
 import { boxReady } from './ready.ts';
@@ -18,25 +19,27 @@ import { boxFrom } from './shape.ts';
 const says = words.tools.box;
 
 export interface BoxStart {
-  readonly kinds: readonly BoxKind[];
-  readonly place: number;
+  readonly what: BoxKind['what'];
   readonly from: SheetPoint;
   readonly press: PointerInput;
 }
 
-/** One corner is taken: the box follows the pointer, its three sizes can be typed, a click puts it there. */
-export function boxCorner(context: ToolContext, { kinds, place, from, press }: BoxStart): Phase {
+/**
+ * One corner is taken: the box follows the pointer, its three sizes can be typed, a click puts it there. It is of the
+ * kind that is in hand when it is put there.
+ */
+export function boxCorner(context: ToolContext, { what, from, press }: BoxStart): Phase {
   const { board } = context;
   const { sheet } = press;
-  const kind = kinds[place] as BoxKind;
   let pointer = press;
   let pressed: PointerInput | null = press;
   let fields = blankFields(3);
 
-  const ready = () => boxReady(context, kinds, place);
+  const ready = () => boxReady(context, what);
 
   const look = () => {
     const state = board.getState();
+    const kind = boxInHand(state, what);
     const sizes = [0, 1, 2].map((i) => sizeIn(fields, i, state.units));
     const bad = sizes.find((size) => size.kind === 'bad');
     const snapped = context.snapAt(pointer);
@@ -47,11 +50,11 @@ export function boxCorner(context: ToolContext, { kinds, place, from, press }: B
     ];
     const depth = restingDepth(state, sheet);
     const box = bad ? null : boxFrom({ kind, job: state.job, sheet, from, to: snapped.point, typed, depth });
-    return { state, snapped, box, why: bad?.kind === 'bad' ? bad.message : null };
+    return { state, kind, snapped, box, why: bad?.kind === 'bad' ? bad.message : null };
   };
 
   const show = () => {
-    const { state, snapped, box, why } = look();
+    const { state, kind, snapped, box, why } = look();
     board.preview(box ? (job) => void addBox(job, kind, box) : null);
     const size = (axis: 0 | 1 | 2) =>
       box ? formatLength(Math.abs(box[1][axis] - box[0][axis]), state.units) : '–';
@@ -70,7 +73,7 @@ export function boxCorner(context: ToolContext, { kinds, place, from, press }: B
   };
 
   const commit = (): Phase | undefined => {
-    const { box, why } = look();
+    const { kind, box, why } = look();
     if (!box) {
       context.announce(why ?? says.typeSizes);
       return undefined;
@@ -94,6 +97,7 @@ export function boxCorner(context: ToolContext, { kinds, place, from, press }: B
       return pressed !== null;
     },
     enter: show,
+    kindTaken: show,
     leave() {
       board.preview(null);
       context.draw(null, []);

@@ -3,34 +3,31 @@ import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
 import type { Phase, PointerInput, ToolContext } from '../tool.ts';
+import { kindByKey, kindInHand } from '../tool-kinds.ts';
 import { boxCorner } from './corner.ts';
-import { type BoxKind, blockKinds, exitKinds } from './kinds.ts';
+import type { BoxKind } from './kinds.ts';
 
 /** The block tool before its first corner. */
 export function blockReady(context: ToolContext): Phase {
-  return boxReady(context, blockKinds, 0);
+  return boxReady(context, 'block');
 }
 
 /** The exit tool before its first corner. */
 export function exitReady(context: ToolContext): Phase {
-  return boxReady(context, exitKinds, 0);
+  return boxReady(context, 'exit');
 }
 
-/** Before the first corner: Tab takes the next kind. */
-export function boxReady(context: ToolContext, kinds: readonly BoxKind[], chosen: number): Phase {
+/** Before the first corner: Tab and figures take another kind. */
+export function boxReady(context: ToolContext, what: BoxKind['what']): Phase {
   const { board } = context;
-  let place = chosen;
   let last: PointerInput | null = null;
 
   const show = (at: PointerInput) => {
     const snapped = context.snapAt(at);
+    const { name } = kindInHand(board.getState(), what);
     context.draw(at.sheet, [
       ...snapShapes(snapped),
-      {
-        kind: 'note',
-        at: snapped.point,
-        text: words.tools.box.firstCorner((kinds[place] ?? kinds[0])?.name.toLowerCase() ?? ''),
-      },
+      { kind: 'note', at: snapped.point, text: words.tools.box.firstCorner(name.toLowerCase()) },
     ]);
   };
 
@@ -50,19 +47,19 @@ export function boxReady(context: ToolContext, kinds: readonly BoxKind[], chosen
     down(at) {
       if (at.button !== 0) return undefined;
       const from: SheetPoint = context.snapAt(at).point;
-      return boxCorner(context, { kinds, place, from, press: at });
+      return boxCorner(context, { what, from, press: at });
+    },
+    kindTaken() {
+      if (last) show(last);
     },
     key(input) {
-      const action = actionOf(input, 'type');
-      if (action === 'type.cancel') {
+      if (actionOf(input, 'type') === 'type.cancel') {
         board.set({ tool: 'select' });
         return true;
       }
-      if (action !== 'type.next' && action !== 'type.back') return false;
-      place = (place + (action === 'type.next' ? 1 : -1) + kinds.length) % kinds.length;
-      context.announce(`${kinds[place]?.name}.`);
-      if (last) show(last);
-      return true;
+      const taken = kindByKey(board, what, input);
+      if (taken) context.announce(`${taken.name}.`);
+      return taken !== null;
     },
     cancel: () => self,
   };

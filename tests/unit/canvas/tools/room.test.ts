@@ -54,6 +54,27 @@ describe('the block tool', () => {
     expect(block?.max[2]).toBeCloseTo(2, 9);
   });
 
+  it('takes a kind by its number, and none by a number that has none', () => {
+    const driver = drive(bentJob(), { tool: 'block' });
+    expect(driver.key('3')).toBe(true);
+    expect(driver.said.at(-1)).toBe('Cabinet.');
+    driver.board.set({ tool: 'exit' });
+    expect(driver.key('3')).toBe(false);
+    driver.board.set({ tool: 'block' });
+    driver.drag('floor', [4, 4], [5, 5]);
+    expect(blocks(driver)[0]).toMatchObject({ kind: 'cabinet', name: 'Cabinet' });
+  });
+
+  it('follows a kind that is chosen while the box is being drawn', () => {
+    const driver = drive(bentJob(), { tool: 'block' });
+    driver.click('floor', 4, 4);
+    driver.move('floor', 4.6, 4.4);
+    driver.board.set({ kinds: { ...driver.board.getState().kinds, block: 'cabinet' } });
+    expect(driver.board.getState().live.blocks[0]?.kind).toBe('cabinet');
+    driver.click('floor', 4.6, 4.4);
+    expect(blocks(driver)[0]?.kind).toBe('cabinet');
+  });
+
   it('takes the next kind by Tab, and a line is a joist as wide as one is', () => {
     const driver = drive(bentJob(), { tool: 'block' });
     for (const _ of [1, 2, 3]) driver.key('Tab');

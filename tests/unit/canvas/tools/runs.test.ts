@@ -13,15 +13,18 @@ describe('the part tool', () => {
     expect(driver.undoSteps()).toEqual(['place backdraught damper']);
   });
 
-  it('takes the next kind by Tab and the one before by Shift and Tab', () => {
+  it('takes the next kind by Tab, keeps it, and the one before by Shift and Tab', () => {
     const driver = drive(bentJob(), { tool: 'part' });
     driver.key('Tab');
     driver.click('floor', 2, 1);
     expect(parts(driver)[0]?.kind).toBe('balancing-damper');
     driver.board.set({ tool: 'part' });
-    driver.key('Tab', { shift: true });
     driver.click('floor', 2.4, 1);
-    expect(parts(driver)[1]?.kind).toBe('filter');
+    expect(parts(driver)[1]?.kind).toBe('balancing-damper');
+    driver.board.set({ tool: 'part' });
+    for (const _ of [1, 2]) driver.key('Tab', { shift: true });
+    driver.click('floor', 2.8, 1);
+    expect(parts(driver)[2]?.kind).toBe('filter');
   });
 
   it('says where a part goes when it is clicked elsewhere', () => {
