@@ -9,6 +9,7 @@ import { runCommands } from './commands-run.ts';
 import { helpCommands } from './help/commands.ts';
 import { jobCommands } from './jobs/commands.ts';
 import { partsCommands } from './parts-list/commands.ts';
+import { printDesk, printsItself } from './print/printing.ts';
 import { shareCommands } from './share/commands.ts';
 import { exampleJob, newJob } from './start.ts';
 import { underlayCommands } from './underlay/commands.ts';
@@ -64,10 +65,9 @@ function tool(id: PlainTool): Command {
   });
 }
 
-/** The job sheet, or what lies over the desk as it is: schemes side by side, the bend lab. */
+/** The job sheet, or what lies over the desk as it is. */
 function printSheet({ ui }: App): void {
-  const { comparing, lab } = ui.getState();
-  if (comparing || lab) window.print();
+  if (printsItself(ui.getState())) window.print();
   else ui.setState({ printing: 'at once' });
 }
 
@@ -201,7 +201,7 @@ export const commands: readonly Command[] = [
     shortcuts: ['Mod+p'],
     also: says.file.print.also,
   }),
-  command('file.printDesk', 'file', says.file.printDesk.title, () => window.print(), {
+  command('file.printDesk', 'file', says.file.printDesk.title, printDesk, {
     also: says.file.printDesk.also,
   }),
   command('file.jobSheet', 'file', paperWords.title, ({ ui }) => ui.setState({ jobSheet: true }), {

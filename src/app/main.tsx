@@ -35,6 +35,7 @@ import { createJobsDesk } from './jobs/desk.ts';
 import { createKeeper } from './jobs/keeper.ts';
 import { followWork } from './jobs/watch.ts';
 import { keepOffline } from './offline/offline.ts';
+import { followBrowserPrint } from './print/browser-print.ts';
 import { followFigures, writeAsChosen } from './settings/figures.ts';
 import { listenForLinks, startShared } from './share/arrive.ts';
 import { createSheetsView } from './sheets-view.ts';
@@ -97,6 +98,7 @@ followFigures(board);
 followTheme(board);
 rememberKinds(board);
 followPrinting(board);
+followBrowserPrint(app);
 followTellingSection(board);
 followWork({ board, files, jobs, say });
 if (import.meta.env.PROD && 'serviceWorker' in navigator)

@@ -11,6 +11,8 @@ import { type BoardPage, expect, test } from './support.ts';
 
 const view = (page: Page) => page.getByRole('dialog', { name: 'Print job sheet' });
 
+const CFM = 0.0283168466 / 60;
+
 /** As the browser of the tests writes figures. */
 const style = styleOf({ ...plainChoice, locale: 'en-US' });
 
@@ -91,7 +93,7 @@ for (const format of ['A4', 'Letter'] as const)
     for (const id of ['speeds', 'house', 'route', 'budget'])
       for (const { cells, id: row } of tableOf(sheet, id).rows)
         expect(whole, `${id}, ${row}`).toContain(bare(rowText(cells)));
-    expect(whole).toContain(sheet.title.fingerprint?.full ?? 'a fingerprint');
+    expect(whole).toContain(sheet.title.fingerprint.full);
     for (const chrome of ['Back to the desk', 'Proposals', 'Scheme actions', 'leave “fit to page” off'])
       expect(whole).not.toContain(bare(chrome));
     const [first] = pages;
@@ -176,6 +178,89 @@ test('in the comparison Ctrl+P prints the comparison', async ({ board }) => {
   await board.page.keyboard.press('Control+p');
   await expect.poll(asked).toBe(1);
   await expect(view(board.page)).toBeHidden();
+});
+
+/** Prints as the browser's own menu does, again until the sheet's code is there. */
+async function fromMenu(board: BoardPage, format: 'A4' | 'Letter'): Promise<PrintedPage[]> {
+  let pages: PrintedPage[] = [];
+  await expect(async () => {
+    pages = await printed(board, format);
+    expect(pages[0]?.text).not.toContain('This is not the job sheet');
+  }).toPass({ timeout: 30_000 });
+  return pages;
+}
+
+test('the browser’s own print gives the same pages as the command, and leaves the desk as it was', async ({
+  board,
+}) => {
+  await watchPrinter(board.page);
+  await board.open('?example');
+  const body = () => board.page.evaluate(() => document.body.childElementCount);
+  const before = await body();
+  const pages = await fromMenu(board, 'A4');
+  expect(await body()).toBe(before);
+  await expect(board.page.locator('.paper')).toHaveCount(0);
+  await expect(board.page.locator('[data-sheet] canvas').first()).toBeVisible();
+  const { flow } = await board.seen();
+  const whole = pages.map(({ text }) => text).join(' ');
+  expect(whole).toContain(` ${Math.round((flow ?? 0) / CFM)} `);
+  await openSheet(board);
+  expect(pages.map(({ text }) => text)).toEqual((await printed(board, 'A4')).map(({ text }) => text));
+});
+
+test('the browser’s own print gives the job sheet though a box is open over the desk', async ({ board }) => {
+  await board.open('?example');
+  await board.page.keyboard.press('Control+,');
+  await expect(board.page.getByRole('dialog')).toBeVisible();
+  const [first] = await fromMenu(board, 'Letter');
+  expect(bare(first?.text ?? '')).toMatch(/Jobsheet.*Beforeanythingisbuilt/);
+  await expect(board.page.getByRole('dialog')).toBeVisible();
+});
+
+test('the browser’s own print gives the comparison where that is open', async ({ board }) => {
+  await board.open('?example');
+  await board.page.getByRole('button', { name: 'Compare schemes' }).click();
+  await expect(board.page.getByRole('dialog', { name: 'Compare schemes' })).toBeVisible();
+  const pages = await printed(board, 'A4');
+  expect(pages).toHaveLength(1);
+  expect(bare(pages[0]?.text ?? '')).toContain('Outthenorthwallrecommended');
+});
+
+test('where the sheet’s code cannot be had, the browser’s own print says what to do', async ({ board }) => {
+  await board.page.route('**/paper-now*.js', (route) =>
+    route.fulfill({ status: 200, body: 'throw 0', contentType: 'text/javascript' }),
+  );
+  await board.open('?example');
+  const pages = await printed(board, 'A4');
+  expect(pages).toHaveLength(1);
+  expect(pages[0]?.text).toContain('This is not the job sheet');
+  expect(bare(pages[0]?.text ?? '')).toContain('pressCtrl+P');
+  expect(pages[0]?.text).not.toContain('Proposals');
+});
+
+test('where the route is too long for it, the browser’s own print says what to do', async ({ board }) => {
+  await board.open('?new');
+  const points = Array.from({ length: 620 }, (_, i): [number, number, number] => [i * 0.5, 0, 2.2]);
+  await openFile(board, { ...runThrough(points), title: 'Very long run' });
+  await expect(async () => {
+    const pages = await printed(board, 'A4');
+    expect(pages).toHaveLength(1);
+    expect(pages[0]?.text).toContain('too long');
+  }).toPass({ timeout: 30_000 });
+});
+
+test('the desk is printed where that is asked for', async ({ board }) => {
+  await watchPrinter(board.page);
+  await board.open('?example');
+  await fromMenu(board, 'A4');
+  await board.page.keyboard.press('Control+k');
+  await board.page.keyboard.type('print the desk');
+  await board.page.keyboard.press('Enter');
+  await expect(board.page.getByRole('dialog')).toBeHidden();
+  const [first] = await printed(board, 'A4');
+  expect(first?.text).not.toContain('Job sheet');
+  const again = await printed(board, 'A4');
+  expect(again[0]?.text).toContain('Job sheet');
 });
 
 for (const colorScheme of ['light', 'dark'] as const)

@@ -17,7 +17,10 @@ export const test = base.extend<{ board: BoardPage }>({
       if (message.text() !== workerBlocked) complaints.push(`${message.type()}: ${message.text()}`);
     });
     page.on('pageerror', (error) => complaints.push(`exception: ${error.message}`));
-    page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
+    page.on('requestfailed', (request) => {
+      // What a page was still loading when it was left is not its fault.
+      if (request.failure()?.errorText !== 'net::ERR_ABORTED') complaints.push(`failed: ${request.url()}`);
+    });
     page.on('request', (request) => {
       const { protocol, origin } = new URL(request.url());
       const local = protocol === 'data:' || protocol === 'blob:' || origin === new URL(baseURL ?? '').origin;

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useLayoutEffect, useMemo, useRef } from 'react';
 import { createMeasure } from '../../canvas/text-width.ts';
 import { palettes } from '../../drawing/palette.ts';
 import { type Board, boardOf, footerLine, scaleThatFits } from '../../files/drawing-out/layout.ts';
@@ -35,7 +35,7 @@ export function DrawingFigure({ block: { drawing, description } }: { block: Draw
     const board = withScaleAlone(boardOf({ ...query, scale: scaleThatFits(query, drawing, room) }, drawing));
     return svgFile({ board, palette: palettes.print, paper: false, title: description, description });
   }, [job, solution, drawing, description]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     place.current?.replaceChildren(inThePage(svg, description));
   }, [svg, description]);
   return <figure ref={place} className="paper-drawing" data-drawing={drawing} />;

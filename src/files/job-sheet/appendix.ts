@@ -53,19 +53,15 @@ const order: readonly Figure[] = [
  */
 export function* appendixBlocks(
   subject: Subject,
-  fingerprint: Fingerprint | null,
+  fingerprint: Fingerprint,
 ): Generator<void, SheetBlock[], undefined> {
   const formulas = yield* formulaBlocks(subject);
   return [
     { kind: 'text', text: say.lead },
     ...inputBlocks(subject),
     ...formulas,
-    ...(fingerprint
-      ? [
-          { kind: 'heading' as const, text: say.fingerprint },
-          { kind: 'text' as const, text: say.fingerprintText(fingerprint.full) },
-        ]
-      : []),
+    { kind: 'heading', text: say.fingerprint },
+    { kind: 'text', text: say.fingerprintText(fingerprint.full) },
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Job } from '../../graph/document.ts';
+import { schemeOf } from '../../graph/infer.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import { currentStyle, formatDay, type Style } from '../../units/index.ts';
 import { cautionLines } from '../../words/cautions.ts';
@@ -33,19 +34,33 @@ const say = words.jobSheet;
  */
 export async function jobSheetOf(job: Job, schemeId: string, options: SheetOptions): Promise<JobSheet> {
   const { date, style = currentStyle(), signal } = options;
-  const fingerprint = await fingerprintOf(job);
-  return await inSteps(style, sheetOf(job, schemeId, fingerprint, date), async () => {
+  return await inSteps(style, sheetOf(job, schemeId, date), async () => {
     await breath();
     signal?.throwIfAborted();
   });
 }
 
-function* sheetOf(
-  job: Job,
-  schemeId: string,
-  fingerprint: Fingerprint | null,
-  date: Date,
-): Generator<void, JobSheet, undefined> {
+/** The most legs, counted once for every fan speed, of a sheet that is made at once. */
+const atOnce = 600;
+
+/**
+ * The same sheet at once, as the desk writes: a page that is being printed waits for nothing. Null where that would
+ * hold the page for seconds.
+ *
+ * @throws RangeError if the job has no scheme of that id
+ */
+export function jobSheetNow(job: Job, schemeId: string, date: Date): JobSheet | null {
+  const speeds = job.hoods.reduce((sum, hood) => sum + hood.speeds.length, 0);
+  if (schemeOf(job, schemeId).segments.length * Math.max(1, speeds) > atOnce) return null;
+  const work = sheetOf(job, schemeId, date);
+  for (;;) {
+    const next = work.next();
+    if (next.done) return next.value;
+  }
+}
+
+function* sheetOf(job: Job, schemeId: string, date: Date): Generator<void, JobSheet, undefined> {
+  const fingerprint = fingerprintOf(job);
   const subject = subjectOf(job, schemeId);
   yield;
   const appendix = yield* appendixBlocks(subject, fingerprint);
@@ -72,10 +87,10 @@ function* sheetOf(
   };
 }
 
-function titleOf({ job, scheme, units }: Subject, fingerprint: Fingerprint | null, date: Date): TitleBlock {
+function titleOf({ job, scheme, units }: Subject, fingerprint: Fingerprint, date: Date): TitleBlock {
   const title = job.title.trim() || say.title.noTitle;
   const day = formatDay(date);
-  const short = fingerprint?.short ?? say.title.noFingerprint;
+  const { short } = fingerprint;
   return {
     heading: say.heading,
     job: title,

@@ -25,7 +25,7 @@ export interface TitleBlock {
   readonly made: string;
   readonly program: string;
   readonly version: string;
-  readonly fingerprint: Fingerprint | null;
+  readonly fingerprint: Fingerprint;
   /** All of it as labelled lines, in the order of print. */
   readonly facts: readonly Fact[];
   /** One line for the foot of every page. */

@@ -15,7 +15,6 @@ export const title = {
   program: 'Made with',
   version: (name: string, version: string) => `${name} ${version}`,
   fingerprint: 'File fingerprint',
-  noFingerprint: 'not available on this page (needs https)',
   noTitle: 'Untitled job',
   footer: (job: string, scheme: string, fingerprint: string) => `${job}, ${scheme}. File ${fingerprint}`,
 };
@@ -247,6 +246,14 @@ export const print = {
   where: 'Where:',
   remedy: 'Do:',
   source: 'Source:',
+  /** In place of the sheet, where the browser's own print comes too early or the route is too long for it. */
+  instead: {
+    heading: 'This is not the job sheet',
+    early: 'The program was still being loaded when the browser began to print.',
+    long: 'This route is too long for a sheet that is made in the moment of printing.',
+    do: (keys: string) =>
+      `Close the browser’s print window and press ${keys}: the program makes the job sheet and prints it.`,
+  },
 };
 
 /** The command line's `report`. */

@@ -126,7 +126,7 @@ export async function jobSheetPdf(
 
 /** The file's fingerprint names the PDF too, so that its bytes depend on nothing else. */
 function idOf(sheet: JobSheet | undefined): string {
-  return (sheet?.title.fingerprint?.full ?? '0'.repeat(64)).slice(0, 32);
+  return (sheet?.title.fingerprint.full ?? '0'.repeat(64)).slice(0, 32);
 }
 
 /** Puts the sections of one sheet on pages. */

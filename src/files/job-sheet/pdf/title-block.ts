@@ -57,7 +57,7 @@ export function drawTitleBlock(page: Page, about: PageTitle, number: number, of:
   const lower = [
     [say.date, title.date, 0.32],
     [say.units, words.jobSheet.title[title.units], 0.2],
-    [say.file, title.fingerprint?.short ?? '–', 0.48],
+    [say.file, title.fingerprint.short, 0.48],
   ];
   for (const [row, y] of [
     [upper, top],

@@ -2,14 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { checkCodes } from '../../../../src/advice/codes/check.ts';
 import { totalsOf } from '../../../../src/advice/parts/totals.ts';
 import { requiredAirflow } from '../../../../src/advice/required.ts';
-import { jobSheetOf } from '../../../../src/files/job-sheet/content.ts';
+import { jobSheetNow, jobSheetOf } from '../../../../src/files/job-sheet/content.ts';
 import type { JobSheet, SheetBlock, SheetCell, SheetTable } from '../../../../src/files/job-sheet/types.ts';
 import type { Job } from '../../../../src/graph/document.ts';
 import type { Solved } from '../../../../src/graph/solution.ts';
 import { solveScheme } from '../../../../src/graph/solve.ts';
 import { emptyJob } from '../../../../src/graph/templates.ts';
 import { plainChoice, quantity, styleOf } from '../../../../src/units/index.ts';
-import { exampleJob, withScheme } from '../../../support/route-job.ts';
+import { exampleJob, runThrough, withScheme } from '../../../support/route-job.ts';
 import { twoHoods } from '../../../support/two-hoods.ts';
 
 const date = new Date('2026-11-25T12:00:00Z');
@@ -212,4 +212,13 @@ it('stops where it is called off', async () => {
   const making = jobSheetOf(job, 'wall', { date, signal: control.signal });
   control.abort(new DOMException('enough', 'AbortError'));
   await expect(making).rejects.toThrow('enough');
+});
+
+it('is the same when it is made at once', async () => {
+  expect(jobSheetNow(job, 'wall', date)).toEqual(await jobSheetOf(job, 'wall', { date }));
+});
+
+it('is not made at once of a route that would hold the page for seconds', () => {
+  const long = runThrough(Array.from({ length: 700 }, (_, i) => [i, 0, 2]));
+  expect(jobSheetNow(long, long.schemes[0]?.id ?? '', date)).toBeNull();
 });
