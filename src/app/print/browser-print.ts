@@ -11,7 +11,7 @@ const says = words.jobSheet.print.instead;
 /** How long the desk rests before the sheet's code is loaded, ms. */
 const restFirst = 1500;
 
-type Paper = typeof import('./paper-now.tsx');
+type LayPaper = typeof import('./paper-now.tsx').layPaper;
 
 /**
  * Gives the job sheet to a browser that prints by its own menu. It asks for the page in the very moment and waits
@@ -19,12 +19,12 @@ type Paper = typeof import('./paper-now.tsx');
  * too long, one page says what to do.
  */
 export function followBrowserPrint(app: App): void {
-  let paper: Paper | null = null;
+  let layPaper: LayPaper | null = null;
   let takeAway: (() => void) | null = null;
   whenIdle(() => {
     void loaded().then(
       (code) => {
-        paper = code;
+        layPaper = code;
       },
       () => {
         // Without it the page says what to do.
@@ -35,7 +35,7 @@ export function followBrowserPrint(app: App): void {
   window.addEventListener('beforeprint', () => {
     const desk = takeDeskNext();
     takeAway?.();
-    takeAway = desk || printsItself(app.ui.getState()) ? null : lay(app, paper);
+    takeAway = desk || printsItself(app.ui.getState()) ? null : lay(app, layPaper);
   });
   window.addEventListener('afterprint', () => {
     takeAway?.();
@@ -43,19 +43,19 @@ export function followBrowserPrint(app: App): void {
   });
 }
 
-async function loaded(): Promise<Paper> {
-  const code = await import('./paper-now.tsx');
-  await code.loadLetters();
-  return code;
+async function loaded(): Promise<LayPaper> {
+  const { layPaper, loadLetters } = await import('./paper-now.tsx');
+  await loadLetters();
+  return layPaper;
 }
 
 /** Puts what is printed beside the desk, which is not printed then; the returned function takes it away. */
-function lay(app: App, paper: Paper | null): () => void {
+function lay(app: App, layPaper: LayPaper | null): () => void {
   const place = document.createElement('div');
   place.className = 'paper-alone';
   document.body.append(place);
-  const clear = paper?.layPaper(app, place);
-  if (!clear) place.append(instead(paper ? says.long : says.early));
+  const clear = layPaper?.(app, place);
+  if (!clear) place.append(instead(layPaper ? says.long : says.early));
   return () => {
     clear?.();
     place.remove();
