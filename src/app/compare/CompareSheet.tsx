@@ -2,14 +2,13 @@ import { type CSSProperties, useMemo } from 'react';
 import type { Comparison } from '../../advice/compare/compare.ts';
 import type { SchemeGoal } from '../../advice/compare/standing.ts';
 import { pricesAreInvented } from '../../advice/cost/price.ts';
-import { RouteDrawing } from '../../canvas/route-svg.tsx';
-import { sheetTitles } from '../../drawing/view.ts';
 import { formatFlow } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { Icon } from '../icons.tsx';
 import { BudgetBar, BudgetFigures, BudgetPatterns } from './BudgetBar.tsx';
 import { WhatWouldWin } from './Catching.tsx';
+import { Drawings } from './Drawings.tsx';
 import { shownSheets } from './drawings.ts';
 
 const says = words.compare.sheet;
@@ -39,6 +38,35 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
       <p className="compare-title">
         <strong>{job.title}</strong> {says.at(speed, formatFlow(need, units))}
       </p>
+      <div className="compare-verdict">
+        <h2>{winner ? says.winner(winner.name) : says.noWinner}</h2>
+        {recommendation.danger && (
+          <p className="caution compare-danger">
+            <Icon name="caution" size={15} />
+            {recommendation.danger}
+          </p>
+        )}
+        <ul>
+          {recommendation.because.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+        {winner && (
+          <div>
+            <h3>{says.another}</h3>
+            {losers.map((loser) => (
+              <WhatWouldWin
+                key={loser.id}
+                loser={loser}
+                winner={winner}
+                speed={index}
+                speedName={speed}
+                goal={goal}
+              />
+            ))}
+          </div>
+        )}
+      </div>
       <BudgetPatterns />
       <table className="compare-table">
         <thead>
@@ -57,26 +85,17 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
           </tr>
         </thead>
         <tbody>
-          {sheets.map(({ sheet, bounds }) => (
-            <tr key={sheet}>
-              <th scope="row">
-                {sheetTitles[sheet].name}
-                <small>{sheetTitles[sheet].looking}</small>
-              </th>
-              {schemes.map(({ id, name, solution }) => (
-                <td key={id}>
-                  <RouteDrawing
-                    className="compare-drawing"
-                    job={job}
-                    route={solution.route}
-                    sheet={sheet}
-                    bounds={bounds}
-                    label={`${name}, ${sheetTitles[sheet].name.toLowerCase()}`}
-                  />
-                </td>
-              ))}
-            </tr>
-          ))}
+          <tr className="compare-drawn">
+            <th scope="row">
+              {says.drawn}
+              <small>{says.oneScale}</small>
+            </th>
+            {schemes.map(({ id, name, solution }) => (
+              <td key={id}>
+                <Drawings name={name} job={job} route={solution.route} sheets={sheets} units={units} />
+              </td>
+            ))}
+          </tr>
           {rows.map((row) => (
             <tr key={row.id} data-differs={row.differs || undefined}>
               <th scope="row">{row.title}</th>
@@ -86,7 +105,13 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
                     {cell.best && <Icon name="tick" size={13} />}
                     {cell.best && <span className="unseen">{says.best} </span>}
                     {cell.text}
-                    {cell.short && <span className="compare-short">{shortWord(row.id)}</span>}
+                    {cell.short && (
+                      <span className="compare-short">
+                        {row.id === 'house'
+                          ? says.beyondLimit
+                          : says.below(formatFlow(schemes[i]?.need ?? need, units))}
+                      </span>
+                    )}
                   </span>
                   {cell.note && <small>{cell.note}</small>}
                 </td>
@@ -127,37 +152,6 @@ export function CompareSheet({ comparison, goal }: { comparison: Comparison; goa
           </tr>
         </tbody>
       </table>
-      <div className="compare-verdict">
-        <div>
-          <h2>{winner ? says.winner(winner.name) : says.noWinner}</h2>
-          {recommendation.danger && (
-            <p className="caution compare-danger">
-              <Icon name="caution" size={15} />
-              {recommendation.danger}
-            </p>
-          )}
-          <ul>
-            {recommendation.because.map((words) => (
-              <li key={words}>{words}</li>
-            ))}
-          </ul>
-        </div>
-        {winner && (
-          <div>
-            <h2>{says.another}</h2>
-            {losers.map((loser) => (
-              <WhatWouldWin
-                key={loser.id}
-                loser={loser}
-                winner={winner}
-                speed={index}
-                speedName={speed}
-                goal={goal}
-              />
-            ))}
-          </div>
-        )}
-      </div>
       <p className="compare-foot">
         <span className="on-paper">{says.cutShort} </span>
         {says.foot(pricesAreInvented)}
@@ -176,7 +170,3 @@ const usualRows = 16;
 
 /** Findings that are told in full. */
 const told = 3;
-
-function shortWord(row: string): string {
-  return ` ${row === 'house' ? says.beyondLimit : says.short}`;
-}

@@ -11,12 +11,14 @@ export const catching = {
 };
 
 export const sheet = {
-  short: 'short',
+  below: (need: string) => `below ${need}`,
   beyondLimit: 'beyond the limit',
   label: 'Comparison',
   at: (speed: string, flow: string) => `at ${speed}; the cooktop asks for ${flow}.`,
   recommended: 'recommended',
   best: 'best:',
+  drawn: 'Drawn',
+  oneScale: 'every scheme at the same scale',
   pressure: 'Where the pressure goes',
   findings: 'Findings',
   more: (findings: number) => `and ${findings} more on the desk`,
