@@ -1,15 +1,10 @@
 import { DxfWriter, point3d, TextHorizontalAlignment, TextVerticalAlignment, Units } from '@tarikjabiri/dxf';
-import {
-  dimensionLines,
-  type LayerId,
-  type Mark,
-  type SheetDrawing,
-  type TextMark,
-} from '../../drawing/marks.ts';
+import type { LayerId, Mark, SheetDrawing, TextMark } from '../../drawing/marks.ts';
 import type { Stroke } from '../../drawing/stroke.ts';
 import type { Route } from '../../graph/route.ts';
 import type { SheetPoint } from '../../graph/sheet.ts';
 import { dxfText } from './drawing-text.ts';
+import { brokenLines, type DxfFile, dimensioning } from './dxf-dimension.ts';
 
 export interface DxfQuery {
   readonly drawings: readonly SheetDrawing[];
@@ -56,12 +51,16 @@ const capitals = 0.73;
 /** Room between views in one file, mm of the building. */
 const apart = 2000;
 
-type Space = Pick<DxfWriter, 'addArc' | 'addCircle' | 'addLWPolyline' | 'addLine' | 'addText'>;
+type Space = Pick<
+  DxfWriter,
+  'addArc' | 'addCircle' | 'addLinearDim' | 'addLWPolyline' | 'addLine' | 'addText'
+>;
 
 /**
  * Drawings as one DXF file in millimetres, model space 1 : 1, on layers by trade meaning. A single sheet keeps its
  * own coordinates; of several each is a block inserted beside the others, with its coordinates kept inside. Arcs
- * are arcs. Fills are left out. The run in space is its legs from node to node, in the coordinates of the house.
+ * are arcs, dimensions are dimensions. Fills are left out. The run in space is its legs from node to node, in the
+ * coordinates of the house.
  */
 export function dxfFile({ drawings, space }: DxfQuery): string {
   const dxf = new DxfWriter();
@@ -77,11 +76,12 @@ export function dxfFile({ drawings, space }: DxfQuery): string {
         parts.map((mm) => mm * scale),
       );
   for (const { name, colour, line } of Object.values(layers)) dxf.addLayer(name, colour, line);
+  const file = dimensioning(dxf, scale, capitals);
   const alone = drawings.length + (space ? 1 : 0) === 1;
   let left = 0;
   for (const drawing of drawings) {
     const target = alone ? dxf : dxf.addBlock(blockNames[drawing.sheet]);
-    drawSheet(target, drawing);
+    drawSheet(target, drawing, file);
     if (alone) continue;
     const { minU, maxU, minV } = drawing.bounds;
     dxf.addInsert(blockNames[drawing.sheet], point3d(left - minU * 1000, -minV * 1000, 0));
@@ -103,24 +103,35 @@ const blockNames = {
   space: 'RUN-3D',
 } as const;
 
-function drawSheet(to: Space, drawing: SheetDrawing): void {
+function drawSheet(to: Space, drawing: SheetDrawing, file: DxfFile): void {
   for (const { id, marks } of drawing.layers) {
     if (id === 'fill') continue;
     const { name } = layers[id];
-    for (const mark of marks) drawMark(to, mark, name, drawing.scale);
+    for (const mark of marks) drawMark(to, mark, name, drawing.scale, file);
   }
 }
 
-function drawMark(to: Space, mark: Mark, layerName: string, scale: number): void {
+function drawMark(to: Space, mark: Mark, layerName: string, scale: number, file: DxfFile): void {
   if (mark.kind === 'fill') return;
   if (mark.kind === 'text') drawText(to, mark, layerName, scale);
   else if (mark.kind === 'line') {
     const dashed = mark.pen.dash !== undefined && layerName !== layers.centre.name;
     for (const stroke of mark.strokes) drawStroke(to, stroke, layerName, dashed ? 'DASHED' : undefined);
   } else {
-    const { thin, slashes } = dimensionLines(mark, scale);
-    for (const stroke of [...thin, ...slashes]) drawStroke(to, stroke, layerName, undefined);
-    drawText(to, mark.text, layerName, scale);
+    const [from, till] = mark.line;
+    const picture = file.addPicture();
+    for (const stroke of brokenLines(mark, scale)) drawStroke(picture, stroke, layerName, undefined);
+    drawText(picture, mark.text, layerName, scale);
+    to.addLinearDim(at(mark.feet[0]), at(mark.feet[1]), {
+      layerName,
+      blockName: picture.name,
+      styleName: 'Standard',
+      definitionPoint: at(till),
+      middlePoint: at(mark.text.at),
+      angle: degrees(Math.atan2(till.v - from.v, till.u - from.u)) % 180,
+      ActualMeasurement: mm(Math.hypot(till.u - from.u, till.v - from.v)),
+      text: dxfText(mark.text.text),
+    });
   }
 }
 

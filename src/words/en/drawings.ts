@@ -74,7 +74,7 @@ export const dialog = {
   about: {
     svg: 'Lines in true size, in layers, for documents and for cutting and drawing programs.',
     png: 'A picture made of pixels, for letters and web pages.',
-    dxf: 'Lines at 1 : 1 in millimetres, in layers, for CAD. The scale sets the size of the letters.',
+    dxf: 'Lines and dimensions at 1 : 1 in millimetres, in layers, for CAD. The scale sets the size of the letters.',
   },
   sheet: 'Sheet',
   sheets: {

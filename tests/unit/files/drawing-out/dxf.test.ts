@@ -1,5 +1,6 @@
 import DxfParser, {
   type IArcEntity,
+  type IDimensionEntity,
   type IDxf,
   type IEntity,
   type ILineEntity,
@@ -62,7 +63,10 @@ describe('a DXF of one sheet', () => {
     const route = inferRoute(job, 's1');
     const at = (scale: number) =>
       new DxfParser().parseSync(dxfFile({ drawings: [sheetDrawing({ job, route, sheet: 'floor', scale })] }));
-    const [near, far] = [at(10)?.entities ?? [], at(100)?.entities ?? []];
+    const [near, far] = [at(10), at(100)].map((file) => [
+      ...(file?.entities ?? []),
+      ...(file?.blocks['*D1']?.entities ?? []),
+    ]) as [IEntity[], IEntity[]];
     const walls = (entities: IEntity[]) => on<ILineEntity>(entities, 'DUCT', 'LINE').map(ends);
     expect(walls(far)).toEqual(walls(near));
     const height = (entities: IEntity[]) =>
@@ -103,8 +107,50 @@ describe('a DXF of one sheet', () => {
 
   it('tells the length of every leg in words', () => {
     const { entities } = read({ ...drawn(), units: 'metric' }, ['floor']);
-    const texts = on<ITextEntity>(entities, 'DIMENSIONS', 'TEXT').map(({ text }) => text);
+    const texts = on<IDimensionEntity>(entities, 'DIMENSIONS', 'DIMENSION').map(({ text }) => text);
     expect(texts).toEqual(expect.arrayContaining(['3000 mm', '2000 mm']));
+  });
+
+  it('has the length of a leg as a dimension between its nodes', () => {
+    const { entities } = read({ ...drawn(), units: 'metric' }, ['floor']);
+    const found = on<IDimensionEntity>(entities, 'DIMENSIONS', 'DIMENSION').find(
+      ({ text }) => text === '3000 mm',
+    );
+    const { n3, n4 } = places;
+    const feet = [found?.linearOrAngularPoint1, found?.linearOrAngularPoint2];
+    expect(feet.map((at) => [at?.x, at?.y, 0])).toEqual([mm([n3[0], n3[1], 0]), mm([n4[0], n4[1], 0])]);
+    expect(found?.actualMeasurement).toBeCloseTo(3000, 5);
+    expect(found?.angle).toBeCloseTo(0, 6);
+  });
+
+  it('has for every dimension a block with its lines and its text, which no other refers to', () => {
+    const { blocks, entities } = read(drawn(), ['section-x']);
+    const dimensions = on<IDimensionEntity>(entities, 'DIMENSIONS', 'DIMENSION');
+    expect(dimensions.length).toBeGreaterThan(0);
+    expect(new Set(dimensions.map(({ block }) => block)).size).toBe(dimensions.length);
+    for (const { block, text } of dimensions) {
+      const picture = blocks[block]?.entities ?? [];
+      expect(on<ITextEntity>(picture, 'DIMENSIONS', 'TEXT').map((one) => one.text)).toEqual([text]);
+      expect(on<ILineEntity>(picture, 'DIMENSIONS', 'LINE').length).toBeGreaterThanOrEqual(3);
+    }
+  });
+
+  it('leaves room for the text in the line of a dimension', () => {
+    const { blocks, entities } = read({ ...drawn(), units: 'metric' }, ['floor']);
+    const found = on<IDimensionEntity>(entities, 'DIMENSIONS', 'DIMENSION').find(
+      ({ text }) => text === '3000 mm',
+    );
+    const [middle, height] = [found?.middleOfText.x ?? 0, found?.anchorPoint.y ?? 0];
+    const picture = on<ILineEntity>(blocks[found?.block ?? '']?.entities ?? [], 'DIMENSIONS', 'LINE');
+    const along = picture
+      .map(ends)
+      .filter((two) => two.every((end) => Math.abs((end[1] ?? 0) - height) < 1e-6));
+    const over = along.filter((two) => {
+      const [low, high] = two.map(([x]) => x ?? 0).sort((p, q) => p - q) as [number, number];
+      return low < middle && middle < high;
+    });
+    expect(along.length).toBeGreaterThanOrEqual(2);
+    expect(over).toEqual([]);
   });
 
   it('takes nothing that people typed for a code of the format, and keeps every letter', () => {
