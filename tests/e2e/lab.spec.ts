@@ -178,6 +178,25 @@ test('a lesson is walked from its first step to its end with keys alone', async 
   expect(new Set(told).size).toBe(5);
 });
 
+test('a lesson that was left is gone on with at its step, also on another day', async ({ board }) => {
+  await board.open('?example');
+  const { page } = board;
+  const lessons = async () => {
+    await openLab(board);
+    await page.getByRole('tab', { name: 'Lessons' }).click();
+  };
+  await lessons();
+  await expect(page.getByRole('button', { name: /^Begin/ })).toHaveCount(3);
+  await page.getByRole('button', { name: 'Begin “Small cap”' }).click();
+  await page.getByRole('button', { name: 'Show it without a guess' }).click();
+  await page.getByRole('button', { name: 'Next step' }).click();
+  await expect(page.getByText('step 2 of 6')).toBeVisible();
+  await board.reload();
+  await lessons();
+  await page.getByRole('button', { name: 'Go on with step 2 of “Small cap”' }).click();
+  await expect(page.getByText('step 2 of 6')).toBeVisible();
+});
+
 test('presenting sets every word in big type, and Escape leads back to the lab', async ({ board }) => {
   await board.open('?example');
   await openLab(board);

@@ -1,6 +1,7 @@
 import './lab.css';
 import './lab-turn.css';
 import './lab-pages.css';
+import './lab-lessons.css';
 import './lab-presenting.css';
 import { useMemo, useState } from 'react';
 import {

@@ -4,7 +4,7 @@ import { judgeGuess } from '../../advice/lab/guess.ts';
 import { formatTrimmed } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { Marked } from '../Marked.tsx';
-import type { GuessScale } from './text.ts';
+import { type GuessScale, shownTruth } from './text.ts';
 
 const says = words.lab.guess;
 
@@ -61,10 +61,9 @@ export function Judgement(props: {
 }) {
   const { guess, truth, before, scale } = props;
   const said = `${formatTrimmed(scale.shown(guess), 1)} ${scale.unit}`;
-  const is = `${formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} ${scale.unit}`;
   return (
     <p className="judged" role="status">
-      <Marked text={says.judged(said, is, judgeGuess(guess, truth, before).words)} />
+      <Marked text={says.judged(said, shownTruth(scale, truth), judgeGuess(guess, truth, before).words)} />
     </p>
   );
 }

@@ -10,19 +10,21 @@ import {
 import { drawnBounds } from '../../canvas/route-svg.tsx';
 import { outlineOf } from '../../drawing/outline.ts';
 import type { UnitSystem } from '../../graph/document.ts';
-import { formatFlow, formatPressure, formatTrimmed, formatVelocity } from '../../units/index.ts';
+import { formatFlow, formatPressure, formatVelocity } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
-import { Marked } from '../Marked.tsx';
-import { gained } from '../wording.ts';
 import { DuctPicture } from './DuctPicture.tsx';
 import { GuessForm, Judgement } from './Guess.tsx';
-import { guessScale, soundChange, soundText } from './text.ts';
+import { changeText, guessScale, shownTruth, soundChange, soundText } from './text.ts';
 
 const says = words.lab.lesson;
 
 interface LessonWalkProps {
   readonly lesson: Lesson;
+  /** The step to begin with. */
+  readonly from: number;
   readonly units: UnitSystem;
+  /** Told of each step that is come to, and of the end as the one after the last. */
+  readonly reach: (step: number) => void;
   readonly leave: () => void;
 }
 
@@ -30,9 +32,9 @@ interface LessonWalkProps {
 const LONGEST = 30;
 
 /** One lesson from its first step to the points to take home. */
-export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
+export function LessonWalk({ lesson, from, units, reach, leave }: LessonWalkProps) {
   const states = useMemo(() => lessonStates(lesson, units), [lesson, units]);
-  const [at, setAt] = useState(0);
+  const [at, setAt] = useState(from);
   const [answer, setAnswer] = useState<{ readonly guess: number | null } | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new step begins at its heading
@@ -45,6 +47,7 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
   const go = (to: number) => {
     setAnswer(null);
     setAt(to);
+    reach(to);
   };
   if (!step) return <LessonEnd lesson={lesson} heading={heading} again={() => go(0)} leave={leave} />;
   const before = states[at] as LessonState;
@@ -56,12 +59,12 @@ export function LessonWalk({ lesson, units, leave }: LessonWalkProps) {
         <LessonPicture lesson={lesson} states={states} shown={shown} step={step} />
         <p className="stage-note">{says.picture(lesson.job(units).title)}</p>
       </div>
-      <div className="lab-side">
+      <div className="lab-side" data-answered={answer !== null || undefined}>
         <p className="lesson-count">{says.step(lesson.title, at + 1, lesson.steps.length)}</p>
         <h3 ref={heading} tabIndex={-1}>
           {step.title}
         </h3>
-        <p>{step.text}</p>
+        <p className="lesson-told">{step.text}</p>
         {answer ? (
           <Answer step={step} guess={answer.guess} before={before} after={after} units={units} />
         ) : (
@@ -122,33 +125,30 @@ function Answer({ step, guess, before, after, units }: AnswerProps) {
       name: says.air,
       a: formatFlow(was.flow, units),
       b: formatFlow(is.flow, units),
-      change: gained(is.flow - was.flow, units),
+      change: changeText('flow', was.flow, is.flow, units),
     },
     {
       name: says.pressure,
       a: formatPressure(was.totalPressure, units),
       b: formatPressure(is.totalPressure, units),
-      change: '',
+      change: changeText('pressure', was.totalPressure, is.totalPressure, units),
     },
     {
       name: says.fastest,
       a: formatVelocity(was.fastest?.velocity ?? 0, units),
       b: formatVelocity(is.fastest?.velocity ?? 0, units),
-      change: '',
+      change: changeText('velocity', was.fastest?.velocity ?? 0, is.fastest?.velocity ?? 0, units),
     },
     { name: says.sound, a: soundText(was), b: soundText(is), change: soundChange(was, is) },
   ];
   return (
     <>
-      {guess !== null ? (
-        <Judgement guess={guess} truth={truth} before={was0} scale={scale} />
-      ) : (
-        <p className="judged" role="status">
-          <Marked
-            text={says.is(`${formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} ${scale.unit}`)}
-          />
-        </p>
-      )}
+      <p className="lesson-truth" role="status">
+        <span>{step.ask.question}</span>
+        <strong>{shownTruth(scale, truth)}</strong>
+        {was0 !== null && <small>{says.wasBefore(shownTruth(scale, was0))}</small>}
+      </p>
+      {guess !== null && <Judgement guess={guess} truth={truth} before={was0} scale={scale} />}
       <table className="lesson-table">
         <caption>{says.caption(String(is.sound.uncertainty))}</caption>
         <thead>

@@ -11,6 +11,7 @@ import { DuctPicture } from './DuctPicture.tsx';
 import { GuessFirst, LabSlider } from './Guess.tsx';
 import { Bar } from './KindsPage.tsx';
 import { useLab } from './lab-context.ts';
+import { LabFigure } from './TurnPage.tsx';
 import { guessScale } from './text.ts';
 
 const says = words.lab.run;
@@ -67,6 +68,16 @@ export function RunPage() {
           before={straight}
           scale={guessScale('flow', shown.solution.speeds[benchSpeed]?.ratedFlow ?? straight, units)}
         >
+          <dl className="lab-figures">
+            <LabFigure
+              name={words.lab.lesson.air}
+              id="flow"
+              main
+              note={count === 0 ? '' : says.against(gained(shown.outcome.flow - straight, units))}
+            >
+              {formatFlow(shown.outcome.flow, units)}
+            </LabFigure>
+          </dl>
           <dl className="run-bars">
             {runs.map(({ count: n, trial }, i) => {
               const flow = trial.outcome?.flow ?? 0;

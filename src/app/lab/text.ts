@@ -1,7 +1,7 @@
 import type { Asked } from '../../advice/lessons/lesson.ts';
 import type { UnitSystem } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
-import { formatNumber, formatRun, quantity } from '../../units/index.ts';
+import { formatNumber, formatRun, formatTrimmed, plainStyle, quantity } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 
 const says = words.lab.sound;
@@ -25,6 +25,21 @@ export function soundChange(before: Solved | null, after: Solved | null): string
   return says.change(`${change < 0 ? '−' : '+'}${formatNumber(Math.abs(change), 1)}`);
 }
 
+/**
+ * The change between two figures that stand beside it, with its sign. It is that of the figures as they are
+ * shown: a reader who subtracts them finds the same.
+ */
+export function changeText(
+  kind: 'flow' | 'pressure' | 'velocity',
+  before: number,
+  after: number,
+  units: UnitSystem,
+): string {
+  const shown = (si: number) => Number(quantity(kind, si, units, plainStyle).figure);
+  const change = (shown(after) - shown(before)) / quantity(kind, 1, units).value;
+  return `${change < 0 ? '−' : '+'}${quantity(kind, Math.abs(change), units).text}`;
+}
+
 /** How a figure is guessed: on a scale of the units shown. */
 export interface GuessScale {
   readonly unit: string;
@@ -34,6 +49,11 @@ export interface GuessScale {
   /** From SI to the units shown, and back. */
   readonly shown: (si: number) => number;
   readonly si: (shown: number) => number;
+}
+
+/** What is true, on the scale of the guess. */
+export function shownTruth(scale: GuessScale, truth: number): string {
+  return `${formatTrimmed(scale.shown(truth), scale.step < 1 ? 1 : 0)} ${scale.unit}`;
 }
 
 const ranges = { flow: 'flow', velocity: 'velocity', equivalentLength: 'run' } as const;

@@ -54,7 +54,7 @@ export const lesson = {
   pressure: 'The fan works against',
   fastest: 'Fastest air',
   sound: 'Sound at the cook',
-  is: (value: string) => `It is ${strong(value)}.`,
+  wasBefore: (value: string) => `${value} before`,
   caption: (uncertainty: string) => `At the highest speed; the sound is an estimate, ±${uncertainty} dB`,
   before: 'Before',
   now: 'Now',
@@ -68,8 +68,18 @@ export const lesson = {
 };
 
 export const lessons = {
-  lead: 'Three lessons on invented runs. Each step asks for a guess, makes a change, and solves what it does. Nothing of what is guessed is kept.',
+  lead: 'Three lessons on invented runs, drawn at one scale. Each step asks for a guess, makes a change, and solves what it does. This browser remembers the step where a lesson was left, and nothing of what was guessed.',
   begin: (lesson: string) => `Begin “${lesson}”`,
+  goOn: (step: number, lesson: string) => `Go on with step ${step} of “${lesson}”`,
+  length: (steps: string, minutes: number) => `${steps}, about ${minutes} minutes with some talk.`,
+  taken: 'Taken to its end.',
+  foretold: 'What the apprentice foretells',
+  comesOut: 'What comes out',
+  withheld:
+    'Air delivered, the pressure that the fan works against, the fastest air and the sound, before and after each change. The figures stand here once the lesson was taken, so that no guess is spoilt.',
+  first: 'Air at first',
+  worst: 'At its worst',
+  last: 'At the end',
 };
 
 export const turn = {
@@ -100,6 +110,7 @@ export const run = {
   bends: 'Bends on the run',
   question: (flow: string, bends: string) => `Straight, ${flow} get out. How much with ${bends}?`,
   straight: 'Straight',
+  against: (change: string) => `${change} against the straight run`,
   alone:
     'Each bend is counted as if it stood alone. Bends closer than a few diameters disturb one another, and may cost more or less than this sum.',
 };
