@@ -1,6 +1,6 @@
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { words } from '../words/index.ts';
 import { useApp, useUi } from './context.ts';
+import { DialogBox, DialogFoot, DialogScroll } from './DialogBox.tsx';
 import { ShortcutGroups } from './ShortcutGroups.tsx';
 
 const says = words.shell.shortcuts;
@@ -11,21 +11,11 @@ export default function ShortcutsDialog() {
   const open = useUi((state) => state.shortcuts);
   const close = () => ui.setState({ shortcuts: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal wide">
-        <Dialog className="dialog">
-          <Heading slot="title">{says.heading}</Heading>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-          <section className="shortcut-list" aria-label={says.list} tabIndex={0}>
-            <ShortcutGroups />
-          </section>
-          <div className="dialog-buttons">
-            <Button className="button primary" autoFocus onPress={close}>
-              {words.shell.dialog.close}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox width="wide" title={says.heading} isOpen={open} onClose={close}>
+      <DialogScroll label={says.list} className="shortcut-list">
+        <ShortcutGroups />
+      </DialogScroll>
+      <DialogFoot onLeave={close} />
+    </DialogBox>
   );
 }

@@ -371,6 +371,7 @@ for (const [name, role, close] of [
   ['Parts and prices', 'dialog', null],
   ['Rules and limits', 'dialog', null],
   ['Job sheet (PDF)', 'dialog', null],
+  ['Open a share link', 'dialog', null],
   ['Bend lab', 'dialog', null],
   ['Jobs', 'dialog', null],
   ['Find a fault', 'complementary', 'Close'],

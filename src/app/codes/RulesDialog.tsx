@@ -1,5 +1,5 @@
 import './codes.css';
-import { Button, Checkbox, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Checkbox } from 'react-aria-components';
 import { limitWords } from '../../advice/codes/check.ts';
 import { sourceWords } from '../../graph/derive/text.ts';
 import { resetRules, setRule } from '../../graph/edits/index.ts';
@@ -8,6 +8,7 @@ import { type Parsed, parseFlow, parseLength, parseVelocity, type System } from 
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
+import { DialogBox, DialogFoot, DialogScroll } from '../DialogBox.tsx';
 import { readPlain } from '../kitchen/reading.ts';
 
 const says = words.codes.rules;
@@ -19,32 +20,23 @@ export default function RulesDialog() {
   const profile = useBoard((state) => state.job.profile);
   const close = () => ui.setState({ rules: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal wide">
-        <Dialog className="dialog">
-          <Heading slot="title">{says.heading}</Heading>
-          <p className="hint">{says.hint}</p>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys */}
-          <section className="rule-list" aria-label={says.list} tabIndex={0}>
-            {rules.map((rule) => (
-              <Rule key={rule.id} rule={rule} />
-            ))}
-          </section>
-          <div className="dialog-buttons">
-            <Button
-              className="button"
-              isDisabled={profile === undefined}
-              onPress={() => board.dispatch(words.edits.codes.resetRules, resetRules)}
-            >
-              {says.resetAll}
-            </Button>
-            <Button className="button primary" onPress={close}>
-              {words.shell.dialog.close}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox width="wide" title={says.heading} isOpen={open} onClose={close}>
+      <p className="dialog-lead">{says.hint}</p>
+      <DialogScroll label={says.list} className="rule-list">
+        {rules.map((rule) => (
+          <Rule key={rule.id} rule={rule} />
+        ))}
+      </DialogScroll>
+      <DialogFoot onLeave={close}>
+        <Button
+          className="button"
+          isDisabled={profile === undefined}
+          onPress={() => board.dispatch(words.edits.codes.resetRules, resetRules)}
+        >
+          {says.resetAll}
+        </Button>
+      </DialogFoot>
+    </DialogBox>
   );
 }
 

@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react';
-import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { pictureSize } from '../../files/drawing-out/png.ts';
 import { formatTrimmed } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { DialogBox } from '../DialogBox.tsx';
 import { SavingFoot } from '../saving/SavingFoot.tsx';
 import { boardFor, drawingFile, kindOf, type Wishes } from './make.ts';
 import { Preview } from './Preview.tsx';
@@ -18,14 +18,9 @@ export default function DrawingDialog() {
   const open = useUi((state) => state.drawing);
   const close = () => ui.setState({ drawing: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal drawing-modal">
-        <Dialog className="dialog">
-          <Heading slot="title">{says.title}</Heading>
-          <Choosing onClose={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox width="widest" title={says.title} isOpen={open} onClose={close}>
+      <Choosing onClose={close} />
+    </DialogBox>
   );
 }
 

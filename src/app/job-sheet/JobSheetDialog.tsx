@@ -1,21 +1,10 @@
 import { useState } from 'react';
-import {
-  Checkbox,
-  CheckboxGroup,
-  Dialog,
-  Heading,
-  Input,
-  Label,
-  Modal,
-  ModalOverlay,
-  Radio,
-  RadioGroup,
-  TextField,
-} from 'react-aria-components';
+import { Checkbox, CheckboxGroup, Input, Label, Radio, RadioGroup, TextField } from 'react-aria-components';
 import type { Paper } from '../../files/job-sheet/pdf/job-sheet-pdf.ts';
 import type { SectionId } from '../../files/job-sheet/types.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { DialogBox } from '../DialogBox.tsx';
 import { SavingFoot } from '../saving/SavingFoot.tsx';
 import { allParts, fieldOf, fixedParts, kindOfSheet, type SheetWishes, sheetFile } from './make.ts';
 import './job-sheet.css';
@@ -28,14 +17,9 @@ export default function JobSheetDialog() {
   const open = useUi((state) => state.jobSheet);
   const close = () => ui.setState({ jobSheet: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal sheet-modal">
-        <Dialog className="dialog">
-          <Heading slot="title">{says.title}</Heading>
-          <Choosing onClose={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox width="medium" title={says.title} isOpen={open} onClose={close}>
+      <Choosing onClose={close} />
+    </DialogBox>
   );
 }
 

@@ -94,7 +94,6 @@ export function JobList({ cards, search, close, deleted = false }: JobListProps)
           label={says.nameOf}
           value={renaming.title}
           take={says.take}
-          cancel={says.cancel}
           onTake={(name) => void jobs.rename(renaming.id, name)}
           onClose={() => setRenaming(null)}
         />

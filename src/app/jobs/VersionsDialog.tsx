@@ -1,22 +1,19 @@
 import { useEffect, useMemo, useState } from 'react';
 import {
   Button,
-  Dialog,
   Form,
-  Heading,
   Input,
   Label,
   Menu,
   MenuItem,
   MenuTrigger,
-  Modal,
-  ModalOverlay,
   Popover,
   TextField,
 } from 'react-aria-components';
 import { portrayed, type SchemeSummary, type VersionCard } from '../../files/jobs/cards.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useJobs, useUi } from '../context.ts';
+import { DialogBox, DialogFoot, DialogScroll } from '../DialogBox.tsx';
 import { Icon } from '../icons.tsx';
 import { NameDialog } from './NameDialog.tsx';
 import { SketchPicture } from './SketchPicture.tsx';
@@ -29,15 +26,17 @@ const says = words.jobs.versions;
 export default function VersionsDialog() {
   const { ui } = useApp();
   const open = useUi((state) => state.versions);
+  const title = useBoard((state) => state.job.title.trim());
   const close = () => ui.setState({ versions: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal versions-modal">
-        <Dialog className="dialog">
-          <Content close={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox
+      width="wide"
+      title={says.title(title === '' ? words.jobs.untitled : title)}
+      isOpen={open}
+      onClose={close}
+    >
+      <Content close={close} />
+    </DialogBox>
   );
 }
 
@@ -50,11 +49,9 @@ function Content({ close }: { close: () => void }) {
   const now = useMemo(() => portrayed(job, board.solutionOf), [job, board]);
   useEffect(() => void jobs.load(), [jobs]);
   const unnamed = list.filter(({ reason }) => reason !== 'named');
-  const title = job.title.trim() === '' ? words.jobs.untitled : job.title;
   return (
     <>
-      <Heading slot="title">{says.title(title)}</Heading>
-      <p className="jobs-lead">{says.lead}</p>
+      <p className="dialog-lead">{says.lead}</p>
       <div className="version version-now">
         <SketchPicture sketch={now.sketch} summary={now.summary} />
         <div>
@@ -69,8 +66,7 @@ function Content({ close }: { close: () => void }) {
           <p>{says.none.text}</p>
         </div>
       ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys
-        <section className="versions-scroll" aria-label={says.list} tabIndex={0}>
+        <DialogScroll label={says.list}>
           <ol className="versions">
             {list.map((version) => (
               <Version
@@ -82,28 +78,21 @@ function Content({ close }: { close: () => void }) {
               />
             ))}
           </ol>
-        </section>
+        </DialogScroll>
       )}
-      <div className="dialog-buttons">
+      <DialogFoot onLeave={close}>
         {unnamed.length > 1 && (
-          <Button
-            className="button versions-thin"
-            onPress={() => void jobs.dropVersions(unnamed.map(({ id }) => id))}
-          >
+          <Button className="button" onPress={() => void jobs.dropVersions(unnamed.map(({ id }) => id))}>
             {says.thin}
           </Button>
         )}
-        <Button className="button primary" autoFocus onPress={close}>
-          {says.close}
-        </Button>
-      </div>
+      </DialogFoot>
       {naming && (
         <NameDialog
           title={says.newName}
           label={says.newName}
           value={naming.reason === 'named' ? naming.name : ''}
           take={says.take}
-          cancel={says.cancel}
           onTake={(name) => void jobs.renameVersion(naming.id, name)}
           onClose={() => setNaming(null)}
         />

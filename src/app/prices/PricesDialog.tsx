@@ -1,4 +1,3 @@
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { type CostLine, costOf, currency, formatMoney, pricesAreInvented } from '../../advice/cost/price.ts';
 import { amountOf, unitOfPart } from '../../advice/parts/amount.ts';
 import { type Part, partWords } from '../../advice/parts.ts';
@@ -13,6 +12,7 @@ import {
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
+import { DialogBox, DialogFoot, DialogScroll } from '../DialogBox.tsx';
 import { Icon } from '../icons.tsx';
 import { readPlain, within } from '../kitchen/reading.ts';
 import './prices.css';
@@ -25,18 +25,10 @@ export default function PricesDialog() {
   const open = useUi((state) => state.prices);
   const close = () => ui.setState({ prices: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal prices-modal">
-        <Dialog className="dialog">
-          <PriceList />
-          <div className="dialog-buttons">
-            <Button className="button primary" autoFocus onPress={close}>
-              {words.shell.dialog.close}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox width="wide" title={says.heading} isOpen={open} onClose={close}>
+      <PriceList />
+      <DialogFoot onLeave={close} />
+    </DialogBox>
   );
 }
 
@@ -48,19 +40,15 @@ function PriceList() {
   const name = job.schemes.find(({ id }) => id === schemeId)?.name ?? '';
   if (lines.length === 0)
     return (
-      <>
-        <Heading slot="title">{says.heading}</Heading>
-        <div className="prices-empty">
-          <h3>{says.empty.heading}</h3>
-          <p>{says.empty.lead(name)}</p>
-          <p>{pricesAreInvented}</p>
-        </div>
-      </>
+      <div className="prices-empty">
+        <h3>{says.empty.heading}</h3>
+        <p>{says.empty.lead(name)}</p>
+        <p>{pricesAreInvented}</p>
+      </div>
     );
   return (
     <>
-      <Heading slot="title">{says.heading}</Heading>
-      <p className="prices-lead">{says.lead(name, pricesAreInvented)}</p>
+      <p className="dialog-lead">{says.lead(name, pricesAreInvented)}</p>
       <PriceTable lines={lines} total={total} unpriced={unpriced} units={units} />
     </>
   );
@@ -76,8 +64,7 @@ interface PriceTableProps {
 
 function PriceTable({ lines, total, unpriced, units }: PriceTableProps) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keys
-    <section className="prices-scroll" aria-label={says.parts} tabIndex={0}>
+    <DialogScroll label={says.parts}>
       <table className="prices">
         <thead>
           <tr>
@@ -105,7 +92,7 @@ function PriceTable({ lines, total, unpriced, units }: PriceTableProps) {
           </tr>
         </tfoot>
       </table>
-    </section>
+    </DialogScroll>
   );
 }
 

@@ -1,14 +1,11 @@
 import { useEffect, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { type SavedKind, saveFile } from '../../files/save-file.ts';
 import { formatPercent } from '../../units/index.ts';
-import { words } from '../../words/index.ts';
 import { useApp } from '../context.ts';
+import { DialogFoot } from '../DialogBox.tsx';
 import type { Notice } from '../ui.ts';
 import type { Progress } from './progress.ts';
-import './saving.css';
 
-const { cancel, close } = words.shell.dialog;
 /** Steps in which progress is told: a screen reader says each. */
 const STEPS = 20;
 
@@ -58,30 +55,14 @@ export function SavingFoot({ save, isDisabled, hint, kind, make, says, onClose }
     }
   };
 
+  const working = share !== null;
   return (
-    <div className="saving-foot">
-      <p className="saving-progress" role="status">
-        {share === null ? hint : says.working(formatPercent(Math.round(share * STEPS) / STEPS))}
-      </p>
-      <div className="dialog-buttons">
-        {share === null ? (
-          <Button className="button" onPress={onClose}>
-            {close}
-          </Button>
-        ) : (
-          <Button className="button" onPress={() => work.current?.abort()}>
-            {cancel}
-          </Button>
-        )}
-        <Button
-          className="button primary"
-          autoFocus
-          isDisabled={isDisabled || share !== null}
-          onPress={() => void begin()}
-        >
-          {save}
-        </Button>
-      </div>
-    </div>
+    <DialogFoot
+      leave={working ? 'cancel' : 'close'}
+      onLeave={working ? () => work.current?.abort() : onClose}
+      main={{ label: save, isDisabled: isDisabled || working, onPress: () => void begin() }}
+    >
+      <p role="status">{working ? says.working(formatPercent(Math.round(share * STEPS) / STEPS)) : hint}</p>
+    </DialogFoot>
   );
 }

@@ -1,14 +1,5 @@
 import './settings.css';
-import {
-  Button,
-  Dialog,
-  Heading,
-  Label,
-  Modal,
-  ModalOverlay,
-  Radio,
-  RadioGroup,
-} from 'react-aria-components';
+import { Label, Radio, RadioGroup } from 'react-aria-components';
 import {
   formatFlow,
   formatLength,
@@ -21,6 +12,7 @@ import {
 } from '../../units/index.ts';
 import { language, words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { DialogBox, DialogFoot } from '../DialogBox.tsx';
 import { Choice } from '../kitchen/fields.tsx';
 import { browserLocale, chooseFigures } from './figures.ts';
 
@@ -32,31 +24,22 @@ export default function SettingsDialog() {
   const open = useUi((state) => state.settings);
   const close = () => ui.setState({ settings: false });
   return (
-    <ModalOverlay className="overlay" isOpen={open} isDismissable onOpenChange={(next) => !next && close()}>
-      <Modal className="modal">
-        <Dialog className="dialog settings">
-          <Heading slot="title">{says.heading}</Heading>
-          <section aria-label={says.job.heading}>
-            <h3>{says.job.heading}</h3>
-            <Units />
-            <p className="hint">{says.job.note}</p>
-          </section>
-          <section aria-label={says.reader.heading}>
-            <h3>{says.reader.heading}</h3>
-            <Figures />
-            <p className="hint">{says.reader.note}</p>
-          </section>
-          <section aria-label={says.theme.label}>
-            <Theme />
-          </section>
-          <div className="dialog-buttons">
-            <Button className="button primary" autoFocus onPress={close}>
-              {words.shell.dialog.close}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <DialogBox className="settings" title={says.heading} isOpen={open} onClose={close}>
+      <section aria-label={says.job.heading}>
+        <h3>{says.job.heading}</h3>
+        <Units />
+        <p className="hint">{says.job.note}</p>
+      </section>
+      <section aria-label={says.reader.heading}>
+        <h3>{says.reader.heading}</h3>
+        <Figures />
+        <p className="hint">{says.reader.note}</p>
+      </section>
+      <section aria-label={says.theme.label}>
+        <Theme />
+      </section>
+      <DialogFoot onLeave={close} />
+    </DialogBox>
   );
 }
 

@@ -1,24 +1,13 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
-import {
-  Button,
-  Checkbox,
-  Dialog,
-  FieldError,
-  Heading,
-  Input,
-  Label,
-  Modal,
-  ModalOverlay,
-  TextField,
-} from 'react-aria-components';
+import { Checkbox, FieldError, Form, Input, Label, TextField } from 'react-aria-components';
 import { longestLink, longLink, shareFragment } from '../../files/share.ts';
 import { formatLarge } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { DialogBox, DialogFoot } from '../DialogBox.tsx';
 import { Icon } from '../icons.tsx';
 import { capitalized } from '../wording.ts';
 import { openShared } from './arrive.ts';
-import './share.css';
 
 const says = words.share;
 
@@ -28,18 +17,13 @@ export default function ShareDialog() {
   const what = useUi((state) => state.sharing);
   const close = () => ui.setState({ sharing: null });
   return (
-    <ModalOverlay
-      className="overlay"
+    <DialogBox
+      title={what === 'open' ? says.open.title : says.dialog.title}
       isOpen={what !== null}
-      isDismissable
-      onOpenChange={(open) => !open && close()}
+      onClose={close}
     >
-      <Modal className="modal share">
-        <Dialog className="dialog">
-          {what === 'open' ? <Taking close={close} /> : <Giving close={close} />}
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+      {what === 'open' ? <Taking close={close} /> : <Giving close={close} />}
+    </DialogBox>
   );
 }
 
@@ -66,8 +50,7 @@ function Giving({ close }: { close: () => void }) {
   };
   return (
     <>
-      <Heading slot="title">{says.dialog.title}</Heading>
-      <p>{says.dialog.explains}</p>
+      <p className="dialog-lead">{says.dialog.explains}</p>
       <TextField className="field" value={link} isReadOnly>
         <Label>{says.dialog.field}</Label>
         <Input ref={field} spellCheck={false} onFocus={(event) => event.currentTarget.select()} />
@@ -92,17 +75,13 @@ function Giving({ close }: { close: () => void }) {
         </>
       )}
       {local.test(hostname) && <p className="hint">{says.dialog.local(host)}</p>}
-      <div className="dialog-buttons">
-        {copied && (
-          <span className="share-said">{copied === 'yes' ? says.dialog.copied : says.dialog.notCopied}</span>
-        )}
-        <Button className="button" onPress={close}>
-          {says.dialog.close}
-        </Button>
-        <Button className="button primary" autoFocus onPress={() => void copy()}>
-          {says.dialog.copy}
-        </Button>
-      </div>
+      <DialogFoot
+        onLeave={close}
+        leave="close"
+        main={{ label: says.dialog.copy, onPress: () => void copy() }}
+      >
+        {copied && <p>{copied === 'yes' ? says.dialog.copied : says.dialog.notCopied}</p>}
+      </DialogFoot>
     </>
   );
 }
@@ -142,9 +121,14 @@ function Taking({ close }: { close: () => void }) {
     else setReasons(read.problems.map(({ path, message }) => (path ? `${path}: ${message}` : message)));
   };
   return (
-    <>
-      <Heading slot="title">{says.open.title}</Heading>
-      <p>{says.open.explains}</p>
+    <Form
+      className="dialog-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void open();
+      }}
+    >
+      <p className="dialog-lead">{says.open.explains}</p>
       <TextField
         className="field"
         autoFocus
@@ -154,7 +138,6 @@ function Taking({ close }: { close: () => void }) {
           setAddress(next);
           setReasons([]);
         }}
-        onKeyDown={(event) => event.key === 'Enter' && void open()}
       >
         <Label>{says.open.field}</Label>
         <Input spellCheck={false} autoComplete="off" placeholder="…#job=1." />
@@ -164,14 +147,11 @@ function Taking({ close }: { close: () => void }) {
           ))}
         </FieldError>
       </TextField>
-      <div className="dialog-buttons">
-        <Button className="button" onPress={close}>
-          {says.open.cancel}
-        </Button>
-        <Button className="button primary" isDisabled={address.trim() === ''} onPress={() => void open()}>
-          {says.open.open}
-        </Button>
-      </div>
-    </>
+      <DialogFoot
+        onLeave={close}
+        focus="field"
+        main={{ label: says.open.open, isDisabled: address.trim() === '' }}
+      />
+    </Form>
   );
 }

@@ -1,21 +1,11 @@
 import { useState } from 'react';
-import {
-  Button,
-  Checkbox,
-  Dialog,
-  Heading,
-  Label,
-  Modal,
-  ModalOverlay,
-  ProgressBar,
-  Radio,
-  RadioGroup,
-} from 'react-aria-components';
+import { Checkbox, Label, ProgressBar, Radio, RadioGroup } from 'react-aria-components';
 import type { Picture, PictureMeasure } from '../../files/underlay/picture.ts';
 import type { SheetId } from '../../graph/sheet.ts';
 import { formatLength } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUnderlays } from '../context.ts';
+import { DialogBox, DialogFoot } from '../DialogBox.tsx';
 import type { Stage } from './desk.ts';
 import { OpacitySlider } from './OpacitySlider.tsx';
 import { PageChooser } from './PageChooser.tsx';
@@ -29,35 +19,33 @@ export default function PlaceDialog() {
   const { underlays } = useApp();
   const { stage } = useUnderlays();
   return (
-    <ModalOverlay
-      className="overlay"
+    <DialogBox
+      className="place-underlay"
+      title={headingOf(stage)}
       isOpen={stage.stage !== 'idle'}
-      onOpenChange={(open) => !open && underlays.cancel()}
+      isDismissable={false}
+      onClose={underlays.cancel}
     >
-      <Modal className="modal">
-        <Dialog className="dialog place-underlay">
-          {stage.stage === 'reading' && <Reading name={stage.name} what={stage.what} />}
-          {stage.stage === 'choosing' && <Choices key={stage.source.name} {...stage} />}
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+      {stage.stage === 'reading' && <Reading what={stage.what} />}
+      {stage.stage === 'choosing' && <Choices key={stage.source.name} {...stage} />}
+    </DialogBox>
   );
 }
 
-function Reading({ name, what }: { name: string; what: string }) {
+function headingOf(stage: Stage): string {
+  if (stage.stage === 'reading') return stage.name;
+  return stage.stage === 'choosing' ? says.heading(stage.source.name) : '';
+}
+
+function Reading({ what }: { what: string }) {
   const { underlays } = useApp();
   return (
     <>
-      <Heading slot="title">{name}</Heading>
       <ProgressBar isIndeterminate className="progress" aria-label={what}>
         <span className="progress-bar" />
         <span>{what}</span>
       </ProgressBar>
-      <div className="dialog-buttons">
-        <Button className="button" autoFocus onPress={underlays.cancel}>
-          {words.shell.dialog.cancel}
-        </Button>
-      </div>
+      <DialogFoot onLeave={underlays.cancel} leave="cancel" />
     </>
   );
 }
@@ -76,7 +64,6 @@ function Choices({ source, picture, sheet: wanted }: Choosing) {
   const paper = source.kind === 'pdf' || picture?.measure.kind === 'paper';
   return (
     <>
-      <Heading slot="title">{says.heading(source.name)}</Heading>
       {picture && <Preview picture={picture} />}
       {source.pages > 1 && <PageChooser source={source} page={page} onChoose={setPage} />}
       <RadioGroup
@@ -98,18 +85,13 @@ function Choices({ source, picture, sheet: wanted }: Choosing) {
         <span className="tick-box" aria-hidden="true" />
         {says.lock}
       </Checkbox>
-      <div className="dialog-buttons">
-        <Button className="button" onPress={underlays.cancel}>
-          {words.shell.dialog.cancel}
-        </Button>
-        <Button
-          className="button primary"
-          autoFocus
-          onPress={() => void underlays.place({ sheet, page, ratio, opacity, locked })}
-        >
-          {says.place}
-        </Button>
-      </div>
+      <DialogFoot
+        onLeave={underlays.cancel}
+        main={{
+          label: says.place,
+          onPress: () => void underlays.place({ sheet, page, ratio, opacity, locked }),
+        }}
+      />
     </>
   );
 }

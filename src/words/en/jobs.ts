@@ -49,7 +49,6 @@ export const view = {
   changedSince: (name: string) => `Changed since ${name} was saved`,
   nameOf: 'Name of the job',
   take: 'Rename',
-  cancel: 'Cancel',
   none: {
     title: 'No other jobs yet',
     text: 'Each kitchen is a job of its own. Whatever you draw is kept here as you go, without saving. Begin one with New job or from a template, or drop job files onto this window.',
@@ -93,7 +92,6 @@ export const template = {
     name: 'Name of the template',
     route: 'With the route, the room and the notes',
     save: 'Save the template',
-    cancel: 'Cancel',
   },
   supplied: {
     wall: {
@@ -128,12 +126,10 @@ export const versions = {
   unname: 'Take the name off',
   delete: 'Delete',
   thin: 'Delete all without a name',
-  close: 'Close',
   more: (when: string) => `More for the version of ${when}`,
   list: 'Versions, newest first',
   newName: 'Name of the version',
   take: 'Take',
-  cancel: 'Cancel',
   restored: 'restore version',
   none: {
     title: 'No versions yet',

@@ -35,7 +35,6 @@ export const dialog = {
     `Include the ${plural(count, { one: 'underlay', other: `${count} underlays` })}`,
   local: (address: string) =>
     `This Gentlebend is served at ${address}, an address that means this machine alone. On another machine, open Gentlebend there and choose “Open a share link…”.`,
-  close: 'Close',
 };
 
 export const open = {
@@ -43,7 +42,6 @@ export const open = {
   explains: 'Paste a link that holds a job. It opens as a new job beside your own work.',
   field: 'Link',
   open: 'Open',
-  cancel: 'Cancel',
 };
 
 export const commands = {
