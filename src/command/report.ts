@@ -39,22 +39,36 @@ export const report = jobCommand(
     writtenBy.set(work, written);
     if (written.has(resolve(name))) return { ok: false, problems: [{ path: '', message: told.twice(name) }] };
     written.add(resolve(name));
-    const path = await work.write(name, await pdfOf(job, sheets, paper, work));
+    const { pdf, lacking } = await pdfOf(job, sheets, paper, work);
+    const path = await work.write(name, pdf);
+    const lines = [told.written(path, schemes.length)];
+    if (lacking.length > 0) lines.push(words.paper.letters.told(lacking.length, lacking.join(' ')));
     return {
       ok: true,
-      text: `${told.written(path, schemes.length)}\n`,
-      json: { paper, pdf: path, sheets },
+      text: `${lines.join('\n')}\n`,
+      json: { paper, pdf: path, lettersNotPrinted: lacking, sheets },
     };
   },
 );
 
-async function pdfOf(job: Job, sheets: readonly JobSheet[], paper: Paper, work: Work): Promise<Uint8Array> {
+async function pdfOf(
+  job: Job,
+  sheets: readonly JobSheet[],
+  paper: Paper,
+  work: Work,
+): Promise<{ pdf: Uint8Array; lacking: readonly string[] }> {
   await work.step(told.drawing);
-  const [{ jobSheetPdf }, { sheetFonts }] = await Promise.all([
+  const [{ jobSheetPdf }, { lackingLetters }, { readFont }, { sheetFonts }] = await Promise.all([
     import('../files/job-sheet/pdf/job-sheet-pdf.ts'),
+    import('../files/job-sheet/pdf/lacking.ts'),
+    import('../files/pdf/font-file.ts'),
     import('./sheet-fonts.ts'),
   ]);
-  return await jobSheetPdf(job, sheets, { paper, fonts: await sheetFonts() });
+  const fonts = await sheetFonts();
+  return {
+    pdf: await jobSheetPdf(job, sheets, { paper, fonts }),
+    lacking: lackingLetters(readFont(fonts.regular), job, sheets),
+  };
 }
 
 /** Noon of the day that is asked for, so that it is that day everywhere; now where none is. Null for what is no day. */

@@ -68,6 +68,15 @@ test('the box of the job sheet fits a small window', async ({ board }) => {
   expect((await board.layoutFaults()).filter((fault) => !fault.includes(title))).toEqual([]);
 });
 
+test('the box of the job sheet names the letters that it cannot print', async ({ board }) => {
+  await board.open('?example');
+  const title = board.page.getByRole('textbox', { name: 'Job title' });
+  await title.fill('厨房 Kitchen');
+  await title.press('Enter');
+  await openDialog(board);
+  await expect(board.page.getByText('will be printed as □: 厨 房')).toBeVisible();
+});
+
 test('without a scheme the job sheet cannot be made, and says why', async ({ board }) => {
   await board.open('?example');
   await openDialog(board);

@@ -6,6 +6,7 @@ import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
 import { DialogBox } from '../DialogBox.tsx';
 import { SavingFoot } from '../saving/SavingFoot.tsx';
+import { LackingLetters } from './LackingLetters.tsx';
 import { allParts, fieldOf, fixedParts, kindOfSheet, type SheetWishes, sheetFile } from './make.ts';
 import './job-sheet.css';
 
@@ -74,6 +75,7 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
         />
       </div>
       <p className="sheet-note">{says.note}</p>
+      <LackingLetters />
       <SavingFoot
         save={says.save}
         isDisabled={noScheme}

@@ -5,11 +5,18 @@ import type { SheetFonts } from '../../files/job-sheet/pdf/job-sheet-pdf.ts';
 
 /** The letters of a job sheet, which come with the program and are fetched when one is first made. */
 export async function sheetFonts(signal: AbortSignal): Promise<SheetFonts> {
-  const bytes = async (url: string) => {
-    const response = await fetch(url, { signal });
-    if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-    return new Uint8Array(await response.arrayBuffer());
-  };
-  const [a, b, c] = await Promise.all([bytes(regular), bytes(semibold), bytes(italic)]);
+  const [a, b, c] = await Promise.all([regular, semibold, italic].map((url) => bytesOf(url, signal)));
+  if (!a || !b || !c) throw new Error('a job sheet has three fonts');
   return { regular: a, semibold: b, italic: c };
+}
+
+/** The upright letters alone. */
+export async function regularFont(signal: AbortSignal): Promise<Uint8Array> {
+  return await bytesOf(regular, signal);
+}
+
+async function bytesOf(url: string, signal: AbortSignal): Promise<Uint8Array> {
+  const response = await fetch(url, { signal });
+  if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
+  return new Uint8Array(await response.arrayBuffer());
 }

@@ -1,5 +1,6 @@
 import type { FontFile } from './font-file.ts';
 import { subsetFont } from './font-subset.ts';
+import { type Letter, lettersOf } from './letters.ts';
 import { type PdfObjects, type Ref, textString } from './objects.ts';
 
 /** Millimetres a point. */
@@ -27,24 +28,24 @@ interface Used {
 export function createFont(name: string, file: FontFile): PdfFont {
   const used: Used[] = [{ glyph: 0, code: 0xfffd }];
   const places = new Map<number, number>();
-  const glyphOf = (code: number, tabular: boolean): number => {
-    const glyph = file.glyphOf(code);
+  const glyphOf = ({ shown }: Letter, tabular: boolean): number => {
+    const glyph = file.glyphOf(shown);
     return tabular ? file.tabular(glyph) : glyph;
   };
   const advances = new Map<number, number>();
-  const advanceOf = (code: number, tabular: boolean): number => {
-    const key = code * 2 + (tabular ? 1 : 0);
+  const advanceOf = (letter: Letter, tabular: boolean): number => {
+    const key = letter.code * 2 + (tabular ? 1 : 0);
     const known = advances.get(key);
     if (known !== undefined) return known;
-    const advance = file.advance(glyphOf(code, tabular));
+    const advance = file.advance(glyphOf(letter, tabular));
     advances.set(key, advance);
     return advance;
   };
-  const place = (code: number, tabular: boolean): number => {
-    const key = code * 2 + (tabular ? 1 : 0);
+  const place = (letter: Letter, tabular: boolean): number => {
+    const key = letter.code * 2 + (tabular ? 1 : 0);
     const known = places.get(key);
     if (known !== undefined) return known;
-    const made = used.push({ glyph: glyphOf(code, tabular), code }) - 1;
+    const made = used.push({ glyph: glyphOf(letter, tabular), code: letter.code }) - 1;
     places.set(key, made);
     return made;
   };
@@ -53,19 +54,15 @@ export function createFont(name: string, file: FontFile): PdfFont {
     file,
     width(text, size, tabular = false) {
       let units = 0;
-      for (const code of codesOf(text)) units += advanceOf(code, tabular);
+      for (const letter of lettersOf(file, text)) units += advanceOf(letter, tabular);
       return (units / file.unitsPerEm) * size * POINT;
     },
     encode: (text, tabular = false) =>
-      codesOf(text)
-        .map((code) => hex(place(code, tabular)))
+      lettersOf(file, text)
+        .map((letter) => hex(place(letter, tabular)))
         .join(''),
     embed: (objects) => (used.length > 1 ? embedded(objects, file, used) : null),
   };
-}
-
-function codesOf(text: string): number[] {
-  return Array.from(text.normalize('NFC'), (letter) => letter.codePointAt(0) ?? 0);
 }
 
 function hex(value: number): string {

@@ -1,3 +1,5 @@
+import { counted, plural } from './plural.ts';
+
 /** What the pages of a job sheet say besides its own text: title blocks, keys of drawings, axes of charts. */
 export const block = {
   sheet: 'Drawing',
@@ -48,6 +50,16 @@ export const formula = {
   from: (number: string) => `from ${number}`,
   sources: 'Source: ',
   with: 'with',
+};
+
+/** Of letters that the sheet's font has not. */
+export const letters = {
+  onSheet: (count: number, codes: string, more: number) =>
+    `${counted(count, { one: 'letter of these texts is', other: 'letters of these texts are' })} not in the sheet’s font and ${plural(count, { one: 'stands', other: 'stand' })} as □: ${codes}${more > 0 ? ` and ${more} more` : ''}. Copied out of this file the text is as it was typed.`,
+  inDialog: (count: number, letters: string) =>
+    `${counted(count, { one: 'letter of this job is', other: 'letters of this job are' })} not in the sheet’s font and will be printed as □: ${letters}`,
+  told: (count: number, letters: string) =>
+    `${counted(count, { one: 'letter', other: 'letters' })} could not be printed: ${letters}`,
 };
 
 export const command = {

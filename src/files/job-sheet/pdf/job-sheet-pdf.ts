@@ -12,6 +12,7 @@ import { blockPieces, sectionPiece } from './blocks.ts';
 import { drawDrawingPage } from './drawing-page.ts';
 import { type Drawn, drawnOf } from './drawn.ts';
 import { createFlow, type Flow, type Piece } from './flow.ts';
+import { lackingLetters } from './lacking.ts';
 import type { Type } from './look.ts';
 import { openingPiece } from './opening.ts';
 import { drawTitleBlock, inside, type PageTitle } from './title-block.ts';
@@ -75,6 +76,7 @@ export async function jobSheetPdf(
   const type: Type = { regular, semibold, italic };
   const style = options.style ?? currentStyle();
   const size = papers[options.paper];
+  const lacking = lackingLetters(regular.file, job, sheets);
   const made: Sheet[] = [];
   const bookmarks: Bookmark[] = [];
   const wanted = sheets.map((sheet) =>
@@ -94,7 +96,7 @@ export async function jobSheetPdf(
 
   for (const [i, sheet] of sheets.entries()) {
     const drawn = drawnOf(job, solveScheme(job, sheet.title.schemeId));
-    const writer = createWriter(sheet, drawn, size, type, made);
+    const writer = createWriter(sheet, drawn, size, type, made, lacking);
     const first = made.length;
     const sections = wanted[i] ?? [];
     if (sections.some(({ id }) => id !== 'drawings')) inStyle(style, () => writer.opening());
@@ -136,6 +138,7 @@ function createWriter(
   { width, height }: { readonly width: number; readonly height: number },
   type: Type,
   made: Sheet[],
+  lacking: readonly string[],
 ) {
   let current: string | null = null;
   /** After the drawings, whose pages lie across, the text goes on where it was. */
@@ -161,7 +164,7 @@ function createWriter(
   return {
     opening() {
       flow.breakPage();
-      flow.add([openingPiece(title, textWidth, type)]);
+      flow.add([openingPiece(title, lacking, textWidth, type)]);
     },
     /** Puts a section on pages, and says after each piece of it how many blocks that was; last the index of its first page. */
     *section(section: SheetSection): Generator<number, number, undefined> {

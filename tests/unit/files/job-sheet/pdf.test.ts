@@ -289,3 +289,20 @@ describe('making a job sheet', () => {
     expect(saying(pages, 'Findings and code checks')).toBeDefined();
   });
 });
+
+it('names the letters that its font lacks on every scheme’s first page, and keeps them for who copies the text', async () => {
+  const job = { ...exampleJob(), title: '厨房 Kitchen' };
+  const [page] = await read(job, { parts: ['summary'] }, ['wall']);
+  const texts = page?.texts.map(({ text }) => text) ?? [];
+  expect(texts.join(' ')).toContain(
+    '2 letters of these texts are not in the sheet’s font and stand as □: U+53A8, U+623F.',
+  );
+  expect(texts).toContain('厨房 Kitchen');
+});
+
+it('says nothing of letters where its font has them all', async () => {
+  const [page] = await read({ ...exampleJob(), title: 'Κουζίνα, кухня, bếp' }, { parts: ['summary'] }, [
+    'wall',
+  ]);
+  expect(page?.texts.map(({ text }) => text).join(' ')).not.toContain('not in the sheet’s font');
+});

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readFont } from '../../../../src/files/pdf/font-file.ts';
 import { subsetFont } from '../../../../src/files/pdf/font-subset.ts';
+import { lackingIn, lettersOf } from '../../../../src/files/pdf/letters.ts';
 import { sheetFonts } from '../../../support/pdf.ts';
 
 const font = readFont(sheetFonts.regular);
@@ -94,3 +95,32 @@ function readSubset(glyphs: readonly number[]) {
     advance: (index: number) => view.getUint16(hmtx + 4 * index),
   };
 }
+
+describe('a text in a font', () => {
+  const shown = (text: string) =>
+    lettersOf(font, text)
+      .map((letter) => String.fromCodePoint(letter.shown))
+      .join('');
+
+  it('stays as it is in Latin, Cyrillic, Greek and Vietnamese', () => {
+    for (const text of ['Küche, çukur, řez', 'Кухня, вытяжка', 'Κουζίνα ρ = 1,2', 'Bếp nhà Nguyễn']) {
+      expect(shown(text)).toBe(text);
+      expect(lackingIn(font, text)).toEqual([]);
+    }
+  });
+
+  it('is written in plainer letters where those say the same', () => {
+    expect(shown('⌀２００ ㎡')).toBe('Ø200 m2');
+    expect(lackingIn(font, '⌀２００ ㎡')).toEqual([]);
+  });
+
+  it('has a white square for a letter that the font lacks, and tells each of them once', () => {
+    expect(shown('厨房 A 厨')).toBe('□□ A □');
+    expect(lackingIn(font, '厨房 A 厨')).toEqual(['厨', '房']);
+    expect(lackingIn(font, '□')).toEqual([]);
+  });
+
+  it('leaves out what has no shape', () => {
+    expect(shown('a\u200d\u200e\ufe0fb')).toBe('ab');
+  });
+});
