@@ -6,6 +6,9 @@ import { solveScheme } from '../../graph/solve.ts';
 import { plantFault } from './plant.ts';
 import type { Condition, Fault, Probe } from './types.ts';
 
+/** Losses nearer than this stand at one place, m. */
+const HERE = 1e-6;
+
 /** What a scheme would show to instruments, with one fault in it or none; each condition is solved once. */
 export interface Patient {
   observe(probe: Probe): number | undefined;
@@ -25,10 +28,10 @@ export const onlyAir = memoise(
 );
 
 /**
- * The scheme with a fault in it, really solved. With a window open the kitchen is taken to stand at the
+ * The scheme with a fault in it, really solved; the same for the same fault object. With a window open the kitchen is taken to stand at the
  * pressure of the outdoors; with the filters out nothing hinders the air before the fan.
  */
-export function patient(job: Job, schemeId: string, fault: Fault | null): Patient {
+export const patient = memoise((job: Job, schemeId: string, fault: Fault | null): Patient => {
   const known = new Map<Condition, SchemeSolution>();
   const solution = (condition: Condition): SchemeSolution => {
     let found = known.get(condition);
@@ -53,7 +56,7 @@ export function patient(job: Job, schemeId: string, fault: Fault | null): Patien
       return outcome?.solved ? reading(outcome, probe) : undefined;
     },
   };
-}
+});
 
 /** A fan that is not as rated sounds as it did, 50 log10 of its speed aside (fan laws, from memory). */
 function soundOf(
@@ -64,7 +67,8 @@ function soundOf(
   solution: SchemeSolution,
 ): number | undefined {
   const other = fault?.cause === 'slow-fan' || fault?.cause === 'dirty-filter';
-  const outcome = (other ? solveScheme(job, schemeId) : solution).speeds[speed]?.outcome;
+  const heard = other ? patient(job, schemeId, null).solution('as used') : solution;
+  const outcome = heard.speeds[speed]?.outcome;
   if (!outcome?.solved) return undefined;
   const slower = fault?.cause === 'slow-fan' ? 50 * Math.log10(1 - fault.size) : 0;
   return outcome.sound.cook.level + slower;
@@ -93,11 +97,9 @@ export function reading(solved: Solved, probe: Pick<Probe, 'kind' | 'node'>): nu
   }
 }
 
-/** Static pressure just before a node, above outdoors, Pa: before the loss that stands there. */
+/** Static pressure just before a node and what is fitted at it, above outdoors, Pa: upstream of every loss that stands there. */
 function staticBefore({ profile }: Solved, node: string): number | undefined {
-  const first = profile.findIndex((point) => point.at === node);
-  const point = profile[first];
-  const before = profile[first - 1];
-  if (!point || !before) return undefined;
-  return before.distance === point.distance ? before.static : point.static;
+  const point = profile.find(({ at }) => at === node);
+  if (!point) return undefined;
+  return profile.find(({ distance }) => distance > point.distance - HERE)?.static;
 }

@@ -1,5 +1,6 @@
 import type { Job } from '../../graph/document.ts';
 import { schemeOf } from '../../graph/infer.ts';
+import { memoise } from '../../graph/memo.ts';
 import type { RouteSegment } from '../../graph/route.ts';
 import type { SchemeSolution } from '../../graph/solution.ts';
 import { findCap } from '../../hydraulics/catalogue.ts';
@@ -23,8 +24,15 @@ const HIDDEN_LEGS = 3;
 /** A flexible material of the catalogue. */
 const gives = (material: string) => material === 'flexible' || material === 'semi-rigid';
 
-/** Every place on the run of the hood at `node` where something could be wrong, going by what is drawn there. */
-export function sitesOf(job: Job, solution: SchemeSolution, node: string, path: readonly string[]): Site[] {
+/** Every place on the run of the hood at `node` where something could be wrong, going by what is drawn there; the same objects for the same solution. */
+export const sitesOf = memoise(placesOfFaults);
+
+function placesOfFaults(
+  job: Job,
+  solution: SchemeSolution,
+  node: string,
+  path: readonly string[],
+): readonly Site[] {
   const scheme = schemeOf(job, solution.schemeId);
   const legs = path.flatMap((id) => solution.route.segments.get(id) ?? []);
   const sites: Site[] = [

@@ -77,13 +77,13 @@ export interface Measurement extends Probe {
 }
 
 /**
- * One standard deviation of a measurement: 5 % of it and a floor that the instrument adds. For sound it is
- * what the sound model itself is good to. Common practice.
+ * One standard deviation of a measurement: 5 % of it and a floor that the instrument adds. For sound it is what one
+ * reading differs from another by; see `soundInCommon`. Common practice.
  */
 export function spread(kind: MeasuredKind, value: number): number {
   switch (kind) {
     case 'sound':
-      return 5;
+      return 1.5;
     case 'house pressure':
       return Math.hypot(0.05 * value, 0.5);
     case 'collar static':
@@ -93,3 +93,6 @@ export function spread(kind: MeasuredKind, value: number): number {
       return Math.hypot(0.05 * value, 0.001);
   }
 }
+
+/** What the sound model is good to, dB: one standard deviation, the same at every speed of a hood. Common practice. */
+export const soundInCommon = 5;

@@ -6,9 +6,10 @@ import { onlyAir, patient } from '../../../../src/advice/faults/observe.ts';
 import { blockedC, plantFault } from '../../../../src/advice/faults/plant.ts';
 import type { Fault, Measurement, Probe } from '../../../../src/advice/faults/types.ts';
 import { unexplained } from '../../../../src/advice/faults/unexplained.ts';
+import { misfitTo, weigh } from '../../../../src/advice/faults/weigh.ts';
 import { asFound } from '../../../../src/advice/faults/words.ts';
 import { solveScheme } from '../../../../src/graph/solve.ts';
-import { example, firstProbes } from '../../../support/planted-faults.ts';
+import { everySpeed, example, firstIn, sitesIn } from '../../../support/planted-faults.ts';
 
 const lean = onlyAir(example, 'roof');
 const drawn = solveScheme(example, 'roof');
@@ -16,6 +17,7 @@ const capBlocked: Fault = { cause: 'blocked-cap', node: 'r7', segment: 'rd6', si
 const dirty: Fault = { cause: 'dirty-filter', node: 'r1', size: 0.7 };
 const slow: Fault = { cause: 'slow-fan', node: 'r1', size: 0.25 };
 const hole: Fault = { cause: 'leak', segment: 'rd1', size: 0.1 };
+const firstProbes = [...everySpeed('hood air', 'cap air', 'collar static')];
 
 const exact = (fault: Fault | null, probes: readonly Probe[] = firstProbes): Measurement[] =>
   probes.flatMap((probe) => {
@@ -54,6 +56,17 @@ describe('what a fault does to the instruments', () => {
   });
   test('a fan at three quarters of its speed sounds 6 dB lower', () => {
     expect(seen(null, top('sound')) - seen(slow, top('sound'))).toBeCloseTo(-50 * Math.log10(0.75), 9);
+  });
+  test('a flap that sticks in the cap is read before the cap as a blocked cap is: higher', () => {
+    const before: Probe = { kind: 'duct static', node: 'r7', speed: 3, condition: 'as used' };
+    const flap: Fault = { cause: 'stuck-flap', node: 'r7', segment: 'rd6', along: 1, size: 0.7 };
+    expect(seen(flap, before)).toBeGreaterThan(1.1 * seen(null, before));
+    expect(seen(capBlocked, before)).toBeGreaterThan(1.1 * seen(null, before));
+  });
+  test('what blocks the duct before the last leg is read before the cap as less', () => {
+    const before: Probe = { kind: 'duct static', node: 'r7', speed: 3, condition: 'as used' };
+    const crushed: Fault = { cause: 'crushed-flexible', segment: 'rd5', along: 0.7, size: 0.7 };
+    expect(seen(crushed, before)).toBeLessThan(0.9 * seen(null, before));
   });
   test('a fault of no size leaves everything as drawn', () => {
     for (const fault of [capBlocked, dirty, slow, hole])
@@ -103,6 +116,39 @@ describe('the diagnosis', () => {
   });
   test('without a measurement asks for one', () => {
     expect(diagnose(example, 'roof', [])).toEqual({ reason: 'Enter at least one measurement.' });
+  });
+});
+
+describe('weighing causes', () => {
+  const weights = (measured: readonly Measurement[]) => weigh(lean, 'roof', sitesIn('roof'), measured);
+  const weightOf = (measured: readonly Measurement[], cause: Fault['cause']) =>
+    weights(measured).find(({ fault }) => fault?.cause === cause)?.weight ?? 0;
+
+  test('gives weights that add up to one', () => {
+    expect(weights(exact(dirty)).reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
+  });
+  test('does not tell a flap that sticks in the cap from a blocked cap: they are one loss at one place', () => {
+    const [first, second] = weights(exact(capBlocked, firstIn('roof')));
+    expect([first?.fault?.cause, second?.fault?.cause].sort()).toEqual(['blocked-cap', 'stuck-flap']);
+    expect((first?.weight ?? 0) + (second?.weight ?? 0)).toBeGreaterThan(0.95);
+  });
+  test('lays more on the cap with the static pressure before it than with the air at the cap', () => {
+    const atCap = (measured: readonly Measurement[]) =>
+      weightOf(measured, 'blocked-cap') + weightOf(measured, 'stuck-flap');
+    expect(atCap(exact(capBlocked, firstIn('roof')))).toBeGreaterThan(atCap(exact(capBlocked)) + 0.1);
+  });
+  test('counts what the sound model is off by at every speed alike as one miss and not four', () => {
+    const sound = exact(null, everySpeed('sound'));
+    const louder = sound.map((one) => ({ ...one, value: one.value + 5 }));
+    const read = sound.map(({ value }) => value);
+    expect(misfitTo(louder)(read)).toBeLessThan(1.05);
+    const tilted = sound.map((one, i) => ({ ...one, value: one.value + (i % 2 === 0 ? 5 : -5) }));
+    expect(misfitTo(tilted)(read)).toBeCloseTo(4 * (5 / 1.5) ** 2, 6);
+  });
+  test('hears a fan that turns slower', () => {
+    expect(weightOf(exact(slow, everySpeed('hood air', 'sound')), 'slow-fan')).toBeGreaterThan(
+      weightOf(exact(slow, everySpeed('hood air')), 'slow-fan'),
+    );
   });
 });
 
