@@ -73,6 +73,8 @@ export function understand(args: readonly string[], commands: readonly Command[]
     if (value === undefined) return refused(failures.needsValue(key, takes(option)));
     if ('choices' in option && !option.choices.includes(value))
       return refused(failures.notAmong(key, value, option.choices));
+    const why = 'refuses' in option ? option.refuses?.(value) : null;
+    if (why) return refused(why);
     values[key] = value;
   }
   for (const [key, option] of Object.entries(allowed)) if (option.type === 'boolean') values[key] ??= false;

@@ -2,14 +2,30 @@ import type { CsvTable } from '../files/csv/csv.ts';
 import { lineOf, type Problem } from '../files/problem.ts';
 import { readJob } from '../files/read.ts';
 import type { Job, Scheme } from '../graph/document.ts';
-import type { System } from '../units/index.ts';
+import {
+  currentStyle,
+  isLocale,
+  plainChoice,
+  plainStyle,
+  type Style,
+  type System,
+  setStyle,
+  styleOf,
+} from '../units/index.ts';
 import { words } from '../words/index.ts';
 
-/** What an option takes: nothing, one of a few words, or a text of its own, which the help calls by `name`. */
+/**
+ * What an option takes: nothing, one of a few words, or a text of its own, which the help calls by `name` and which is
+ * refused with the sentence that `refuses` gives.
+ */
 export type Option =
   | { readonly type: 'boolean' }
   | { readonly type: 'string'; readonly choices: readonly string[] }
-  | { readonly type: 'string'; readonly name: string };
+  | {
+      readonly type: 'string';
+      readonly name: string;
+      readonly refuses?: (given: string) => string | null;
+    };
 
 export type Options = Readonly<Record<string, Option>>;
 
@@ -97,6 +113,8 @@ export interface JobInput<O extends Options> extends TextFile {
   /** Those asked for, all where none was named. */
   readonly schemes: readonly Scheme[];
   readonly values: Values<O>;
+  /** How figures for people are written, in use already unless the result is for programs. */
+  readonly style: Style;
   readonly work: Work;
 }
 
@@ -104,11 +122,17 @@ export interface JobInput<O extends Options> extends TextFile {
 const jobOptions = {
   scheme: { type: 'string', name: words.command.names.scheme },
   units: { type: 'string', choices: ['imperial', 'metric'] },
+  locale: {
+    type: 'string',
+    name: words.command.names.locale,
+    refuses: (given: string) => (isLocale(given) ? null : words.command.failures.noLocale(given)),
+  },
 } as const satisfies Options;
 
 /**
  * A command over jobs: each file is read without repairs, its schemes and units chosen by `--scheme` (an id or a name)
- * and `--units`, and what the format does not know is told in a note.
+ * and `--units`, and what the format does not know is told in a note. `--locale` says how text for people is written;
+ * JSON and tables for programs stay plain.
  */
 export function jobCommand<const O extends Options>(
   name: string,
@@ -123,16 +147,31 @@ export function jobCommand<const O extends Options>(
     async run(input, values, work) {
       const read = readJob(input.text, { repair: false });
       if (!read.ok) return read;
-      const { scheme: wanted, units } = values as Values<typeof jobOptions>;
+      const { scheme: wanted, units, locale } = values as Values<typeof jobOptions>;
       const job: Job = units === undefined ? read.job : { ...read.job, units: units as System };
       const schemes = job.schemes.filter(
         (one) => wanted === undefined || one.id === wanted || one.name === wanted,
       );
       if (schemes.length === 0)
         return { ok: false, problems: [{ path: 'schemes', message: words.command.noScheme(wanted ?? '') }] };
-      const done = await run({ ...input, job, schemes, values: values as Values<O>, work });
+      const style = locale === undefined ? plainStyle : styleOf({ ...plainChoice, locale });
+      const forPrograms = Boolean(values.json) || values.csv !== undefined;
+      const done = await writing(forPrograms ? plainStyle : style, () =>
+        run({ ...input, job, schemes, values: values as Values<O>, style, work }),
+      );
       if (!done.ok || read.repairs.length === 0) return done;
       return { ...done, notes: [...read.repairs.map(lineOf), ...(done.notes ?? [])] };
     },
   };
+}
+
+/** What `run` resolves to, with a style in use until then. */
+async function writing<T>(style: Style, run: () => Promise<T>): Promise<T> {
+  const before = currentStyle();
+  setStyle(style);
+  try {
+    return await run();
+  } finally {
+    setStyle(before);
+  }
 }

@@ -4,6 +4,7 @@ import type { Paper } from '../files/job-sheet/pdf/job-sheet-pdf.ts';
 import type { JobSheet } from '../files/job-sheet/types.ts';
 import { stemFor } from '../files/open-save.ts';
 import type { Job } from '../graph/document.ts';
+import { plainStyle, type Style } from '../units/index.ts';
 import { words } from '../words/index.ts';
 import { jobCommand, type Work } from './command.ts';
 import { sheetText } from './sheet-text.ts';
@@ -23,15 +24,20 @@ export const report = jobCommand(
     date: { type: 'string', name: told.dateName },
     text: { type: 'boolean' },
   },
-  async ({ file, job, schemes, values, work }) => {
+  async ({ file, job, schemes, values, style, work }) => {
     const date = dayOf(values.date);
     if (!date) return { ok: false, problems: [{ path: '', message: told.noDate(values.date ?? '') }] };
-    const sheets: JobSheet[] = [];
-    for (const { id, name } of schemes) {
-      await work.step(words.command.doing.solving(name));
-      sheets.push(await jobSheetOf(job, id, { date }));
-    }
-    if (values.text) return { ok: true, text: sheets.map(sheetText).join('\n'), json: { sheets } };
+    const sheetsIn = async (written: Style) => {
+      const made: JobSheet[] = [];
+      for (const { id, name } of schemes) {
+        await work.step(words.command.doing.solving(name));
+        made.push(await jobSheetOf(job, id, { date, style: written }));
+      }
+      return made;
+    };
+    const sheets = await sheetsIn(style);
+    const plain = style === plainStyle ? sheets : await sheetsIn(plainStyle);
+    if (values.text) return { ok: true, text: sheets.map(sheetText).join('\n'), json: { sheets: plain } };
 
     const paper: Paper = values.paper ?? (job.units === 'imperial' ? 'letter' : 'a4');
     const name = nameFor(file, job, values.out);
@@ -39,14 +45,14 @@ export const report = jobCommand(
     writtenBy.set(work, written);
     if (written.has(resolve(name))) return { ok: false, problems: [{ path: '', message: told.twice(name) }] };
     written.add(resolve(name));
-    const { pdf, lacking } = await pdfOf(job, sheets, paper, work);
+    const { pdf, lacking } = await pdfOf(job, sheets, { paper, style }, work);
     const path = await work.write(name, pdf);
     const lines = [told.written(path, schemes.length)];
     if (lacking.length > 0) lines.push(words.paper.letters.told(lacking.length, lacking.join(' ')));
     return {
       ok: true,
       text: `${lines.join('\n')}\n`,
-      json: { paper, pdf: path, lettersNotPrinted: lacking, sheets },
+      json: { paper, pdf: path, lettersNotPrinted: lacking, sheets: plain },
     };
   },
 );
@@ -54,7 +60,7 @@ export const report = jobCommand(
 async function pdfOf(
   job: Job,
   sheets: readonly JobSheet[],
-  paper: Paper,
+  options: { readonly paper: Paper; readonly style: Style },
   work: Work,
 ): Promise<{ pdf: Uint8Array; lacking: readonly string[] }> {
   await work.step(told.drawing);
@@ -66,7 +72,7 @@ async function pdfOf(
   ]);
   const fonts = await sheetFonts();
   return {
-    pdf: await jobSheetPdf(job, sheets, { paper, fonts }),
+    pdf: await jobSheetPdf(job, sheets, { ...options, fonts }),
     lacking: lackingLetters(readFont(fonts.regular), job, sheets),
   };
 }

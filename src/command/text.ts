@@ -6,6 +6,7 @@ import type { FittingResult, SchemeSolution, SegmentResult, Solved, SpeedResult 
 import {
   formatFlow,
   formatLossRate,
+  formatNumber,
   formatPressure,
   formatRun,
   formatTemperature,
@@ -92,12 +93,15 @@ function speedColumns({ speeds }: SchemeSolution, units: System): Column<SpeedRe
     number(heads.fastest, ({ fastest }) => (fastest ? formatVelocity(fastest.velocity, units) : '-')),
     { title: heads.in, cell: ({ outcome }) => (outcome.solved && outcome.fastest?.segment) || '-' },
     number(heads.cook, ({ sound }) => `${sound.cook.level.toFixed(0)} ±${sound.uncertainty} dBA`),
-    number(heads.sones, ({ sound }) => sound.cook.sones.toPrecision(2)),
+    number(heads.sones, ({ sound }) => sones(sound.cook.sones)),
     ...(house
       ? [number(heads.house, (solved) => (solved.house ? formatPressure(solved.house.pressure, units) : '-'))]
       : []),
   ];
 }
+
+/** Two figures, as sound is known. */
+const sones = (value: number) => formatNumber(value, value < 9.95 ? 1 : 0);
 
 /** A finding as one line: how grave, what, what to do. */
 export function findingText({ severity, message, remedy }: Finding): string {
@@ -106,7 +110,7 @@ export function findingText({ severity, message, remedy }: Finding): string {
 
 function lossText({ segments, fittings }: Solved, units: System): string {
   const right = 'right' as const;
-  const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+  const percent = (share: number) => `${formatNumber(100 * share, 1)} %`;
   const segmentColumns: Column<SegmentResult>[] = [
     { title: heads.segment, cell: (row) => row.id },
     { title: heads.air, align: right, cell: (row) => formatFlow(row.flow, units) },
@@ -125,7 +129,7 @@ function lossText({ segments, fittings }: Solved, units: System): string {
   const fittingColumns: Column<FittingResult>[] = [
     { title: heads.at, cell: (row) => row.at },
     { title: heads.fitting, cell: (row) => row.label },
-    { title: heads.c, align: right, cell: (row) => row.c.toFixed(2) },
+    { title: heads.c, align: right, cell: (row) => formatNumber(row.c, 2) },
     { title: heads.loss, align: right, cell: (row) => formatPressure(row.loss, units) },
     { title: heads.equivalent, align: right, cell: (row) => formatRun(row.equivalentLength, units) },
     { title: heads.share, align: right, cell: (row) => percent(row.share) },

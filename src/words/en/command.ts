@@ -31,7 +31,7 @@ export const codes: readonly (readonly [string, string])[] = [
 ];
 
 /** How the help calls what an option takes. */
-export const names = { scheme: 'SCHEME', speed: 'SPEED', file: 'FILE' };
+export const names = { scheme: 'SCHEME', speed: 'SPEED', file: 'FILE', locale: 'TAG' };
 
 export const everyOption: Readonly<Record<string, string>> = {
   json: 'JSON in SI units in place of text',
@@ -43,6 +43,7 @@ export const everyOption: Readonly<Record<string, string>> = {
 export const jobOptions: Readonly<Record<string, string>> = {
   scheme: 'only this scheme, by its id or its name',
   units: "in place of the job's own units",
+  locale: 'figures and dates as a language writes them: de-DE; JSON and CSV stay plain',
 };
 
 export const helpCommand = 'tells about a command';
@@ -67,6 +68,7 @@ export const solve = {
   examples: [
     ['solve kitchen.gentlebend.json', 'a table of every scheme and speed'],
     ['solve kitchen.gentlebend.json --losses', 'and what every segment and fitting costs'],
+    ['solve kitchen.gentlebend.json --units metric --locale de-DE', 'figures with a decimal comma'],
     ['solve *.gentlebend.json --json > air.json', 'many jobs, one array'],
     ['solve *.gentlebend.json --units metric --csv results --out air.csv', 'many jobs, one table'],
   ],
@@ -314,6 +316,8 @@ export const failures = {
   noValue: (name: string) => `--${name} takes nothing.`,
   notAmong: (name: string, given: string, choices: readonly string[]) =>
     `--${name} is one of ${choices.join(', ')}, not "${given}".`,
+  noLocale: (given: string) =>
+    `--locale takes the tag of a language, with its region where that matters, as de-DE or en-GB; not "${given}".`,
   whichFile: 'Which file?',
   inputTwice: 'Standard input (-) can be read only once.',
   seeHelp: (command: string | undefined) =>

@@ -274,10 +274,12 @@ export const command = {
       ['report kitchen.gentlebend.json', 'kitchen-job-sheet.pdf, all schemes'],
       ['report kitchen.gentlebend.json --scheme roof --paper a4 --out roof.pdf', 'one scheme, to this file'],
       ['report *.gentlebend.json --out sheets', 'one PDF a job, in the folder sheets'],
+      ['report kitchen.gentlebend.json --locale fr-FR', 'dates and figures as in France'],
       ['report kitchen.gentlebend.json --text --json', 'the data of the sheet alone'],
     ],
     json: [
       ['pdf, paper', 'the file that was written, and its paper; not with --text'],
+      ['lettersNotPrinted', 'letters that its font lacks; not with --text'],
       ['sheets[]', 'a scheme each: title, sections[]'],
       ['….title', 'job, scheme, units, date, made, version, fingerprint'],
       [
