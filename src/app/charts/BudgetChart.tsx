@@ -36,7 +36,9 @@ export function BudgetChart({ solved, size: { width } }: { solved: Solved; size:
         {parts.map((part, i) => (
           <g
             key={part.cause}
-            className={isLit(part, hover) ? 'part lit' : 'part'}
+            className={['part', isLit(part, hover) && 'lit', Math.abs(part.loss) === most && 'most']
+              .filter(Boolean)
+              .join(' ')}
             transform={`translate(0 ${i * ROW})`}
             onPointerEnter={() => board.set({ hover: { nodes: part.nodes, segments: part.segments } })}
           >

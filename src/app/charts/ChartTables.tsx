@@ -3,12 +3,13 @@ import type { Selection } from '../../canvas/board.ts';
 import { pressureBudget } from '../../graph/budget.ts';
 import type { Hood } from '../../graph/document.ts';
 import type { Solved } from '../../graph/solution.ts';
-import { formatFlow, formatPressure, formatRun, quantity, unitOf } from '../../units/index.ts';
+import { formatFlow, formatPressure, formatRun, unitOf } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
-import { placeName, profileSteps } from '../panel/profile-steps.ts';
+import { type ProfileStep, placeName, profileSteps } from '../panel/profile-steps.ts';
 import { usePointing } from '../pointing.ts';
 import { capitalized, percent } from '../wording.ts';
+import { alikePressures } from './alike.ts';
 import { fanRows } from './fan-rows.ts';
 
 const says = words.charts.tables;
@@ -20,6 +21,16 @@ export function FanTable({ hood }: { hood: Hood }) {
   const chosen = useBoard((state) => state.speed);
   const units = useBoard((state) => state.units);
   const { working, curves } = fanRows(job, solution, hood, chosen, units);
+  const columns = hood.speeds.map((_, i) =>
+    alikePressures(
+      curves.map(({ fan }) => fan[i]?.pressure ?? null),
+      units,
+    ),
+  );
+  const asked = alikePressures(
+    curves.map(({ system }) => system),
+    units,
+  );
   return (
     <>
       <ChartTable
@@ -45,13 +56,13 @@ export function FanTable({ hood }: { hood: Hood }) {
         caption={says.pressureByAir(unitOf('pressure', units))}
         heads={[says.air, ...hood.speeds.map(({ name }) => capitalized(name)), says.runAsksFor]}
       >
-        {curves.map(({ flow, fan, system }) => (
+        {curves.map(({ flow, fan }, row) => (
           <tr key={flow}>
             <th scope="row">{formatFlow(flow, units)}</th>
-            {fan.map(({ name, pressure }) => (
-              <td key={name}>{pressure === null ? '–' : quantity('pressure', pressure, units).figure}</td>
+            {fan.map(({ name }, i) => (
+              <td key={name}>{columns[i]?.[row]}</td>
             ))}
-            <td>{system === null ? '–' : quantity('pressure', system, units).figure}</td>
+            <td>{asked[row]}</td>
           </tr>
         ))}
       </ChartTable>
@@ -63,23 +74,32 @@ export function FanTable({ hood }: { hood: Hood }) {
 export function ProfileTable({ solved }: { solved: Solved }) {
   const units = useBoard((state) => state.units);
   const route = useBoard((state) => state.solution.route);
+  const steps = profileSteps(solved, route);
+  const column = (of: (step: ProfileStep) => number) => alikePressures(steps.map(of), units);
+  const takes = column(({ loss }) => loss);
+  const total = column(({ to }) => to.total);
+  const still = column(({ to }) => to.static);
   return (
     <ChartTable
       caption={says.alongRun(unitOf('pressure', units))}
       heads={[says.place, says.fromHood, says.takes, says.totalAfter, says.staticAfter]}
     >
-      {profileSteps(solved, route).map(({ to, place, loss }) => (
+      {steps.map(({ to, place, along }, i) => (
         <PlaceRow
           key={`${place} ${to.distance} ${to.total}`}
-          name={placeName(route, place)}
+          name={
+            along === 0 && route.segments.has(place)
+              ? says.inLine(placeName(route, place))
+              : placeName(route, place)
+          }
           place={
             route.segments.has(place) ? { nodes: [], segments: [place] } : { nodes: [place], segments: [] }
           }
         >
           <td>{formatRun(to.distance, units)}</td>
-          <td>{quantity('pressure', loss, units).figure}</td>
-          <td>{quantity('pressure', to.total, units).figure}</td>
-          <td>{quantity('pressure', to.static, units).figure}</td>
+          <td>{takes[i]}</td>
+          <td>{total[i]}</td>
+          <td>{still[i]}</td>
         </PlaceRow>
       ))}
     </ChartTable>
@@ -89,17 +109,20 @@ export function ProfileTable({ solved }: { solved: Solved }) {
 /** The pressure by cause, with its sum. */
 export function BudgetTable({ solved }: { solved: Solved }) {
   const units = useBoard((state) => state.units);
+  const parts = pressureBudget(solved);
+  const takes = alikePressures([...parts.map(({ loss }) => loss), solved.totalPressure], units);
+  const unit = unitOf('pressure', units);
   return (
-    <ChartTable caption={words.charts.dock.budget} heads={[says.part, says.takes, says.share]}>
-      {pressureBudget(solved).map(({ cause, loss, share, nodes, segments }) => (
+    <ChartTable caption={words.charts.dock.budget} heads={[says.part, says.takesIn(unit), says.share]}>
+      {parts.map(({ cause, share, nodes, segments }, i) => (
         <PlaceRow key={cause} name={capitalized(words.causes.pressure[cause])} place={{ nodes, segments }}>
-          <td>{formatPressure(loss, units)}</td>
+          <td>{takes[i]}</td>
           <td>{percent(share)}</td>
         </PlaceRow>
       ))}
       <tr className="sum">
         <th scope="row">{says.fanGives}</th>
-        <td>{formatPressure(solved.totalPressure, units)}</td>
+        <td>{takes.at(-1)}</td>
         <td>{percent(1)}</td>
       </tr>
     </ChartTable>

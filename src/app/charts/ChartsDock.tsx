@@ -1,6 +1,7 @@
 import './charts.css';
 import { useState, useSyncExternalStore } from 'react';
 import { Heading, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { formatFlow, formatPressure } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
@@ -32,6 +33,7 @@ export default function ChartsDock() {
   const hood = useBoard((state) =>
     state.live.hoods.find(({ id }) => id === state.solution.speeds[state.speed]?.hood),
   );
+  const units = useBoard((state) => state.units);
   const [shown, setShown] = useState<'charts' | 'tables'>('charts');
   const tables = shown === 'tables';
   const size = useSyncExternalStore(watchWindow, () => narrowWindow.matches) ? narrow : wide;
@@ -63,6 +65,7 @@ export default function ChartsDock() {
           <section aria-labelledby="chart-fan" tabIndex={tables ? 0 : -1}>
             <h3 id="chart-fan">
               <Term of="fanCurve">{says.fan}</Term>
+              {outcome && <small>{formatFlow(outcome.flow, units)}</small>}
             </h3>
             {tables ? <FanTable hood={hood} /> : <FanChart hood={hood} size={size} />}
           </section>
@@ -74,7 +77,10 @@ export default function ChartsDock() {
               {tables ? <ProfileTable solved={outcome} /> : <PressureProfile solved={outcome} size={size} />}
             </section>
             <section aria-labelledby="chart-budget" tabIndex={tables ? 0 : -1}>
-              <h3 id="chart-budget">{says.budget}</h3>
+              <h3 id="chart-budget">
+                {says.budget}
+                <small>{says.inAll(formatPressure(outcome.totalPressure, units))}</small>
+              </h3>
               {tables ? <BudgetTable solved={outcome} /> : <BudgetChart solved={outcome} size={size} />}
             </section>
           </>

@@ -1,3 +1,4 @@
+import './chart-words.css';
 import { scaleLinear } from 'd3-scale';
 import type { PointerEvent } from 'react';
 import { nothing } from '../../canvas/board.ts';
@@ -6,6 +7,8 @@ import { formatPressure, formatRun, quantity } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Term } from '../term/Term.tsx';
+import { percent } from '../wording.ts';
+import { tickTexts } from './chart-labels.ts';
 import { type ChartSize, narrowWidth } from './chart-size.ts';
 import { polyline } from './polyline.ts';
 import { type ProfileStep, placeName, profileSteps } from './profile-steps.ts';
@@ -15,6 +18,8 @@ const says = words.charts.profile;
 const narrow: ChartSize = { width: narrowWidth, height: 132 };
 /** Units of the drawing within which the pointer means what stands at one place of the run. */
 const NEAR = 7;
+/** Between two lines that a word fits between, units of the drawing. */
+const LINE = 17;
 
 interface ProfileProps {
   readonly solved: Solved;
@@ -44,6 +49,13 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
     route.segments.has(place) ? hover.segments.includes(place) : hover.nodes.includes(place),
   );
   const ticks = y.ticks(3);
+  const tickText = tickTexts(ticks);
+  const taken = lit.reduce((sum, { loss }) => sum + loss, 0);
+  const last = profile.findLast(({ distance }) => distance < end);
+  const outside = profile.find(({ distance }) => distance >= end);
+  const middle = (of: 'total' | 'static') =>
+    last && outside ? (y(shown(last[of])) + y(shown(outside[of]))) / 2 : 0;
+  const lines = last && outside ? { total: middle('total'), static: middle('static') } : null;
   const pointTo = (event: PointerEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
     const px = ((event.clientX - box.left) / box.width) * width;
@@ -69,11 +81,11 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
         <text x={0} y={9} className="axis">
           {quantity('pressure', 0, units).unit}
         </text>
-        {ticks.map((tick) => (
+        {ticks.map((tick, i) => (
           <g key={tick}>
             <line className="grid" x1={inside.left} x2={inside.right} y1={y(tick)} y2={y(tick)} />
             <text className="axis" x={inside.left - 5} y={y(tick) + 3.5} textAnchor="end">
-              {tick}
+              {tickText[i]}
             </text>
           </g>
         ))}
@@ -86,6 +98,18 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
             d={path('total', [from, to])}
           />
         ))}
+        {lines &&
+          (['total', 'static'] as const).map((of) => (
+            <text
+              key={of}
+              className={of === 'total' ? 'axis on-line chosen' : 'axis on-line'}
+              x={inside.right - 6}
+              y={lines[of] + (of === 'static' && lines.static - lines.total < LINE ? 12 : -5)}
+              textAnchor="end"
+            >
+              {says[of]}
+            </text>
+          ))}
         <text className="axis" x={inside.left} y={height - 4}>
           {says.hood}
         </text>
@@ -95,17 +119,16 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
       </svg>
       <figcaption>
         {lit[0] ? (
-          <>
-            {placeName(route, lit[0].place)}:{' '}
-            {formatPressure(
-              lit.reduce((sum, { loss }) => sum + loss, 0),
-              units,
-            )}
-          </>
+          says.takes(
+            placeName(route, lit[0].place),
+            formatPressure(taken, units),
+            percent(taken / solved.totalPressure),
+          )
         ) : (
           <>
-            <span className="key" /> <Term of="totalPressure">{says.total}</Term>{' '}
-            <span className="key static" /> <Term of="staticPressure">{says.static}</Term>
+            <Term of="totalPressure">{says.totalPressure}</Term>{' '}
+            <Term of="staticPressure">{says.staticPressure}</Term>{' '}
+            <span className="chart-hint">{says.point}</span>
           </>
         )}
       </figcaption>

@@ -14,6 +14,8 @@ export const tables = {
   place: 'Place',
   fromHood: 'From the hood',
   takes: 'Takes',
+  takesIn: (unit: string) => `Takes, ${unit}`,
+  inLine: (place: string) => `${place}: part in line`,
   totalAfter: 'Total after',
   staticAfter: 'Static after',
   part: 'Part',
@@ -30,11 +32,16 @@ export const dock = {
   close: 'Close the charts',
   fan: 'Fan and run',
   profile: 'Pressure along the run',
+  inAll: (pressure: string) => `${pressure} in all`,
 };
 
 export const fan = {
-  label: 'Fan pressure against flow at each speed',
-  caption: 'Total pressure of the fan; dots: where this scheme makes it work.',
+  label: (works: string) => `Fan pressure against flow at each speed. ${works}`,
+  at: (speed: string, flow: string, pressure: string) => `${speed}: ${flow} against ${pressure} in all`,
+  caption: 'Total pressure of the fan at each speed; dots: where this scheme makes it work.',
+  alone: 'Total pressure of the fan at each speed, before any run stands against it.',
+  run: 'run',
+  crossing: 'The air that gets out: where the fan’s curve crosses',
   system: 'what the run asks for',
 };
 
@@ -44,6 +51,11 @@ export const profile = {
   outside: (length: string) => `outside, ${length}`,
   total: 'total',
   static: 'static',
+  takes: (place: string, pressure: string, share: string) =>
+    `${place} takes ${pressure}, ${share} of it all.`,
+  totalPressure: 'Total',
+  staticPressure: 'and static pressure.',
+  point: 'Point at a fall to see what takes it.',
 };
 
 /** Before anything can be charted. */
