@@ -7,6 +7,7 @@ import { rules } from '../../graph/rules.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { Icon, type IconName } from '../icons.tsx';
+import { Marked } from '../Marked.tsx';
 import { PlacedRow } from '../panel/PlacedRow.tsx';
 import { CapSurroundings } from './CapSurroundings.tsx';
 
@@ -30,9 +31,13 @@ export function Codes() {
   return (
     <>
       <p className="lead">
-        {off > 0
-          ? says.leadWithOff(count('fails'), count('cannot tell'), count('meets'), off)
-          : says.lead(count('fails'), count('cannot tell'), count('meets'))}
+        <Marked
+          text={
+            off > 0
+              ? says.leadWithOff(count('fails'), count('cannot tell'), count('meets'), off)
+              : says.lead(count('fails'), count('cannot tell'), count('meets'))
+          }
+        />
       </p>
       <Button className="button" onPress={() => ui.setState({ rules: true })}>
         {says.rules}
@@ -46,9 +51,16 @@ export function Codes() {
               {title} <small>{some.length}</small>
             </h3>
             <ul className="finding-list">
-              {some.map((result) => (
-                <Row key={result.rule} result={result} icon={icon} />
-              ))}
+              {state === 'not applicable'
+                ? alike(some).map(([reason, names]) => (
+                    <li key={reason} className="finding code">
+                      <Icon name={icon} size={18} />
+                      <span className="finding-text">
+                        {reason} <span className="source">{names.join(', ')}</span>
+                      </span>
+                    </li>
+                  ))
+                : some.map((result) => <Row key={result.rule} result={result} icon={icon} />)}
             </ul>
             {state === 'cannot tell' && <CapSurroundings />}
           </section>
@@ -57,6 +69,13 @@ export function Codes() {
       {count('cannot tell') === 0 && <CapSurroundings />}
     </>
   );
+}
+
+/** The names of rules under the reason that they share, in the order of the rules. */
+function alike(results: readonly CodeResult[]): [reason: string, names: string[]][] {
+  const byReason = new Map<string, string[]>();
+  for (const { message, name } of results) byReason.set(message, [...(byReason.get(message) ?? []), name]);
+  return [...byReason];
 }
 
 function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
@@ -72,9 +91,7 @@ function Row({ result, icon }: { result: CodeResult; icon: IconName }) {
         <span className="finding-text">
           <strong>{result.name}.</strong> {result.message}
           {figures.length > 0 && <span className="source">{figures.join('. ')}</span>}
-          {result.state !== 'meets' && result.state !== 'not applicable' && (
-            <span className="remedy">{result.remedy}</span>
-          )}
+          {result.state !== 'meets' && <span className="remedy">{result.remedy}</span>}
           <span className="source">
             {says.source(result.source, sourceWords[result.sourceKind], result.edition)}
           </span>

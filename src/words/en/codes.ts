@@ -1,3 +1,5 @@
+import { strong } from '../strong.ts';
+
 export const surroundings = {
   propertyLine: 'To the property line',
   opening: 'To a window or door',
@@ -8,9 +10,9 @@ export const surroundings = {
 
 export const results = {
   lead: (unmet: number, open: number, met: number) =>
-    `${unmet} not met, ${open} open, ${met} met. Model codes and practice, not your local code: the local authority and the hood's instructions decide.`,
+    `${strong(`${unmet} not met, ${open} open, ${met} met.`)} Model codes and practice, not your local code: the local authority and the hood's instructions decide.`,
   leadWithOff: (unmet: number, open: number, met: number, off: number) =>
-    `${unmet} not met, ${open} open, ${met} met, ${off} switched off. Model codes and practice, not your local code: the local authority and the hood's instructions decide.`,
+    `${strong(`${unmet} not met, ${open} open, ${met} met, ${off} switched off.`)} Model codes and practice, not your local code: the local authority and the hood's instructions decide.`,
   limit: (limit: string) => `Limit: ${limit}`,
   ownLimit: (limit: string) => `Limit: ${limit} (set in this job)`,
   groups: {
@@ -21,7 +23,7 @@ export const results = {
   },
   rules: 'Rules and limits…',
   found: (measured: string) => `Found: ${measured}`,
-  source: (source: string, kind: string, edition: string) => `${source} (${kind}). Edition: ${edition}.`,
+  source: (source: string, kind: string, edition: string) => `${source} (${kind}); ${edition}.`,
 };
 
 export const rules = {
