@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { ToolId } from '../canvas/board.ts';
 import { Legend } from '../canvas/Legend.tsx';
 import type { SheetHandle } from '../canvas/sheet-handle.ts';
@@ -22,7 +22,10 @@ export function Sheets() {
   const { board, sheets, say, ui } = useApp();
   const section = useBoard((state) => state.section);
   const tool = useBoard((state) => state.tool);
-  const arrangement = useUi((state) => state.arrangement);
+  const grid = useRef<HTMLDivElement>(null);
+  const low = useLow(grid);
+  const chosen = useUi((state) => state.arrangement);
+  const arrangement = low ? 'two' : chosen;
   const [said, setSaid] = useState<{ readonly by: ToolId; readonly text: string } | null>(null);
   const [field, setField] = useState<{ readonly ask: FieldAsk; readonly turn: number } | null>(null);
   const [mount, setMount] = useState<Mount | null>(null);
@@ -61,10 +64,10 @@ export function Sheets() {
       <div className="view-bar">
         <KindChooser />
         <Hint tool={tool} said={said?.by === tool ? said.text : ''} />
-        <ArrangementSwitch />
+        <ArrangementSwitch shown={arrangement} low={low} />
         <TableToggle />
       </div>
-      <div className="sheet-grid" data-arrangement={arrangement}>
+      <div ref={grid} className="sheet-grid" data-arrangement={arrangement}>
         <SheetFrame id="floor" mount={mount} alone={arrangement === 'two'} />
         {arrangement === 'four' && <IsometricFrame />}
         {arrangement === 'two' ? (
@@ -85,6 +88,24 @@ export function Sheets() {
       </div>
     </main>
   );
+}
+
+/** Below this two sheets one over the other show nothing that could be read, px. */
+const ROOM_FOR_TWO_ROWS = 290;
+
+/** True where there is room for one row of sheets: a dock is open in a small window. */
+function useLow(grid: RefObject<HTMLElement | null>): boolean {
+  const [low, setLow] = useState(false);
+  useLayoutEffect(() => {
+    const element = grid.current;
+    if (!element) return;
+    const look = () => setLow(element.clientHeight > 0 && element.clientHeight < ROOM_FOR_TWO_ROWS);
+    look();
+    const observer = new ResizeObserver(look);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [grid]);
+  return low;
 }
 
 const hints: Record<ToolId, string> = {

@@ -1,26 +1,32 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { words } from '../words/index.ts';
 import { type Arrangement, arrange, arrangements } from './arrangement.ts';
-import { useApp, useUi } from './context.ts';
+import { useApp } from './context.ts';
 
 /** Which views stand on the desk, as small pictures of it. */
-export function ArrangementSwitch() {
+export function ArrangementSwitch({
+  shown,
+  low,
+}: {
+  readonly shown: Arrangement;
+  /** There is room for one row of sheets, which is two of them. */
+  readonly low: boolean;
+}) {
   const { ui } = useApp();
-  const arrangement = useUi((state) => state.arrangement);
   return (
     <ToggleButtonGroup
       className="switch arrangement-switch"
       aria-label={words.shell.views.label}
       selectionMode="single"
       disallowEmptySelection
-      selectedKeys={[arrangement]}
+      selectedKeys={[shown]}
       onSelectionChange={([key]) => {
         const chosen = arrangements.find(({ id }) => id === key);
         if (chosen) arrange(ui, chosen.id);
       }}
     >
       {arrangements.map(({ id, title }) => (
-        <ToggleButton key={id} id={id} aria-label={title}>
+        <ToggleButton key={id} id={id} aria-label={title} isDisabled={low && id !== shown}>
           <Picture of={id} />
         </ToggleButton>
       ))}

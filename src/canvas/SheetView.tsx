@@ -24,8 +24,8 @@ import { words } from '../words/index.ts';
 
 const says = words.sheets.frame;
 
-/** Room left around a drawing that is fitted into view, px. */
-const MARGIN = 84;
+/** Room left for dimensions around a drawing that is fitted into view, px: across they are longer than high. */
+const MARGIN = { x: 84, y: 72 };
 
 export interface SheetViewProps {
   readonly board: Board;
@@ -177,7 +177,7 @@ export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
 
 function fittedBesideRulers(bounds: Bounds, { width, height }: Size): Viewport {
   const free = { width: width - RULER, height: height - RULER };
-  const margin = Math.min(MARGIN, Math.min(free.width, free.height) / 5);
+  const margin = { x: Math.min(MARGIN.x, free.width / 3.8), y: Math.min(MARGIN.y, free.height / 5) };
   return panBy(fitted(bounds, free, margin), RULER, RULER);
 }
 

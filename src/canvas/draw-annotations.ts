@@ -1,6 +1,7 @@
 import { boundsOn, gripsOf } from '../drawing/box-faces.ts';
 import { dimensionShape } from '../drawing/dimension-lines.ts';
-import type { Box } from '../drawing/label-place.ts';
+import type { Measure } from '../drawing/label-box.ts';
+import { alongLine, type Box, boxAt } from '../drawing/label-place.ts';
 import { NOTE_LINE, NOTE_PADDING, noteSize } from '../drawing/note-box.ts';
 import { MIN_TEXT, type Palette } from '../drawing/palette.ts';
 import { toScreen, type Viewport } from '../drawing/viewport.ts';
@@ -111,6 +112,24 @@ function extension(pen: Pen, end: ScreenPoint, line: ScreenPoint): void {
   ];
   pen.moveTo(snap(a.x, b.x), snap(a.y, b.y));
   pen.lineTo(snap(b.x, a.x), snap(b.y, a.y));
+}
+
+/** Where pinned dimensions have their lines and their words on a sheet, px: other labels keep clear of them. */
+export function dimensionBoxes(
+  { live, schemeId, units }: BoardState,
+  sheet: SheetId,
+  view: Viewport,
+  measure: Measure,
+): Box[] {
+  const scheme = schemeOf(live, schemeId);
+  return (scheme.dimensions ?? []).flatMap((dimension) => {
+    const shape = dimension.sheet === sheet ? dimensionShape(dimension, scheme, live) : null;
+    if (!shape) return [];
+    const [from, to] = shape.line.map((point) => toScreen(point, view)) as [ScreenPoint, ScreenPoint];
+    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    const width = measure(formatLength(shape.value, units)) + 12;
+    return [boxAt(middle, width, 18), ...alongLine(from, to)];
+  });
 }
 
 /** Where notes stand on a sheet, px: other labels keep clear of them. */

@@ -3,6 +3,7 @@ import type { Box } from '../drawing/label-place.ts';
 import type { Palette } from '../drawing/palette.ts';
 import { type Size, type Viewport, visibleBounds } from '../drawing/viewport.ts';
 import type { UnitSystem } from '../graph/document.ts';
+import { words } from '../words/index.ts';
 import { crisp, type Pen, setText } from './pen.ts';
 
 /** Rulers and scale bar: drawn last, over all else. */
@@ -11,9 +12,27 @@ export function drawFrame(pen: Pen, units: UnitSystem, palette: Palette, view: V
   drawScaleBar(pen, units, palette, view, size);
 }
 
-/** Where the scale bar stands, which labels keep clear of, px. */
+/** Where the scale bar and the word of figures left out stand, which labels keep clear of, px. */
 export function frameBoxes(size: Size): Box[] {
-  return [{ minX: RULER, minY: size.height - 34, maxX: RULER + 170, maxY: size.height }];
+  return [
+    { minX: RULER, minY: size.height - 34, maxX: RULER + 186, maxY: size.height },
+    { minX: size.width - 150, minY: size.height - 26, maxX: size.width, maxY: size.height },
+  ];
+}
+
+/** Says in the corner of a sheet how many figures have no room at this zoom; nothing where all have. */
+export function drawMore(pen: Pen, more: number, palette: Palette, size: Size): void {
+  if (more === 0) return;
+  setText(pen, 11, 400);
+  const text = words.sheets.labels.more(more);
+  const width = Math.ceil(pen.measureText(text).width) + 12;
+  const [x, y] = [size.width - width - 6, size.height - 24];
+  pen.fillStyle = palette.sheet;
+  pen.fillRect(x, y, width, 18);
+  pen.fillStyle = palette.muted;
+  pen.textAlign = 'left';
+  pen.textBaseline = 'middle';
+  pen.fillText(text, x + 6, y + 9.5);
 }
 
 function drawRulers(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
@@ -79,10 +98,12 @@ function drawUpright(pen: Pen, text: string, x: number, y: number): void {
 function drawScaleBar(pen: Pen, units: UnitSystem, palette: Palette, view: Viewport, size: Size): void {
   const bar = scaleBar(view, units, 110);
   const width = Math.round(bar.length * view.scale);
-  const x = RULER + 12;
+  // To the right of the mark of a cut, which waits in the corner.
+  const x = RULER + 26;
   const y = size.height - 16;
+  setText(pen, 11, 400);
   pen.fillStyle = palette.sheet;
-  pen.fillRect(x - 4, y - 6, width + 52, 16);
+  pen.fillRect(x - 4, y - 6, width + Math.ceil(pen.measureText(bar.text).width) + 15, 16);
   pen.fillStyle = palette.ink;
   pen.fillRect(x, y, Math.round(width / 2), 4);
   pen.strokeStyle = palette.ink;
@@ -90,7 +111,6 @@ function drawScaleBar(pen: Pen, units: UnitSystem, palette: Palette, view: Viewp
   pen.strokeRect(x + 0.5, y + 0.5, width - 1, 3);
   pen.textAlign = 'left';
   pen.textBaseline = 'middle';
-  setText(pen, 11, 400);
   pen.fillStyle = palette.ink;
   pen.fillText(bar.text, x + width + 7, y + 2);
 }

@@ -1,9 +1,9 @@
 import { inkOnFill, textOn } from '../drawing/colour.ts';
-import type { Box, DimensionLines, Placed } from '../drawing/label-place.ts';
+import { type Box, type DimensionLines, LEADER_DOT, type Placed } from '../drawing/label-place.ts';
 import { MIN_TEXT, type Palette } from '../drawing/palette.ts';
 import { type Pen, setText } from './pen.ts';
 
-/** Draws placed labels: dimension lines first, then every text over them. */
+/** Draws placed labels: dimension lines and leaders first, then every text over them. */
 export function drawLabels(
   pen: Pen,
   labels: readonly Placed[],
@@ -12,6 +12,7 @@ export function drawLabels(
 ): void {
   pen.setLineDash([]);
   for (const label of labels) if (label.dimension) drawDimension(pen, label.dimension, label, palette);
+  drawLeaders(pen, labels, palette);
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';
   for (const label of labels) {
@@ -28,6 +29,24 @@ export function drawLabels(
     else pen.strokeText(label.text, x, y);
     pen.fillStyle = fill ? inkOnFill[textOn(fill)] : ink;
     pen.fillText(label.text, x, y);
+  }
+}
+
+/** Thin lines from texts to what they are about, each with a dot at its foot. */
+function drawLeaders(pen: Pen, labels: readonly Placed[], palette: Palette): void {
+  pen.strokeStyle = palette.muted;
+  pen.fillStyle = palette.muted;
+  pen.lineWidth = 1;
+  for (const { leader } of labels) {
+    if (!leader) continue;
+    const [foot, end] = leader;
+    pen.beginPath();
+    pen.moveTo(snap(foot.x, end.x), snap(foot.y, end.y));
+    pen.lineTo(snap(end.x, foot.x), snap(end.y, foot.y));
+    pen.stroke();
+    pen.beginPath();
+    pen.arc(snap(foot.x, end.x), snap(foot.y, end.y), LEADER_DOT, 0, 2 * Math.PI);
+    pen.fill();
   }
 }
 

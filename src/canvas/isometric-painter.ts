@@ -1,8 +1,9 @@
 import { inCrossingOrder } from '../drawing/crossing-order.ts';
 import { detailOf, labelledLegs, roomForHandle } from '../drawing/detail.ts';
 import { gridStep, multiples } from '../drawing/grid.ts';
+import type { Measure } from '../drawing/label-box.ts';
 import { type Box, boxAt, placeLabels, type Wanted } from '../drawing/label-place.ts';
-import { type Measure, valueLabel } from '../drawing/labels.ts';
+import { valueLabel } from '../drawing/labels.ts';
 import { type Outline, outlineIn } from '../drawing/outline.ts';
 import { MIN_TEXT, type Palette, palettes } from '../drawing/palette.ts';
 import { box, mean, shown } from '../drawing/solid.ts';
@@ -76,14 +77,32 @@ const sceneFor = memoise((route: Route, job: Job, turn: Turn): Scene => {
 
 /** What the drawing covers in a turned view, m. */
 export function sceneBounds(state: BoardState, turn: Turn): Bounds {
-  const { outline, view, nodes } = sceneOf(state, turn);
+  const { outline, view, nodes, room } = sceneOf(state, turn);
   const corners = outline.drawables.flatMap(({ bounds }) => [
     { u: bounds.minU, v: bounds.minV },
     { u: bounds.maxU, v: bounds.maxV },
   ]);
   const feet = [...state.solution.route.nodes.values()].map(({ at }) => seen([at[0], at[1], 0], view));
-  const bounds = boundsOf([...corners, ...feet, ...nodes.map(({ at }) => at)], 0.1);
-  return bounds ?? { minU: -1, minV: -0.5, maxU: 3, maxV: 3 };
+  const walls = room.flatMap((walled) =>
+    walled.walls.flatMap((wall) => (wall.kind === 'line' ? wall.points : [])),
+  );
+  const route = boundsOf([...corners, ...feet, ...nodes.map(({ at }) => at)], 0.1);
+  if (!route) return boundsOf(walls, 0.1) ?? { minU: -1, minV: -0.5, maxU: 3, maxV: 3 };
+  return withRoom(route, boundsOf(walls, 0.1) ?? route);
+}
+
+/** So much of its size a drawing grows on each side for the room around it. */
+const shareForRoom = 0.35;
+
+/** The route with the room around it, as long as that leaves the route most of the picture. */
+function withRoom(route: Bounds, room: Bounds): Bounds {
+  const [u, v] = [(route.maxU - route.minU) * shareForRoom, (route.maxV - route.minV) * shareForRoom];
+  return {
+    minU: Math.min(route.minU, Math.max(room.minU, route.minU - u)),
+    minV: Math.min(route.minV, Math.max(room.minV, route.minV - v)),
+    maxU: Math.max(route.maxU, Math.min(room.maxU, route.maxU + u)),
+    maxV: Math.max(route.maxV, Math.min(room.maxV, route.maxV + v)),
+  };
 }
 
 /** Paper, ground and room, then the duct among it from the farthest to the nearest. */
@@ -205,8 +224,15 @@ export function paintSceneMarks(
       return room || met.length < 2 || wantedHandles.has(id);
     })
     .map(({ id, at }) => ({ id, at: toScreen(at, viewport) }));
-  const labels = { values, by: state.colourBy, units: state.units, view: viewport, measure };
   const labelled = labelledLegs(outline.legs, state.selection.segments, viewport);
+  const labels = {
+    values,
+    by: state.colourBy,
+    units: state.units,
+    view: viewport,
+    measure,
+    legs: labelled,
+  };
   const wanted: Wanted[] = labelled.flatMap((leg) => {
     const label = leg.endOn ? null : valueLabel(leg, labels);
     const length = Math.hypot(leg.to.u - leg.from.u, leg.to.v - leg.from.v) * viewport.scale;

@@ -11,11 +11,11 @@ import type { BoardState } from './board.ts';
 import { coloursOf } from './colouring.ts';
 import { planeOf, standingsOf, strength } from './cut.ts';
 import { drawActive } from './draw-active.ts';
-import { drawAnnotations, noteBoxes } from './draw-annotations.ts';
+import { dimensionBoxes, drawAnnotations, noteBoxes } from './draw-annotations.ts';
 import { drawBackground } from './draw-background.ts';
 import { type DuctPaint, drawDucts, inView } from './draw-ducts.ts';
 import { drawMisfits, misfits } from './draw-fit.ts';
-import { drawFrame } from './draw-frame.ts';
+import { drawFrame, drawMore } from './draw-frame.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawFlags, drawGhost, drawHandles, drawSelection, flagsOf, handlesOf } from './draw-marks.ts';
 import { drawUnderlays } from './draw-underlay.ts';
@@ -73,13 +73,21 @@ export function createPainter(sheet: SheetId): Painter {
     const inline = inView(drawables, view, size).filter(({ kind }) => kind === 'in-line');
     const bodies = inline.map(({ bounds }) => screenBox(bounds, view));
     const flags = flagsOf(state.solution.findings, route, sheet, bodies, view, size);
-    const fixed = [...flags.map((flag) => flag.box), ...bodies, ...noteBoxes(state, sheet, view)];
-    placed = placement(state, view, size, widths.with(pen), fixed);
+    const measure = widths.with(pen);
+    const fixed = [
+      ...flags.map((flag) => flag.box),
+      ...bodies,
+      ...noteBoxes(state, sheet, view),
+      ...dimensionBoxes(state, sheet, view, measure),
+    ];
+    const labels = placement(state, view, size, measure, fixed);
+    placed = labels.placed;
     drawLabels(pen, placed, palette, coloursOf(state).fills);
     drawAnnotations(pen, state, sheet, palette, view);
     drawHandles(pen, handles, route, state.selection, state.hover, palette);
     drawFlags(pen, flags, palette, `700 11px ${FONT}`);
     drawFrame(pen, state.units, palette, view, size);
+    drawMore(pen, labels.more, palette, size);
   };
 
   return {

@@ -1,8 +1,9 @@
 import { detailOf, labelledLegs } from '../drawing/detail.ts';
 import { arrowOf } from '../drawing/flow-arrow.ts';
 import { RULER } from '../drawing/grid.ts';
-import { type Box, grown, movedBy, type Placed, placeLabels } from '../drawing/label-place.ts';
-import { labelsOf, type Measure } from '../drawing/labels.ts';
+import { lineHeight, type Measure } from '../drawing/label-box.ts';
+import { type Box, grown, leftOut, movedBy, type Placed, placeLabels } from '../drawing/label-place.ts';
+import { labelsOf } from '../drawing/labels.ts';
 import { busyPlaces, namesOn } from '../drawing/names.ts';
 import type { Outline, SheetLeg } from '../drawing/outline.ts';
 import {
@@ -13,7 +14,9 @@ import {
   type Viewport,
   visibleBounds,
 } from '../drawing/viewport.ts';
+import { schemeOf } from '../graph/infer.ts';
 import type { SheetId } from '../graph/sheet.ts';
+import { words } from '../words/index.ts';
 import { type BoardState, nothing } from './board.ts';
 import { coloursOf } from './colouring.ts';
 import { planeOf, standingsOf } from './cut.ts';
@@ -26,6 +29,13 @@ const crowded = 60;
 /** How far beyond the edges, px: so far a crowded sheet is panned before its labels are placed anew. */
 const stock = 240;
 
+/** A sheet's labels, and how many figures found no room. */
+export interface Labels {
+  readonly placed: readonly Placed[];
+  /** Lengths, rises and values of duct in view that zooming in would show. */
+  readonly more: number;
+}
+
 /** Says where a sheet's labels stand; `fixed` are boxes that they keep clear of besides those of the sheet itself. */
 type Placement = (
   state: BoardState,
@@ -33,7 +43,7 @@ type Placement = (
   size: Size,
   measure: Measure,
   fixed: readonly Box[],
-) => readonly Placed[];
+) => Labels;
 
 /**
  * Labels placed only when what they depend on has changed: pointing at something places none, and panning
@@ -44,7 +54,7 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
     readonly from: readonly unknown[];
     readonly view: Viewport;
     readonly beyond: number;
-    readonly placed: readonly Placed[];
+    readonly labels: Labels;
   } | null = null;
   return (state, view, size, measure, fixed) => {
     const made = outline(state);
@@ -53,17 +63,19 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
       ...[made, coloursOf(state).values, state.solution.findings],
       ...[selection, units, colourBy, live.blocks, live.exits, live.hoods],
       ...[workingHeight, planeOf(state, sheet), view.scale, size.width, size.height],
+      ...[live.sheetNotes, schemeOf(live, state.schemeId).dimensions, live.kitchen.ceilingHeight],
     ];
     if (known && now.every((each, i) => each === known?.from[i])) {
       const [dx, dy] = [view.panX - known.view.panX, view.panY - known.view.panY];
-      if (dx === 0 && dy === 0) return known.placed;
-      if (Math.abs(dx) <= known.beyond && Math.abs(dy) <= known.beyond) return movedBy(known.placed, dx, dy);
+      if (dx === 0 && dy === 0) return known.labels;
+      if (Math.abs(dx) <= known.beyond && Math.abs(dy) <= known.beyond)
+        return { ...known.labels, placed: movedBy(known.labels.placed, dx, dy) };
     }
     const crowd = made.legs.length > crowded;
     const beyond = crowd ? stock : 0;
-    const placed = place(state, made, view, size, measure, fixed, beyond);
-    known = { from: now, view, beyond, placed };
-    return placed;
+    const labels = place(state, made, view, size, measure, fixed, beyond);
+    known = { from: now, view, beyond, labels };
+    return labels;
   };
 
   function place(
@@ -74,7 +86,7 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
     measure: Measure,
     fixed: readonly Box[],
     beyond: number,
-  ): readonly Placed[] {
+  ): Labels {
     const { route } = state.solution;
     const plane = planeOf(state, sheet);
     const stands = plane === null ? null : standingsOf(route, sheet, plane);
@@ -99,7 +111,7 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
     const handles = handlesOf(route, sheet, state.selection, nothing, view, size);
     const kept = [
       ...(beyond > 0 ? [] : frameBoxes(size)),
-      ...(beyond > 0 ? [] : heightBox(state, sheet, view)),
+      ...(beyond > 0 ? [] : levelBoxes(state, sheet, view, size, measure)),
       ...handleBoxes(handles),
       ...fixed,
       ...(full ? near.flatMap((leg) => arrowOf(leg, view)?.box ?? []) : []),
@@ -107,15 +119,38 @@ export function createPlacement(sheet: SheetId, outline: (state: BoardState) => 
     const wide = { width: size.width + 2 * beyond, height: size.height + 2 * beyond };
     const shifted = { ...view, panX: view.panX + beyond, panY: view.panY + beyond };
     const busy = busyPlaces(state.live, inView(drawables, shifted, wide), sheet, view);
-    return placeLabels(wanted, grown(inner, beyond), kept, busy);
+    const placed = placeLabels(wanted, grown(inner, beyond), kept, busy);
+    const figures = leftOut(wanted, placed, ['dimension', 'riser', 'value'], inner);
+    const unlabelled = near.filter((leg) => !labelled.includes(leg) && isIn(leg, view, inner)).length;
+    return { placed, more: figures + unlabelled };
   }
 }
 
-/** Where the mark of the working height stands on a section, px. */
-function heightBox({ workingHeight }: BoardState, sheet: SheetId, view: Viewport): Box[] {
+/** Where a section says its working height, its ceiling and its floor, px. */
+function levelBoxes(
+  { workingHeight, live }: BoardState,
+  sheet: SheetId,
+  view: Viewport,
+  size: Size,
+  measure: Measure,
+): Box[] {
   if (sheet === 'floor') return [];
-  const { y } = toScreen({ u: 0, v: workingHeight }, view);
-  return [{ minX: RULER, minY: y - 10, maxX: RULER + 76, maxY: y + 10 }];
+  const { ceiling, floor } = words.sheets.levels;
+  const height = toScreen({ u: 0, v: workingHeight }, view).y;
+  const named = [
+    { text: ceiling, v: live.kitchen.ceilingHeight },
+    { text: floor, v: 0 },
+  ].map(({ text, v }) => {
+    const { y } = toScreen({ u: 0, v }, view);
+    return { minX: size.width - 12 - measure(text), minY: y - lineHeight - 3, maxX: size.width, maxY: y + 1 };
+  });
+  return [{ minX: RULER, minY: height - 10, maxX: RULER + 76, maxY: height + 10 }, ...named];
+}
+
+/** A leg whose middle is in view. */
+function isIn(leg: SheetLeg, view: Viewport, { minX, minY, maxX, maxY }: Box): boolean {
+  const { x, y } = toScreen({ u: (leg.from.u + leg.to.u) / 2, v: (leg.from.v + leg.to.v) / 2 }, view);
+  return x >= minX && y >= minY && x <= maxX && y <= maxY;
 }
 
 /** A leg that a label in view could belong to. */

@@ -1,4 +1,4 @@
-import type { Measure } from '../drawing/labels.ts';
+import type { Measure } from '../drawing/label-box.ts';
 import { MIN_TEXT } from '../drawing/palette.ts';
 import { type Pen, setText } from './pen.ts';
 

@@ -1,14 +1,15 @@
-import type { SheetId } from '../graph/sheet.ts';
+import type { ScreenPoint, SheetId, SheetPoint } from '../graph/sheet.ts';
 import { inkOnFill, textOn } from './colour.ts';
 import { labelledLegs } from './detail.ts';
 import { noteBoxesOn } from './drawing-annotations.ts';
 import { arrowOf } from './flow-arrow.ts';
-import { type Box, grown, type Placed, placeLabels, type Wanted } from './label-place.ts';
+import { type Box, grown, LEADER_DOT, type Placed, placeLabels, type Wanted } from './label-place.ts';
 import { labelsOf, lengthLabel, valueLabel } from './labels.ts';
-import { type LayerId, type Paint, PX, type TextMark } from './marks.ts';
+import { type LayerId, type Mark, type Paint, PX, type TextMark } from './marks.ts';
 import { busyPlaces, namesOn, screenBox } from './names.ts';
 import { MIN_TEXT } from './palette.ts';
 import type { Layered, Setting } from './sheet-drawing.ts';
+import { circle, line } from './stroke.ts';
 import { type Bounds, toSheet } from './viewport.ts';
 
 /** Labels may stand this far round what is drawn, px of paper. */
@@ -31,12 +32,11 @@ export function labelMarks(
   const bodies = outline.drawables.filter(({ kind }) => kind === 'in-line');
   const kept: Box[] = [...said, ...arrows, ...bodies.map(({ bounds }) => screenBox(bounds, paper))];
   if (sheet) kept.push(...noteBoxesOn(setting, sheet));
-  const input = { ...setting, by: setting.colourBy, units: job.units, view: paper };
+  const input = { ...setting, by: setting.colourBy, units: job.units, view: paper, legs: labelled };
   const wanted: readonly Wanted[] = sheet
     ? labelsOf({
         ...input,
         sheet,
-        legs: labelled,
         selection: { nodes: [], segments: [] },
         names: namesOn(job, route.schemeId, sheet, outline.drawables),
       })
@@ -47,32 +47,45 @@ export function labelMarks(
       );
   const room = sheet ? job : { exits: [], blocks: [] };
   const busy = busyPlaces(room, outline.drawables, sheet ?? 'floor', paper);
-  return placeLabels(wanted, area, kept, busy).map((label) => marked(label, setting));
+  return placeLabels(wanted, area, kept, busy).flatMap((label) => marked(label, setting));
 }
 
-function marked(label: Placed, setting: Setting): Layered {
+function marked(label: Placed, setting: Setting): readonly Layered[] {
   const { outline, fills, paper } = setting;
-  const { box, dimension, kind, id: of } = label;
+  const { box, dimension, leader, kind, id: of } = label;
   const text = textOf(label, fills, paper);
-  if (!dimension) return [layerOf(kind), text];
+  const at = (point: ScreenPoint) => toSheet(point, paper);
+  if (!dimension) return [...(leader ? leaderMarks(leader, at, paper.scale, of) : []), [layerOf(kind), text]];
   const leg = outline.byId.get(of);
-  const at = (point: { readonly x: number; readonly y: number }) => toSheet(point, paper);
   const { from, to, extensions } = dimension;
-  return [
-    'dimensions',
-    {
-      kind: 'dimension',
-      feet: leg ? [leg.from, leg.to] : [at(from), at(to)],
-      line: [at(from), at(to)],
-      extensions: extensions.map(([a, b]) => [at(a), at(b)] as const),
-      value: leg?.segment.length ?? 0,
-      text: {
-        ...text,
-        behind: { as: 'plate', paint: 'sheet' },
-        width: (box.maxX - box.minX) * PX,
-      },
-      of,
+  const mark: Mark = {
+    kind: 'dimension',
+    feet: leg ? [leg.from, leg.to] : [at(from), at(to)],
+    line: [at(from), at(to)],
+    extensions: extensions.map(([a, b]) => [at(a), at(b)] as const),
+    value: leg?.segment.length ?? 0,
+    text: {
+      ...text,
+      behind: { as: 'plate', paint: 'sheet' },
+      width: (box.maxX - box.minX) * PX,
     },
+    of,
+  };
+  return [['dimensions', mark]];
+}
+
+/** A leader's line, and the dot on what it leads from. */
+function leaderMarks(
+  [foot, end]: readonly [ScreenPoint, ScreenPoint],
+  at: (point: ScreenPoint) => SheetPoint,
+  scale: number,
+  of: string,
+): readonly Layered[] {
+  const pen = { paint: 'muted', width: PX } as const;
+  const dot = circle(at(foot), LEADER_DOT / scale);
+  return [
+    ['labels', { kind: 'line', strokes: [line(at(foot), at(end))], pen, of }],
+    ['labels', { kind: 'fill', outline: [dot], paint: 'muted', of }],
   ];
 }
 

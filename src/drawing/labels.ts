@@ -6,17 +6,14 @@ import type { Section } from '../hydraulics/types.ts';
 import { formatAngle, formatDiameter, formatLength, quantity } from '../units/index.ts';
 import { words } from '../words/index.ts';
 import { type ColourBy, kindOf } from './colour.ts';
-import { type Box, boxAt, type Candidate, type Wanted } from './label-place.ts';
+import { extent, led, lineHeight, type Measure, mostWithLeaders, off, textBox, unit } from './label-box.ts';
+import type { Candidate, Wanted } from './label-place.ts';
 import type { SheetLeg } from './outline.ts';
-import { MIN_TEXT } from './palette.ts';
 import { seen } from './tube.ts';
 import { alongSight, views } from './view.ts';
 import { type Bounds, toScreen, type Viewport } from './viewport.ts';
 
 const says = words.sheets.labels;
-
-/** Width of a text in px at the labels' size. */
-export type Measure = (text: string) => number;
 
 /** What something on the sheet is called: inside its box where the name fits, else below it. */
 export interface Name {
@@ -41,8 +38,6 @@ export interface LabelInput {
   readonly measure: Measure;
 }
 
-/** Height of a line of label text, px. */
-const lineHeight = MIN_TEXT + 4;
 const chosen = 50;
 /** Dimension lines stand in steps of this from the centre line, px, so that those of legs in a row line up. */
 const step = 8;
@@ -100,21 +95,6 @@ function frameOf(leg: SheetLeg, view: Viewport) {
   return { from, to, length, along, normal: { x: along.y, y: -along.x }, half: leg.half * view.scale };
 }
 
-function off(at: ScreenPoint, direction: ScreenPoint, by: number): ScreenPoint {
-  return { x: at.x + direction.x * by, y: at.y + direction.y * by };
-}
-
-function textBox(centre: ScreenPoint, text: string, measure: Measure, padding = 3): Box {
-  const box = boxAt(centre, Math.ceil(measure(text)) + 2 * padding, lineHeight);
-  const [dx, dy] = [Math.round(box.minX) - box.minX, Math.round(box.minY) - box.minY];
-  return { minX: box.minX + dx, minY: box.minY + dy, maxX: box.maxX + dx, maxY: box.maxY + dy };
-}
-
-/** How far a text's box reaches from its centre in a direction, px. */
-function extent(text: string, measure: Measure, direction: ScreenPoint): number {
-  return (Math.abs(direction.x) * (measure(text) + 6) + Math.abs(direction.y) * lineHeight) / 2;
-}
-
 function dimensionLabel(
   leg: SheetLeg,
   input: LabelInput,
@@ -147,16 +127,20 @@ function dimensionLabel(
   return { kind: 'dimension', id: leg.segment.id, candidates };
 }
 
-export type ValueInput = Pick<LabelInput, 'values' | 'by' | 'units' | 'view' | 'measure'>;
+export type ValueInput = Pick<LabelInput, 'values' | 'by' | 'units' | 'view' | 'measure' | 'legs'>;
 
-/** The velocity or loss of a leg: in its duct where the text fits, else beside it. */
+/** The velocity or loss of a leg: in its duct, there without its unit where that is too long, else beside it. */
 export function valueLabel(leg: SheetLeg, input: ValueInput): Omit<Wanted, 'priority'> | null {
   const value = input.values.get(leg.segment.id);
   if (value === undefined) return null;
   const { text, figure } = quantity(kindOf[input.by], value, input.units);
-  const candidates = [text, figure].flatMap((words, i) =>
-    alongLeg(leg, words, input, [0.55, 0.66, 0.42]).map((c) => ({ ...c, cost: c.cost + i * 8 })),
-  );
+  const shares = [0.55, 0.66, 0.42];
+  const bare = alongLeg(leg, figure, input, shares).filter(({ inside }) => inside);
+  const candidates = [
+    ...alongLeg(leg, text, input, shares),
+    ...bare.map((place) => ({ ...place, cost: place.cost + 8 })),
+    ...atLeaders(leg, text, input, 10),
+  ];
   return { kind: 'value', id: leg.segment.id, candidates };
 }
 
@@ -195,6 +179,33 @@ function alongLeg(
   return candidates;
 }
 
+/** How far from its duct a text may stand at the end of a leader, px. */
+const leaders = [20, 36, 52] as const;
+
+/** Places off the duct, each at the end of a leader that goes square away from it or aslant. */
+function atLeaders(
+  leg: SheetLeg,
+  text: string,
+  input: Pick<LabelInput, 'view' | 'measure' | 'legs'>,
+  cost: number,
+): Candidate[] {
+  if (input.legs.length > mostWithLeaders) return [];
+  const { along, normal, half } = frameOf(leg, input.view);
+  const [from, to] = [toScreen(leg.straightFrom, input.view), toScreen(leg.straightTo, input.view)];
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  return [0.5, 0.75, 0.25].flatMap((share, i) =>
+    [1, -1].flatMap((side) => {
+      const foot = off(off(from, along, length * share), normal, side * half);
+      return [0, 0.7, -0.7].flatMap((slant, j) => {
+        const away = unit(normal.x * side + along.x * slant, normal.y * side + along.y * slant);
+        return leaders.map((reach, row) =>
+          led(foot, away, reach, text, input.measure, cost + i * 0.2 + j * 0.4 + row),
+        );
+      });
+    }),
+  );
+}
+
 /** One size tag for each stretch of duct of the same size: on its longest leg that has room for it. */
 function sizeLabels(input: LabelInput): Wanted[] {
   const byId = new Map(input.legs.map((leg) => [leg.segment.id, leg]));
@@ -215,7 +226,9 @@ function sizeLabels(input: LabelInput): Wanted[] {
     if (!longest) return [];
     const text = sectionText(longest.segment.section, input.units);
     const candidates = [longest, ...others.slice(0, 3)].flatMap((leg, i) => {
-      const places = leg.endOn ? around(leg, text, input) : alongLeg(leg, text, input, [0.8, 0.34, 0.7, 0.9]);
+      const places = leg.endOn
+        ? around(leg, text, input)
+        : [...alongLeg(leg, text, input, [0.8, 0.34, 0.7, 0.9]), ...atLeaders(leg, text, input, 12)];
       return places.map((place) => ({ ...place, cost: place.cost + i * 6 }));
     });
     return [{ kind: 'size', id: longest.segment.id, priority: 50, candidates }];
@@ -243,17 +256,22 @@ function around(leg: SheetLeg, text: string, input: LabelInput): Candidate[] {
     [0, -1],
     [0, 1],
   ] as const;
-  return [8, 20].flatMap((gap, row) =>
+  const beside = ways.map(([x, y], i) => {
+    const edge = off(at, { x, y }, half + 8);
+    const centre = {
+      x: edge.x + (Math.sign(x) * (input.measure(text) + 6)) / 2,
+      y: edge.y + (Math.sign(y) * lineHeight) / 2,
+    };
+    return { box: textBox(centre, text, input.measure), text, cost: i * 0.3 };
+  });
+  if (input.legs.length > mostWithLeaders) return beside;
+  const away = leaders.flatMap((reach, row) =>
     ways.map(([x, y], i) => {
-      const direction = { x, y };
-      const centre = off(at, direction, half + gap);
-      const text2 = {
-        x: centre.x + (Math.sign(x) * (input.measure(text) + 6)) / 2,
-        y: centre.y + (Math.sign(y) * lineHeight) / 2,
-      };
-      return { box: textBox(text2, text, input.measure), text, cost: i * 0.3 + row * 2 };
+      const way = unit(x, y);
+      return led(off(at, way, half), way, reach, text, input.measure, 4 + row + i * 0.3);
     }),
   );
+  return [...beside, ...away];
 }
 
 /** The angle of a turn that lies in the plane of the sheet, outside its corner. */
@@ -282,16 +300,22 @@ function turnLabel(
   const radius = bend.radius * input.view.scale;
   const text = formatAngle(bend.angle);
   const beyond = Math.max(half * 0.3, radius + half - corner);
+  const reach = extent(text, input.measure, outward);
   const places = [
-    off(at, outward, beyond + 8 + extent(text, input.measure, outward)),
-    off(at, outward, beyond + 24 + extent(text, input.measure, outward)),
-    off(at, outward, -(corner - radius + half + 6 + extent(text, input.measure, outward))),
+    off(at, outward, beyond + 4 + reach),
+    off(at, outward, beyond + 10 + reach),
+    off(at, outward, -(corner - radius + half + 4 + reach)),
   ];
-  return {
-    kind: 'turn',
-    id: node.id,
-    candidates: places.map((place, i) => ({ box: textBox(place, text, input.measure), text, cost: i })),
-  };
+  const candidates: Candidate[] = places.map((place, i) => ({
+    box: textBox(place, text, input.measure),
+    text,
+    cost: i,
+  }));
+  const square = Math.abs(bend.angle - 90) < 0.5;
+  if (!square && input.legs.length <= mostWithLeaders)
+    for (const [row, length] of leaders.entries())
+      candidates.push(led(off(at, outward, beyond), outward, length, text, input.measure, 6 + row));
+  return { kind: 'turn', id: node.id, candidates };
 }
 
 function nameLabel({ id, text, box, inside }: Name, input: LabelInput): Wanted {

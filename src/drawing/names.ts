@@ -1,6 +1,6 @@
 import type { Job, Vec3 } from '../graph/document.ts';
 import { project, type SheetId } from '../graph/sheet.ts';
-import { type Box, type Busy, boxAround } from './label-place.ts';
+import { type Box, type Busy, boxAround, boxAt } from './label-place.ts';
 import type { Name } from './labels.ts';
 import type { Drawable } from './stroke.ts';
 import { type Bounds, boundsOf, toScreen, type Viewport } from './viewport.ts';
@@ -42,12 +42,36 @@ export function busyPlaces(
   const boxed = ({ min, max }: { readonly min: Vec3; readonly max: Vec3 }) =>
     boxAround(toScreen(project(min, sheet), view), toScreen(project(max, sheet), view));
   return [
-    ...drawables.flatMap(({ kind, bounds }) => {
-      const box = screenBox(bounds, view);
-      return kind === 'hood' ? edgesOf(box) : [box];
+    ...drawables.flatMap((item): readonly Busy[] => {
+      const box = screenBox(item.bounds, view);
+      if (item.kind === 'hood') return edgesOf(box);
+      if (item.kind === 'bend') return [{ ...box, solid: true }];
+      return item.kind === 'leg' ? alongDuct(item, box, view) : [box];
     }),
     ...[...job.exits, ...job.blocks].flatMap((box) => edgesOf(boxed(box))),
   ];
+}
+
+/** Slanted duct as boxes along its centre line: one around all of it would hold much that is not duct. */
+function alongDuct({ centre }: Drawable, box: Box, view: Viewport): readonly Box[] {
+  const axis = centre.find((stroke) => stroke.kind === 'line');
+  const [a, b] = [axis?.points[0], axis?.points.at(-1)];
+  if (!a || !b) return [box];
+  const [from, to] = [toScreen(a, view), toScreen(b, view)];
+  const [dx, dy] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y)];
+  if (dx < 2 || dy < 2) return [box];
+  const length = Math.hypot(dx, dy);
+  const [wide, high] = [box.maxX - box.minX - dx, box.maxY - box.minY - dy];
+  const half = Math.max(1, Math.min((wide * length) / dy, (high * length) / dx) / 2);
+  const pieces = Math.min(40, Math.max(1, Math.ceil(length / half)));
+  return Array.from({ length: pieces }, (_, i) => {
+    const share = (i + 0.5) / pieces;
+    return boxAt(
+      { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share },
+      2 * half,
+      2 * half,
+    );
+  });
 }
 
 /** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */

@@ -9,8 +9,8 @@ import { annotationMarks } from './drawing-annotations.ts';
 import { ductMarks } from './drawing-ducts.ts';
 import { labelMarks } from './drawing-labels.ts';
 import { roomInSpace, roomOnSheet } from './drawing-room.ts';
+import type { Measure } from './label-box.ts';
 import type { Box } from './label-place.ts';
-import type { Measure } from './labels.ts';
 import {
   type DrawnSheet,
   type Layer,

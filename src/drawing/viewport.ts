@@ -52,11 +52,19 @@ export function panBy(view: Viewport, dx: number, dy: number): Viewport {
   return { scale: view.scale, panX: view.panX + dx, panY: view.panY + dy };
 }
 
-/** The view that shows `bounds` centred, as large as `size` allows with `margin` pixels free on every side. */
-export function fit(bounds: Bounds, size: Size, margin: number): Viewport {
+/**
+ * The view that shows `bounds` centred, as large as `size` allows with `margin` pixels free on every side, or `x` of
+ * them at the left and right and `y` above and below.
+ */
+export function fit(
+  bounds: Bounds,
+  size: Size,
+  margin: number | { readonly x: number; readonly y: number },
+): Viewport {
+  const { x, y } = typeof margin === 'number' ? { x: margin, y: margin } : margin;
   const width = Math.max(bounds.maxU - bounds.minU, 1e-3);
   const height = Math.max(bounds.maxV - bounds.minV, 1e-3);
-  const free = { x: Math.max(size.width - 2 * margin, 1), y: Math.max(size.height - 2 * margin, 1) };
+  const free = { x: Math.max(size.width - 2 * x, 1), y: Math.max(size.height - 2 * y, 1) };
   const scale = clampScale(Math.min(free.x / width, free.y / height));
   return {
     scale,

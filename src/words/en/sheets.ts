@@ -1,4 +1,5 @@
 import { strong } from '../strong.ts';
+import { counted } from './plural.ts';
 
 export const levels = {
   cutNorth: 'Cut looking north',
@@ -91,6 +92,8 @@ export const labels = {
   round: (diameter: string) => `${diameter} dia`,
   oval: (sides: string) => `${sides} oval`,
   trueLength: (length: string) => `${length} true`,
+  /** In the corner of a sheet where figures had no room. */
+  more: (figures: number) => `zoom in: ${counted(figures, { one: 'more figure', other: 'more figures' })}`,
 };
 
 export const turned = {

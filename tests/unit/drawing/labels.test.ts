@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nothing, type Selection } from '../../../src/canvas/board.ts';
-import { type Box, boxAt, type Placed, placeLabels, type Wanted } from '../../../src/drawing/label-place.ts';
+import {
+  type Box,
+  boxAt,
+  leftOut,
+  type Placed,
+  placeLabels,
+  type Wanted,
+} from '../../../src/drawing/label-place.ts';
 import { labelsOf, sectionText } from '../../../src/drawing/labels.ts';
 import { MIN_TEXT } from '../../../src/drawing/palette.ts';
 import { boundsOf, fit as fitted } from '../../../src/drawing/viewport.ts';
@@ -90,6 +97,16 @@ describe('labels', () => {
     expect(sectionText({ shape: 'oval', width: 0.3, height: 0.1 }, 'metric')).toBe('300 mm × 100 mm oval');
   });
 
+  it('lead to a value from afar where there is no room at the duct', () => {
+    const labels = placed(run(levelTurn), 'floor', nothing, 0.12);
+    const values = labels.filter(({ kind }) => kind === 'value');
+    expect(values.length).toBeGreaterThan(0);
+    for (const { text, leader } of values) {
+      expect(text).toBe('6.1 m/s');
+      if (leader) expect(Math.hypot(leader[0].x - leader[1].x, leader[0].y - leader[1].y)).toBeLessThan(60);
+    }
+  });
+
   const step = fc.tuple(fc.constantFrom(0, 1, 2), fc.constantFrom(-1, 1), fc.integer({ min: 3, max: 30 }));
   const routes = fc.array(step, { minLength: 1, maxLength: 12 }).map((steps) => {
     const points: Vec3[] = [[0, 0, 2]];
@@ -160,6 +177,89 @@ describe('placing labels', () => {
   it('would rather stand beside duct than on it', () => {
     const [shown] = placeLabels([label('a', 1, here, there)], area, [], [here]);
     expect(shown?.box).toEqual(there);
+  });
+
+  it('never covers what is solid', () => {
+    const [shown] = placeLabels([label('a', 1, here, there)], area, [], [{ ...here, solid: true }]);
+    expect(shown?.box).toEqual(there);
+    expect(placeLabels([label('a', 1, here)], area, [], [{ ...here, solid: true }])).toEqual([]);
+  });
+
+  const dimension = (from: number, to: number) => ({
+    from: { x: from, y: 100 },
+    to: { x: to, y: 100 },
+    extensions: [
+      [
+        { x: to, y: 90 },
+        { x: to, y: 140 },
+      ],
+    ] as const,
+  });
+
+  it('covers neither a dimension line nor a line that leads to one', () => {
+    const far: Box = boxAt({ x: 400, y: 100 }, 40, 14);
+    const measured: Wanted = {
+      kind: 'dimension',
+      id: 'length',
+      priority: 2,
+      candidates: [{ box: far, text: 'length', cost: 0, dimension: dimension(60, 220) }],
+    };
+    expect(placeLabels([measured, label('a', 1, here)], area, [], []).map(({ id }) => id)).toEqual([
+      'length',
+    ]);
+    const low = boxAt({ x: 220, y: 132 }, 40, 14);
+    expect(placeLabels([measured, label('a', 1, low)], area, [], []).map(({ id }) => id)).toEqual(['length']);
+  });
+
+  it('lets two dimensions of a chain meet at their ends', () => {
+    const chain = [60, 160].map(
+      (from, i): Wanted => ({
+        kind: 'dimension',
+        id: `d${i}`,
+        priority: 2,
+        candidates: [
+          {
+            box: boxAt({ x: from + 50, y: 100 }, 30, 14),
+            text: '',
+            cost: 0,
+            dimension: dimension(from, from + 100),
+          },
+        ],
+      }),
+    );
+    expect(placeLabels(chain, area, [], [])).toHaveLength(2);
+  });
+
+  it('draws no leader through a label', () => {
+    const led: Wanted = {
+      kind: 'value',
+      id: 'led',
+      priority: 1,
+      candidates: [
+        {
+          box: there,
+          text: 'led',
+          cost: 0,
+          leader: [
+            { x: 60, y: 100 },
+            { x: 178, y: 100 },
+          ],
+        },
+      ],
+    };
+    expect(placeLabels([led], area, [], [])).toHaveLength(1);
+    expect(placeLabels([led, label('a', 2, here)], area, [], []).map(({ id }) => id)).toEqual(['a']);
+  });
+
+  it('counts what found no room though it belongs into view', () => {
+    const wanted = [
+      label('more', 2, here),
+      label('less', 1, here),
+      label('away', 1, boxAt({ x: 900, y: 9 }, 9, 9)),
+    ];
+    const shown = placeLabels(wanted, area, [], []);
+    expect(leftOut(wanted, shown, ['value'], area)).toBe(1);
+    expect(leftOut(wanted, shown, ['riser'], area)).toBe(0);
   });
 
   it('leaves a shy label out rather than cover anything', () => {
