@@ -89,7 +89,7 @@ function Results({ lesson, units }: { readonly lesson: Lesson; readonly units: U
 }
 
 /** What every lesson's run fits into, m, so that all are drawn at one scale. */
-const frame = { width: 5.7, height: 3 };
+const frame = { width: 5.7, height: 3.2 };
 
 /** The run with the change that the lesson is about, lit. */
 function LessonSketch({ lesson, units }: { readonly lesson: Lesson; readonly units: UnitSystem }) {

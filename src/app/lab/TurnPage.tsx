@@ -13,6 +13,7 @@ import { Term, type TermId } from '../term/Term.tsx';
 import { gained } from '../wording.ts';
 import { GuessFirst, LabSlider } from './Guess.tsx';
 import { useLab } from './lab-context.ts';
+import { RadiusCurve } from './RadiusCurve.tsx';
 import { RadiusStage, radii } from './RadiusStage.tsx';
 import { equivalentText, guessScale, soundChange, soundText } from './text.ts';
 
@@ -78,6 +79,7 @@ export function TurnPage({ onApply }: { onApply: (() => void) | null }) {
           scale={guessScale('flow', before.solution.speeds[speed]?.ratedFlow ?? 0, units)}
         >
           <TrialFigures trial={trial} />
+          {rounded && trial.fitting && <RadiusCurve c={trial.fitting.c} />}
         </GuessFirst>
         {trial.fitting && (
           <div className="lab-source">

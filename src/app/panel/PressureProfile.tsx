@@ -18,8 +18,6 @@ const says = words.charts.profile;
 const narrow: ChartSize = { width: narrowWidth, height: 132 };
 /** Units of the drawing within which the pointer means what stands at one place of the run. */
 const NEAR = 7;
-/** Between two lines that a word fits between, units of the drawing. */
-const LINE = 17;
 
 interface ProfileProps {
   readonly solved: Solved;
@@ -51,11 +49,8 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
   const ticks = y.ticks(3);
   const tickText = tickTexts(ticks);
   const taken = lit.reduce((sum, { loss }) => sum + loss, 0);
+  const first = profile[0];
   const last = profile.findLast(({ distance }) => distance < end);
-  const outside = profile.find(({ distance }) => distance >= end);
-  const middle = (of: 'total' | 'static') =>
-    last && outside ? (y(shown(last[of])) + y(shown(outside[of]))) / 2 : 0;
-  const lines = last && outside ? { total: middle('total'), static: middle('static') } : null;
   const pointTo = (event: PointerEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
     const px = ((event.clientX - box.left) / box.width) * width;
@@ -98,18 +93,22 @@ export function PressureProfile({ solved, size: { width, height } = narrow }: Pr
             d={path('total', [from, to])}
           />
         ))}
-        {lines &&
-          (['total', 'static'] as const).map((of) => (
+        {/* Lines that fall leave room over their beginning and under their end. */}
+        {first && last && (
+          <>
+            <text className="axis on-line chosen" x={inside.left + 4} y={y(shown(first.total)) - 5}>
+              {says.total}
+            </text>
             <text
-              key={of}
-              className={of === 'total' ? 'axis on-line chosen' : 'axis on-line'}
+              className="axis on-line"
               x={inside.right - 6}
-              y={lines[of] + (of === 'static' && lines.static - lines.total < LINE ? 12 : -5)}
+              y={Math.min(inside.bottom - 4, y(shown(last.static)) + 14)}
               textAnchor="end"
             >
-              {says[of]}
+              {says.static}
             </text>
-          ))}
+          </>
+        )}
         <text className="axis" x={inside.left} y={height - 4}>
           {says.hood}
         </text>

@@ -98,6 +98,12 @@ export const turn = {
   soundNote: (change: string, uncertainty: string) => `${change}; estimate, ±${uncertainty} dB`,
   asDrawn: 'as drawn',
   against: (change: string) => `${change} against as drawn`,
+  curve: {
+    label: (points: string) => `Loss coefficient over r/D. ${points}`,
+    loss: 'C',
+    ratio: (most: string) => `r/D ${most}`,
+    caption: 'The loss coefficient of this kind over its radius, the rest of the run as it is.',
+  },
 };
 
 export const run = {
