@@ -330,7 +330,7 @@ test('a version is kept by name and restored as one edit', async ({ board }) => 
 
   await ask(board, 'Versions');
   const version = box.getByRole('listitem').filter({ hasText: 'as quoted' });
-  await expect(version).toContainText(/9 legs, \d+ cfm/);
+  await expect(version).toContainText(/9 legs in 2 schemes, \d+ cfm/);
   await expect(version).toContainText('3 legs more than now');
   await version.getByRole('button', { name: 'Restore' }).click();
   await expect.poll(async () => (await board.seen()).job).toEqual(quoted);

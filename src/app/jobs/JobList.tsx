@@ -20,7 +20,7 @@ interface JobListProps {
 
 /** Jobs as cards with their drawing; the arrow keys go between them, Enter opens one. */
 export function JobList({ cards, search, close, deleted = false }: JobListProps) {
-  const { jobs, files } = useApp();
+  const { ui, jobs, files } = useApp();
   const here = useFiles((state) => state.id);
   const [renaming, setRenaming] = useState<JobCard | null>(null);
   const [gone, setGone] = useState<JobCard | null>(null);
@@ -71,6 +71,9 @@ export function JobList({ cards, search, close, deleted = false }: JobListProps)
         <div className="jobs-none">
           <h3>{says.none.title}</h3>
           <p>{says.none.text}</p>
+          <Button className="button" onPress={() => ui.setState({ jobs: 'templates' })}>
+            {says.none.templates}
+          </Button>
         </div>
       )}
       {gone && !deleted && (

@@ -47,8 +47,10 @@ export function againstText(
   return changes.length === 0 ? versions.alike : versions.against(changes);
 }
 
-/** "11 legs, 417 cfm" of a version, of all its schemes. */
+/** "11 legs in 2 schemes, 417 cfm" of a version: the air is that of the first. */
 export function versionText(summary: readonly SchemeSummary[], units: System): string {
   const flow = summary[0]?.flow ?? null;
-  return versions.is(view.legs(legsOf(summary)), flow === null ? null : formatFlow(flow, units));
+  const legs = view.legs(legsOf(summary));
+  const what = summary.length > 1 ? versions.inSchemes(legs, view.schemes(summary.length)) : legs;
+  return versions.is(what, flow === null ? null : formatFlow(flow, units));
 }

@@ -52,6 +52,7 @@ export const view = {
   none: {
     title: 'No other jobs yet',
     text: 'Each kitchen is a job of its own. Whatever you draw is kept here as you go, without saving. Begin one with New job or from a template, or drop job files onto this window.',
+    templates: 'See the templates',
   },
   notFound: (text: string) => `No job has “${text}” in its title or in the name of a scheme.`,
   noneDeleted: 'Nothing is deleted. A deleted job stays here for a month.',
@@ -115,6 +116,7 @@ export const template = {
 
 export const versions = {
   title: (job: string) => `Versions of ${job}`,
+  inSchemes: (legs: string, schemes: string) => `${legs} in ${schemes}`,
   lead: 'Kept by themselves as you work: all of the last hour, then fewer and fewer back to a year. Those with a name of yours stay.',
   now: 'Now on the board',
   keep: 'Keep this version',
