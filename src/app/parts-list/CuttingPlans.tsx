@@ -110,7 +110,6 @@ interface LengthProps {
 }
 
 function StockLength({ bar, length, places, first }: LengthProps) {
-  const count = bar.last - bar.first + 1;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be a drawing
     <svg
@@ -121,7 +120,7 @@ function StockLength({ bar, length, places, first }: LengthProps) {
       aria-label={says.bar(says.numbers(bar.first, bar.last), length)}
     >
       <text className="bar-number" x={numbers - 8} y={tall / 2 + 5}>
-        {count > 1 ? says.times(count) : bar.first}
+        {says.times(bar.last - bar.first + 1)}
       </text>
       <g transform={`translate(${numbers} 1)`}>
         {bar.boxes.map((box, i) =>
