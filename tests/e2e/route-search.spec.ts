@@ -26,7 +26,7 @@ test('routes are found, shown as ghosts, made a scheme in one step and undone', 
   const routes = panel.getByRole('list', { name: 'Routes found' }).getByRole('listitem');
   await expect(routes.first()).toBeVisible();
   expect(await routes.count()).toBeGreaterThan(1);
-  await expect(panel.getByText(/states examined/)).toBeVisible();
+  await expect(panel.getByText(/steps tried/)).toBeVisible();
 
   const best = await ghostFlow(board);
   expect(best).toBeGreaterThan(before.flow ?? Number.POSITIVE_INFINITY);
@@ -79,7 +79,7 @@ test('a search that takes long is called off while it runs, and the panel can se
   const panel = await openPanel(board);
   for (const exit of ['east wall', 'roof']) await panel.getByText(exit, { exact: true }).click();
   await panel.getByRole('button', { name: 'Search', exact: true }).click();
-  await expect(panel.getByText(/^[1-9][\d,]* states examined/)).toBeVisible();
+  await expect(panel.getByText(/^[1-9][\d,]* steps tried/)).toBeVisible();
   await panel.getByRole('button', { name: 'Cancel' }).click();
   await expect(panel.getByText(/^Called off/)).toBeVisible();
   await expect(panel.getByRole('list', { name: 'Routes found' })).toBeHidden();

@@ -11,7 +11,7 @@ import { distance } from '../../graph/vector.ts';
 import { formatFlow, formatLength, formatRun } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
-import { capitalized } from '../wording.ts';
+import { capitalized, gained } from '../wording.ts';
 
 const says = words.routeSearch.results;
 
@@ -48,6 +48,7 @@ export function SearchResults({ question, search }: SearchResultsProps) {
           shown={index === chosen}
           canDraw={there}
           isScheme={isScheme(found)}
+          beside={question.schemeId}
           onPoint={() => setPointed(index)}
           onChoose={() => {
             setChosen(index);
@@ -74,29 +75,33 @@ interface RowProps {
   readonly canDraw: boolean;
   /** Whether it was made a scheme, and still is one. */
   readonly isScheme: boolean;
+  /** The scheme that was searched from. */
+  readonly beside: string;
   readonly onPoint: () => void;
   readonly onChoose: () => void;
   readonly onDraw: () => void;
 }
 
-function Row({ route, shown, canDraw, isScheme, onPoint, onChoose, onDraw }: RowProps) {
+function Row({ route, shown, canDraw, isScheme, beside, onPoint, onChoose, onDraw }: RowProps) {
   const units = useBoard((state) => state.units);
   const exit = useBoard((state) => state.job.exits.find(({ id }) => id === route.exit));
   const speed = useBoard((state) => state.solution.speeds[state.speed]?.name);
   const at = route.air.find((each) => each.speed === speed) ?? route.air.at(-1);
+  const drawn = useBoard(({ schemeId, solution }) => {
+    const outcome = solution.speeds.find(({ name }) => name === at?.speed)?.outcome;
+    return schemeId === beside && outcome?.solved ? outcome.flow : null;
+  });
   return (
-    <li className="route-row" data-shown={shown || undefined}>
-      <Button
-        className="route-pick"
-        aria-pressed={shown}
-        onHoverStart={onPoint}
-        onFocus={onPoint}
-        onPress={onChoose}
-      >
+    // Only a pointer that moves points: a row that comes to lie under one that rests does not show itself.
+    <li className="route-row" data-shown={shown || undefined} onPointerMove={onPoint}>
+      <Button className="route-pick" aria-pressed={shown} onFocus={onPoint} onPress={onChoose}>
         <span className="proposal-head">
           <span className="proposal-title">{capitalized(exit?.name.trim() || exit?.kind || 'exit')}</span>
           <span className="gain">{at ? formatFlow(at.flow, units) : '–'}</span>
         </span>
+        {at && drawn !== null && (
+          <span className="proposal-reason">{says.against(gained(at.flow - drawn, units))}</span>
+        )}
         <span className="proposal-reason">
           {says.route(at?.speed ?? '', formatRun(route.length, units), words.counts.turns(route.turns))}
         </span>

@@ -5,7 +5,7 @@ export const panel = {
   search: 'Search',
   hood: 'From the hood',
   calledOff: (what: string) => `Called off: ${what}`,
-  examined: (states: string) => `${states} states examined`,
+  examined: (steps: string) => `${steps} steps tried`,
   searching: 'Searching',
   changed: 'The room has changed since this search. Search again before relying on it.',
   caution:
@@ -44,6 +44,7 @@ export const form = {
 export const results = {
   label: 'Routes found',
   route: (speed: string, length: string, turns: string) => `${speed}: ${length} long, ${turns}`,
+  against: (change: string) => `${change} against what is drawn`,
   isScheme: 'Is a scheme now',
   makeScheme: 'Make it a scheme',
 };
