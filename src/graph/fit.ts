@@ -3,7 +3,7 @@ import type { Block, Job, Scheme } from './document.ts';
 import { bodyFindings } from './fit/bodies.ts';
 import { bendInChase, chaseFindings } from './fit/chase.ts';
 import { clashes } from './fit/clash.ts';
-import { arcPart, blockIndex, cornerOf, legPart, type Room } from './fit/room.ts';
+import { arcPart, blockIndex, cornerOf, legPart, type Room, straightOf } from './fit/room.ts';
 import { schemeOf } from './infer.ts';
 import { memoise } from './memo.ts';
 import { placesOf } from './places.ts';
@@ -66,8 +66,9 @@ const found = memoise(
     const told = new Set<string>();
     for (const id of route.order) {
       const leg = route.segments.get(id);
-      const part = leg && legPart(leg, route, places);
-      if (!part) continue;
+      const solid = leg && straightOf(leg, route);
+      if (!solid || room.near(solid.hull, room.clearance).length === 0) continue;
+      const part = legPart(leg, solid, places);
       const here = [...clashes(part, room), ...chaseFindings(part, room)];
       for (const { rule, blocks: met } of here)
         for (const block of met ?? []) told.add(`${rule} ${id} ${block}`);

@@ -1,9 +1,10 @@
 import { alongLeg, dewPoint, insulationAgainstDew, type WallLeg } from '../hydraulics/heat.ts';
 import { perimeter } from '../hydraulics/section.ts';
 import type { Job, Vec3 } from './document.ts';
-import { memoise } from './memo.ts';
+import { keepLatest, memoise } from './memo.ts';
+import type { Run } from './network.ts';
 import type { PlannedLeg } from './plan.ts';
-import type { Route, RouteNode } from './route.ts';
+import type { Route, RouteNode, RouteSegment } from './route.ts';
 import type { Scene } from './setting.ts';
 import type { SegmentResult } from './solution.ts';
 import { add, scale, subtract } from './vector.ts';
@@ -29,24 +30,27 @@ export interface Stretch {
 export function temperaturesOf(
   { job, air, route }: Scene,
   hood: string,
-  legs: readonly PlannedLeg[],
-  flowIn: (leg: string) => number,
-): ReadonlyMap<string, LegAir> {
+  { legs, before }: Run,
+  flows: readonly number[],
+): readonly LegAir[] {
   const inside = job.air.temperature;
   const dew = dewPoint(inside, job.air.humidity);
   const stretches = allStretches(route, hood, job.kitchen, job.house, job.exits);
-  const arriving = new Map<string, { flow: number; heat: number }>();
-  const found = new Map<string, LegAir>();
-  for (const leg of legs) {
-    const flow = flowIn(leg.id);
+  const asInside = unchanged(inside, dew);
+  const found: LegAir[] = [];
+  legs.forEach((leg, i) => {
+    const flow = flows[i] as number;
+    const inlet = mixed(before[i] ?? [], flows, found, inside);
+    const cold = (stretches.get(leg.id) ?? []).filter((stretch) => stretch.cold);
+    if (cold.length === 0) {
+      found.push(inlet === inside ? asInside : unchanged(inlet, dew));
+      return;
+    }
     const massFlow = Math.max(Math.abs(flow), 1e-9) * air.density;
-    const mixed = arriving.get(leg.from);
-    const inlet = mixed && mixed.flow > 0 ? mixed.heat / mixed.flow : inside;
     let temperature = inlet;
     let wall = inlet;
     let insulation: number | null = 0;
-    for (const stretch of stretches.get(leg.id) ?? []) {
-      if (!stretch.cold) continue;
+    for (const stretch of cold) {
       const piece = wallLeg(leg, route.segments.get(leg.id)?.insulation ?? 0, stretch, job);
       const heat = alongLeg(piece, temperature, massFlow);
       if (heat.wall < dew && insulation !== null) {
@@ -56,19 +60,43 @@ export function temperaturesOf(
       temperature = heat.outlet;
       wall = Math.min(wall, heat.wall);
     }
-    if (flow > 0) {
-      const sum = arriving.get(leg.to) ?? { flow: 0, heat: 0 };
-      arriving.set(leg.to, { flow: sum.flow + flow, heat: sum.heat + flow * temperature });
-    }
     const risk = wall < dew;
-    found.set(leg.id, {
+    found.push({
       inletTemperature: inlet,
       outletTemperature: temperature,
       wallTemperature: wall,
       condensation: { risk, insulation: risk ? insulation : 0 },
     });
-  }
+  });
   return found;
+}
+
+/** Air that passes a leg without a change of its temperature. */
+function unchanged(temperature: number, dew: number): LegAir {
+  return {
+    inletTemperature: temperature,
+    outletTemperature: temperature,
+    wallTemperature: temperature,
+    condensation: { risk: temperature < dew, insulation: 0 },
+  };
+}
+
+/** Temperature of the streams that run into a leg, by their flows; that of the kitchen where none does. */
+function mixed(
+  before: readonly number[],
+  flows: readonly number[],
+  found: readonly LegAir[],
+  inside: number,
+): number {
+  let [flow, heat] = [0, 0];
+  for (const i of before) {
+    const q = flows[i] as number;
+    const arriving = found[i];
+    if (!(q > 0) || !arriving) continue;
+    flow += q;
+    heat += q * arriving.outletTemperature;
+  }
+  return flow > 0 ? heat / flow : inside;
 }
 
 /** Length of a leg that stands in the cold, m, seen from one hood's node. */
@@ -87,16 +115,28 @@ const allStretches = memoise(
     kitchen: Job['kitchen'],
     house: Job['house'],
     exits: Job['exits'],
-  ): ReadonlyMap<string, Stretch[]> => {
+  ): ReadonlyMap<string, readonly Stretch[]> => {
     const at = (node: string) => (route.nodes.get(node) as RouteNode).at;
-    const surroundings = { kitchen, house, exits };
+    const from = at(hood);
     return new Map(
       [...route.segments.values()].map((leg) => [
         leg.id,
-        stretchesOf(at(leg.from), at(leg.to), at(hood), surroundings),
+        legStretches(leg, at(leg.from), at(leg.to), from, kitchen, house, exits),
       ]),
     );
   },
+);
+
+const legStretches = keepLatest(
+  (
+    _leg: RouteSegment,
+    from: Vec3,
+    to: Vec3,
+    hood: Vec3,
+    kitchen: Job['kitchen'],
+    house: Job['house'],
+    exits: Job['exits'],
+  ) => stretchesOf(from, to, hood, { kitchen, house, exits }),
 );
 
 function wallLeg(leg: PlannedLeg, insulation: number, stretch: Stretch, job: Scene['job']): WallLeg {

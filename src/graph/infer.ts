@@ -6,8 +6,8 @@ import { junctionAt } from './inference/junction.ts';
 import { bendOf, materialOf, sectionOf } from './inference/laid.ts';
 import { deflection, isVertical, turnSides, widthAxis } from './inference/orientation.ts';
 import { legsOf, type Topology, topologyOf } from './inference/topology.ts';
-import { bendAt, roomIn, transitionAt, turns } from './inference/turns.ts';
-import { memoise } from './memo.ts';
+import { bendAt, roomBetween, transitionAt, turns } from './inference/turns.ts';
+import { keepLatest, memoise } from './memo.ts';
 import type { Route, RouteNode, RouteNodeKind, RouteSegment } from './route.ts';
 import { sameSection } from './sections.ts';
 import { norm, normalize, subtract } from './vector.ts';
@@ -45,12 +45,17 @@ const inferred = memoise(
   ): Route => {
     const topology = topologyOf(scheme);
     const flow = flowOf(topology);
+    const { defaults } = scheme;
     const legs = new Map<string, Leg>();
-    for (const id of flow.order) legs.set(id, legOf(flow.directed.get(id) as Directed, topology, scheme));
+    for (const id of flow.order) {
+      const directed = flow.directed.get(id) as Directed;
+      legs.set(id, legOf(directed, atOf(topology, directed.from), atOf(topology, directed.to), defaults));
+    }
     const nodes = new Map<string, RouteNode>();
-    for (const node of scheme.nodes) nodes.set(node.id, nodeOf(node, scheme, hoods, topology, flow, legs));
+    for (const node of scheme.nodes) nodes.set(node.id, nodeOf(node, defaults, hoods, topology, flow, legs));
     const segments = new Map<string, RouteSegment>();
-    for (const [id, leg] of legs) segments.set(id, cutToFit(leg, nodes));
+    for (const [id, leg] of legs)
+      segments.set(id, cutToFit(leg, nodes.get(leg.from) as RouteNode, nodes.get(leg.to) as RouteNode));
     const route: Route = { schemeId: scheme.id, nodes, segments, order: flow.order, findings: [] };
     return {
       ...route,
@@ -60,26 +65,29 @@ const inferred = memoise(
 );
 
 type Leg = Omit<RouteSegment, 'straight'>;
+type Defaults = Scheme['defaults'];
 
-function legOf(directed: Directed, topology: Topology, scheme: Scheme): Leg {
-  const { segment, from, to } = directed;
-  const run = subtract(atOf(topology, to), atOf(topology, from));
-  const length = norm(run);
-  const direction: Vec3 = length > 0 ? normalize(run) : [0, 0, 0];
-  return {
-    id: segment.id,
-    from,
-    to,
-    reversed: from !== segment.from,
-    length,
-    direction,
-    section: sectionOf(segment, scheme),
-    material: materialOf(segment, scheme).id,
-    stretch: segment.stretch ?? 1,
-    insulation: segment.insulation ?? 0,
-    vertical: length > 0 && isVertical(direction),
-  };
-}
+/** Where its ends and what it is made of are the same, a leg is the same object as before; so are nodes and segments. */
+const legOf = keepLatest(
+  ({ segment, from, to }: Directed, start: Vec3, end: Vec3, defaults: Defaults): Leg => {
+    const run = subtract(end, start);
+    const length = norm(run);
+    const direction: Vec3 = length > 0 ? normalize(run) : [0, 0, 0];
+    return {
+      id: segment.id,
+      from,
+      to,
+      reversed: from !== segment.from,
+      length,
+      direction,
+      section: sectionOf(segment, defaults),
+      material: materialOf(segment, defaults).id,
+      stretch: segment.stretch ?? 1,
+      insulation: segment.insulation ?? 0,
+      vertical: length > 0 && isVertical(direction),
+    };
+  },
+);
 
 function atOf(topology: Topology, id: string): Vec3 {
   return (topology.nodes.get(id) as Node).at;
@@ -87,26 +95,44 @@ function atOf(topology: Topology, id: string): Vec3 {
 
 function nodeOf(
   node: Node,
-  scheme: Scheme,
+  defaults: Defaults,
   hoods: readonly Hood[],
   topology: Topology,
   flow: Flow,
   legs: ReadonlyMap<string, Leg>,
 ): RouteNode {
   const meeting = legsOf(topology, node.id).map((segment) => legs.get(segment.id) as Leg);
-  const base = { id: node.id, at: node.at, segments: meeting.map((leg) => leg.id) };
-  if (node.role === 'hood') {
-    const collar = hoods.find((hood) => hood.id === node.hood)?.collar;
-    return { ...base, kind: 'hood', ...collarTransition(node, collar, meeting) };
-  }
+  if (node.role === 'hood')
+    return hoodNode(node, hoods.find((hood) => hood.id === node.hood)?.collar, ...meeting);
   const [first, second] = meeting;
-  if (!first) return { ...base, kind: node.role === 'cap' ? 'cap' : 'loose' };
-  if (!second) return { ...base, kind: node.role === 'cap' ? 'cap' : 'open end' };
-  if (meeting.length > 2) return { ...base, kind: 'junction', junction: junctionAt(node.id, meeting) };
+  if (!first || !second || meeting.length > 2) return endOrJunction(node, ...meeting);
   const [upstream, downstream] =
     second.to === node.id && first.to !== node.id ? [second, first] : [first, second];
-  return { ...base, ...passage(node, scheme, upstream, downstream, topology, flow, legs) };
+  const around =
+    upstream.section.shape === 'round' ? [] : neighbours(upstream, downstream, topology, flow, legs);
+  return passage(node, first, second, upstream, downstream, defaults, ...around);
 }
+
+const baseOf = ({ id, at }: Node, meeting: readonly Leg[]) => ({
+  id,
+  at,
+  segments: meeting.map((leg) => leg.id),
+});
+
+const hoodNode = keepLatest(
+  (node: Node, collar: Section | undefined, ...meeting: readonly Leg[]): RouteNode => ({
+    ...baseOf(node, meeting),
+    kind: 'hood',
+    ...collarTransition(node, collar, meeting),
+  }),
+);
+
+const endOrJunction = keepLatest((node: Node, ...meeting: readonly Leg[]): RouteNode => {
+  const base = baseOf(node, meeting);
+  if (meeting.length > 2) return { ...base, kind: 'junction', junction: junctionAt(node.id, meeting) };
+  if (node.role === 'cap') return { ...base, kind: 'cap' };
+  return { ...base, kind: meeting.length === 0 ? 'loose' : 'open end' };
+});
 
 function collarTransition(
   node: Node,
@@ -118,56 +144,57 @@ function collarTransition(
   return { transition: transitionAt(node.transition, collar, leg.section, node.id, leg.id) };
 }
 
-/** What joins two legs: a bend, a change of size, both, or a plain joint. */
-function passage(
-  node: Node,
-  scheme: Scheme,
-  upstream: Leg,
-  downstream: Leg,
-  topology: Topology,
-  flow: Flow,
-  legs: ReadonlyMap<string, Leg>,
-): Pick<RouteNode, 'kind' | 'bend' | 'transition'> {
-  const incoming = away(upstream, node.id, -1);
-  const outgoing = away(downstream, node.id, 1);
-  const angle = deflection(incoming, outgoing);
-  const bends = turns(angle);
-  const resizes = !sameSection(upstream.section, downstream.section);
-  const kind: RouteNodeKind = bends
-    ? resizes
-      ? 'bend and transition'
-      : 'bend'
-    : resizes
-      ? 'transition'
-      : 'joint';
-  const choice = bends ? bendOf(node, upstream.section, upstream.material, scheme) : undefined;
-  const around =
-    upstream.section.shape === 'round' ? [] : neighbours(upstream, downstream, topology, flow, legs);
-  const width = widthAxis(incoming, around);
-  return {
-    kind,
-    ...(choice && {
-      bend: bendAt(
-        angle,
-        choice.id,
-        choice.radiusRatio,
-        upstream.section,
-        turnSides(upstream.section, width, incoming, outgoing),
-        upstream.id,
-        downstream.id,
-      ),
-    }),
-    ...(resizes && {
-      transition: transitionAt(
-        node.transition,
-        upstream.section,
-        downstream.section,
-        upstream.id,
-        downstream.id,
-      ),
-    }),
-  };
-}
+/** What joins two legs: a bend, a change of size, both, or a plain joint. `around` tells how rectangular duct lies. */
+const passage = keepLatest(
+  (
+    node: Node,
+    first: Leg,
+    second: Leg,
+    upstream: Leg,
+    downstream: Leg,
+    defaults: Defaults,
+    ...around: readonly Vec3[]
+  ): RouteNode => {
+    const incoming = away(upstream, node.id, -1);
+    const outgoing = away(downstream, node.id, 1);
+    const angle = deflection(incoming, outgoing);
+    const bends = turns(angle);
+    const resizes = !sameSection(upstream.section, downstream.section);
+    const kind: RouteNodeKind = bends
+      ? resizes
+        ? 'bend and transition'
+        : 'bend'
+      : resizes
+        ? 'transition'
+        : 'joint';
+    const choice = bends ? bendOf(node, upstream.section, upstream.material, defaults) : undefined;
+    const width = widthAxis(incoming, around);
+    return {
+      ...baseOf(node, [first, second]),
+      kind,
+      ...(choice && {
+        bend: bendAt(
+          angle,
+          choice.id,
+          choice.radiusRatio,
+          upstream.section,
+          turnSides(upstream.section, width, incoming, outgoing),
+          upstream.id,
+          downstream.id,
+        ),
+      }),
+      ...(resizes && {
+        transition: transitionAt(
+          node.transition,
+          upstream.section,
+          downstream.section,
+          upstream.id,
+          downstream.id,
+        ),
+      }),
+    };
+  },
+);
 
 /** Direction of a leg through a node whatever way the air was taken to go: -1 towards it, 1 away from it. */
 function away(leg: Leg, node: string, sense: 1 | -1): Vec3 {
@@ -199,6 +226,9 @@ function neighbours(
   return [...found, downstream.direction];
 }
 
-function cutToFit(leg: Leg, nodes: ReadonlyMap<string, RouteNode>): RouteSegment {
-  return { ...leg, straight: Math.max(0, roomIn(leg, nodes)) };
-}
+const cutToFit = keepLatest(
+  (leg: Leg, from: RouteNode, to: RouteNode): RouteSegment => ({
+    ...leg,
+    straight: Math.max(0, roomBetween(leg, from, to)),
+  }),
+);

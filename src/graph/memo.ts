@@ -20,6 +20,42 @@ export function memoise<Args extends readonly [object, ...unknown[]], Result>(
   };
 }
 
+/**
+ * Remembers only the last result of a pure function for each first argument, an object that is held weakly: free
+ * while the other arguments are the same. For the parts of a drawing, of which an edit leaves nearly all as they were.
+ */
+export function keepLatest<Args extends readonly [object, ...unknown[]], Result>(
+  compute: (...args: Args) => Result,
+): (...args: Args) => Result {
+  const kept = new WeakMap<
+    object,
+    { readonly args: Args; readonly style: object; readonly result: Result }
+  >();
+  return (...args) => {
+    const style = currentStyle();
+    const known = kept.get(args[0]);
+    if (known && known.style === style && sameItems(known.args, args)) return known.result;
+    const result = compute(...args);
+    kept.set(args[0], { args, style, result });
+    return result;
+  };
+}
+
+/** A value that is made when it is first asked for, and then kept. */
+export function lazily<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function sameItems(some: readonly unknown[], others: readonly unknown[]): boolean {
+  if (some.length !== others.length) return false;
+  for (let i = 1; i < some.length; i++) if (some[i] !== others[i]) return false;
+  return true;
+}
+
 function step(branch: Branch, arg: unknown): Branch {
   const isObject = typeof arg === 'object' && arg !== null;
   if (isObject) branch.objects ??= new WeakMap();

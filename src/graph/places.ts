@@ -1,5 +1,6 @@
 import { words } from '../words/index.ts';
 import type { Block } from './document.ts';
+import { memoise } from './memo.ts';
 import type { Route, RouteNode } from './route.ts';
 
 const says = words.route.places;
@@ -24,33 +25,17 @@ export interface Places {
 
 /** Words for the nodes and legs of a route, counted along the run in the direction of the air. */
 export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
-  const numbers = new Map<string, number>();
-  const counts = { turn: 0, junction: 0, cap: 0, hood: 0, open: 0 };
-  const kindOf = (node: RouteNode): keyof typeof counts | undefined => {
-    if (node.bend) return 'turn';
-    if (node.kind === 'junction' || node.kind === 'cap' || node.kind === 'hood') return node.kind;
-    return node.kind === 'open end' ? 'open' : undefined;
+  const counted = () => countedAlong(route);
+  const numbered = (id: string, kind: Counted & keyof typeof says.one) => {
+    const { counts, numbers } = counted();
+    return counts[kind] > 1 ? says.numbered(says.several[kind], numbers.get(id)) : says.one[kind];
   };
-  const count = (id: string) => {
-    const node = route.nodes.get(id);
-    const kind = node && kindOf(node);
-    if (!kind || numbers.has(id)) return;
-    counts[kind] += 1;
-    numbers.set(id, counts[kind]);
-  };
-  for (const id of route.order) {
-    const leg = route.segments.get(id);
-    if (!leg) continue;
-    count(leg.from);
-    count(leg.to);
-  }
-  const numbered = (id: string, kind: keyof typeof says.one) =>
-    counts[kind] > 1 ? says.numbered(says.several[kind], numbers.get(id)) : says.one[kind];
 
   const named = (id: string, brief: boolean): string => {
     const at = route.nodes.get(id);
     if (!at) return says.noNode;
     if (at.bend) {
+      const { counts, numbers } = counted();
       if (counts.turn === 1) return says.theTurn;
       const number = numbers.get(id) ?? 1;
       return brief ? says.turn(number) : says.turnOf(number, counts.turn);
@@ -74,6 +59,7 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
 
   /** The nearest named place upstream of a joint. */
   const before = (id: string, brief: boolean): string => {
+    const { numbers } = counted();
     const seen = new Set<string>();
     let at = id;
     while (!seen.has(at)) {
@@ -100,6 +86,7 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
     short(id) {
       const at = route.nodes.get(id);
       if (!at) return says.short.noNode;
+      const { counts, numbers } = counted();
       if (at.bend) return counts.turn === 1 ? says.short.turn : says.turn(numbers.get(id) ?? 1);
       switch (at.kind) {
         case 'hood':
@@ -119,6 +106,7 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
       }
     },
     turnNumber(id) {
+      const { counts, numbers } = counted();
       return route.nodes.get(id)?.bend && counts.turn > 1 ? (numbers.get(id) ?? 1) : null;
     },
     between(id) {
@@ -130,6 +118,35 @@ export function placesOf(route: Route, blocks: readonly Block[] = []): Places {
       return leg ? says.leg(named(leg.from, true), named(leg.to, true)) : says.noLeg;
     },
   };
+}
+
+/** What is numbered where a route has several of it. */
+type Counted = 'turn' | 'junction' | 'cap' | 'hood' | 'open';
+
+/** How many a route has of each, and the number of every one, in the order of the air. Counted when first spoken of. */
+const countedAlong = memoise((route: Route) => {
+  const numbers = new Map<string, number>();
+  const counts: Record<Counted, number> = { turn: 0, junction: 0, cap: 0, hood: 0, open: 0 };
+  const count = (id: string) => {
+    const node = route.nodes.get(id);
+    const kind = node && countedAs(node);
+    if (!kind || numbers.has(id)) return;
+    counts[kind] += 1;
+    numbers.set(id, counts[kind]);
+  };
+  for (const id of route.order) {
+    const leg = route.segments.get(id);
+    if (!leg) continue;
+    count(leg.from);
+    count(leg.to);
+  }
+  return { counts, numbers };
+});
+
+function countedAs(node: RouteNode): Counted | undefined {
+  if (node.bend) return 'turn';
+  if (node.kind === 'junction' || node.kind === 'cap' || node.kind === 'hood') return node.kind;
+  return node.kind === 'open end' ? 'open' : undefined;
 }
 
 function blockUnder({ at: [x, y, z] }: RouteNode, blocks: readonly Block[]): Block | undefined {

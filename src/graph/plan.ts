@@ -5,9 +5,10 @@ import { inlineLoss } from '../hydraulics/losses/inline.ts';
 import { roughnessOf } from '../hydraulics/losses/materials.ts';
 import { transitionLoss } from '../hydraulics/losses/transitions.ts';
 import { area, hydraulicDiameter } from '../hydraulics/section.ts';
-import type { LocalLoss, LossPart, Provenance, Section } from '../hydraulics/types.ts';
+import type { LocalLoss, LossPart, NetworkEdge, Provenance, Section } from '../hydraulics/types.ts';
 import type { Node, Scheme, Segment } from './document.ts';
-import { memoise } from './memo.ts';
+import { keepLatest, memoise } from './memo.ts';
+import { named } from './named.ts';
 import type { Route, RouteNode, RouteSegment } from './route.ts';
 import type { FittingKind } from './solution.ts';
 
@@ -36,6 +37,8 @@ export interface PlannedLeg {
   readonly duct: DuctPart;
   readonly provenance: Provenance;
   readonly fittings: readonly PlannedFitting[];
+  /** The leg in the hydraulic network. */
+  readonly edge: NetworkEdge;
 }
 
 /** Everything that costs pressure in a scheme, leg by leg in flow order. */
@@ -53,9 +56,7 @@ export const planOf = memoise((route: Route, scheme: Scheme): Plan => {
   const nodes = new Map(scheme.nodes.map((node) => [node.id, node]));
   const segments = new Map(scheme.segments.map((segment) => [segment.id, segment]));
   return {
-    legs: route.order.map((id) =>
-      planLeg(route, route.segments.get(id) as RouteSegment, segments.get(id) as Segment, nodes),
-    ),
+    legs: route.order.map((id) => planned(id, route, segments.get(id) as Segment, nodes)),
     leaks: new Map(scheme.nodes.flatMap(({ id, leak }) => (leak === undefined ? [] : [[id, leak] as const]))),
   };
 });
@@ -66,49 +67,62 @@ export const planOf = memoise((route: Route, scheme: Scheme): Plan => {
  */
 const LEAST_LENGTH = 1e-3;
 
-function planLeg(
-  route: Route,
-  leg: RouteSegment,
-  segment: Segment,
-  nodes: ReadonlyMap<string, Node>,
-): PlannedLeg {
-  const start = route.nodes.get(leg.from) as RouteNode;
-  const end = route.nodes.get(leg.to) as RouteNode;
-  const surface = roughnessOf(leg.material, leg.section, leg.stretch);
-  const bend = end.bend?.upstream === leg.id ? bendFitting(end, leg) : undefined;
-  const straight = leg.length < LEAST_LENGTH ? LEAST_LENGTH : leg.straight;
-  const taper = start.transition?.downstream === leg.id ? transitionFitting(start) : undefined;
-  const length =
-    straight +
-    (taper && !taper.loss.includesArcFriction ? (start.transition?.length ?? 0) : 0) +
-    (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
-  const duct: DuctPart = {
-    kind: 'duct',
-    length,
-    hydraulicDiameter: hydraulicDiameter(leg.section),
-    area: area(leg.section),
-    roughness: surface.roughness,
-    multiplier: surface.multiplier,
-  };
-  const fittings = [
-    ...(taper ? [taper] : []),
-    ...inlineFittings(leg, segment, duct),
-    ...(bend ? [bend] : []),
-    ...endFitting(end, leg, nodes.get(end.id)),
-  ];
-  return {
-    id: leg.id,
-    from: leg.from,
-    to: leg.to,
-    length: leg.length,
-    section: leg.section,
-    area: duct.area,
-    hydraulicDiameter: duct.hydraulicDiameter,
-    duct,
-    provenance: surface.provenance,
-    fittings,
-  };
+function planned(id: string, route: Route, segment: Segment, nodes: ReadonlyMap<string, Node>): PlannedLeg {
+  const leg = route.segments.get(id) as RouteSegment;
+  const [start, end] = [leg.from, leg.to].map((node) => route.nodes.get(node) as RouteNode);
+  return planLeg(leg, start as RouteNode, end as RouteNode, segment, nodes.get(leg.to));
 }
+
+const planLeg = keepLatest(
+  (
+    leg: RouteSegment,
+    start: RouteNode,
+    end: RouteNode,
+    segment: Segment,
+    drawnEnd: Node | undefined,
+  ): PlannedLeg => {
+    const surface = roughnessOf(leg.material, leg.section, leg.stretch);
+    const bend = end.bend?.upstream === leg.id ? bendFitting(end, leg) : undefined;
+    const straight = leg.length < LEAST_LENGTH ? LEAST_LENGTH : leg.straight;
+    const taper = start.transition?.downstream === leg.id ? transitionFitting(start) : undefined;
+    const length =
+      straight +
+      (taper && !taper.loss.includesArcFriction ? (start.transition?.length ?? 0) : 0) +
+      (bend && end.bend && !bend.loss.includesArcFriction ? arcOf(end.bend) : 0);
+    const duct: DuctPart = {
+      kind: 'duct',
+      length,
+      hydraulicDiameter: hydraulicDiameter(leg.section),
+      area: area(leg.section),
+      roughness: surface.roughness,
+      multiplier: surface.multiplier,
+    };
+    const fittings = [
+      ...(taper ? [taper] : []),
+      ...inlineFittings(leg, segment, duct),
+      ...(bend ? [bend] : []),
+      ...endFitting(end, leg, drawnEnd),
+    ];
+    return {
+      id: leg.id,
+      from: leg.from,
+      to: leg.to,
+      length: leg.length,
+      section: leg.section,
+      area: duct.area,
+      hydraulicDiameter: duct.hydraulicDiameter,
+      duct,
+      provenance: surface.provenance,
+      fittings,
+      edge: {
+        id: named.duct(leg.id),
+        from: named.node(leg.from),
+        to: named.node(leg.to),
+        parts: [duct, ...fittings.flatMap(({ loss }) => loss.parts)],
+      },
+    };
+  },
+);
 
 /** Length of a bend's centre line, m. */
 function arcOf(bend: { readonly radius: number; readonly angle: number }): number {

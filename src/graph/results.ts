@@ -5,9 +5,17 @@ import { area } from '../hydraulics/section.ts';
 import type { Air } from '../hydraulics/types.ts';
 import { words } from '../words/index.ts';
 import type { LegAir } from './heat.ts';
-import { named } from './network.ts';
 import type { Plan, PlannedFitting, PlannedLeg } from './plan.ts';
 import type { FittingResult, ProfilePoint, SegmentResult } from './solution.ts';
+
+/** A leg with what the solve found for it. */
+export interface LegFlow {
+  readonly leg: PlannedLeg;
+  /** m3/s, positive along the leg. */
+  readonly flow: number;
+  /** Its ways through junctions. */
+  readonly ways: readonly WayLoss[];
+}
 
 /** A leg with its air: what is lost in it, part by part. */
 export interface LegResult {
@@ -48,7 +56,10 @@ export function legResult(
       reynolds,
       frictionFactor: factor,
       share: shareOf(frictionLoss, fanPressure),
-      ...heat,
+      inletTemperature: heat.inletTemperature,
+      outletTemperature: heat.outletTemperature,
+      wallTemperature: heat.wallTemperature,
+      condensation: heat.condensation,
       provenance: leg.provenance,
     },
     fittings: leg.fittings.map((fitting) => fittingResult(leg, fitting, q, air, lossPerMetre, fanPressure)),
@@ -68,17 +79,44 @@ function shareOf(loss: number, whole: number): number {
   return whole > 0 ? loss / whole : 0;
 }
 
+/** Air velocity that a fitting's coefficient refers to, m/s. */
+export function velocityAt({ loss }: Pick<PlannedFitting, 'loss'>, q: number): number {
+  return Math.abs(q) / area(loss.section);
+}
+
+/** Coefficient that a fitting shows at a flow, on {@link velocityAt}; at rest that of full turbulence. */
+export function coefficientAt({ loss }: Pick<PlannedFitting, 'loss'>, q: number, air: Air): number {
+  const velocity = velocityAt({ loss }, q);
+  const pressure = (air.density * velocity * velocity) / 2;
+  if (pressure === 0) return loss.c;
+  let total = 0;
+  for (const part of loss.parts) total += partDrop(part, q, air);
+  return total / pressure;
+}
+
+/** The leg that carries the whole flow of a junction, which a way's coefficient refers to. */
+export function carrierOf({ common }: WayLoss, plan: Plan, otherwise: PlannedLeg): PlannedLeg {
+  return plan.legs.find(({ edge }) => edge.id === common) ?? otherwise;
+}
+
+/** Whether a leg meets the junction of a way where it starts. */
+export function isAtStart({ junction }: WayLoss, leg: PlannedLeg): boolean {
+  return leg.from === junction;
+}
+
 function fittingResult(
   leg: PlannedLeg,
-  { id, at, kind, loss }: PlannedFitting,
+  fitting: PlannedFitting,
   q: number,
   air: Air,
   lossPerMetre: number,
   fanPressure: number,
 ): FittingResult {
+  const { id, at, kind, loss } = fitting;
   const drops = loss.parts.map((part) => partDrop(part, q, air));
-  const total = drops.reduce((sum, drop) => sum + drop, 0);
-  const velocity = Math.abs(q) / area(loss.section);
+  let total = 0;
+  for (const drop of drops) total += drop;
+  const velocity = velocityAt(fitting, q);
   const pressure = (air.density * velocity * velocity) / 2;
   const coefficient = (drop: number) => (pressure > 0 ? drop / pressure : 0);
   return {
@@ -115,20 +153,23 @@ export function withJunctions(
   return ways.reduce((so, way) => withWay(so, way, plan, fanPressure), result);
 }
 
+export const wayId = ({ junction }: WayLoss, leg: PlannedLeg): string => `${junction}/junction/${leg.id}`;
+
 function withWay(
   { leg, segment, fittings }: LegResult,
-  { junction, way, common, converging, flowRatio, areaRatio, angle, c, velocity, loss, provenance }: WayLoss,
+  through: WayLoss,
   plan: Plan,
   fanPressure: number,
 ): LegResult {
-  const carrier = plan.legs.find((candidate) => named.duct(candidate.id) === common) ?? leg;
-  const atStart = leg.from === junction;
+  const { junction, way, converging, flowRatio, areaRatio, angle, c, velocity, loss, provenance } = through;
+  const carrier = carrierOf(through, plan, leg);
+  const atStart = isAtStart(through, leg);
   const label = words.route.junction.label(
     words.route.junction[angle > 75 ? 'tee' : 'wye'](Math.round(angle)),
     words.route.junction[way === 'branch' ? 'branch' : 'straight'],
     words.route.junction[converging ? 'joining' : 'dividing'],
   );
-  const id = `${junction}/junction/${leg.id}`;
+  const id = wayId(through, leg);
   const found: FittingResult = {
     id,
     at: junction,

@@ -4,7 +4,8 @@ import type { Air, FanCurve } from '../hydraulics/types.ts';
 import { words } from '../words/index.ts';
 import type { Hood, Job, Scheme } from './document.ts';
 import { houseOf, limitOf, makeUpToHold } from './house.ts';
-import { isEnd, named, reachedFrom, toNetwork } from './network.ts';
+import { named } from './named.ts';
+import { hasWayOut, toNetwork } from './network.ts';
 import type { Plan } from './plan.ts';
 import type { Route } from './route.ts';
 import type { HouseResult } from './solution.ts';
@@ -110,9 +111,7 @@ export function solveSetting(scene: Scene, setting: number): SettingSolution {
 
 function cannotBlow(route: Route, node: string): string | undefined {
   if (route.nodes.get(node)?.segments.length === 0) return says.nothingAttached;
-  const reached = reachedFrom([node], route);
-  for (const id of reached) if (isEnd(route, id)) return undefined;
-  return says.noWayOut;
+  return hasWayOut(route, node) ? undefined : says.noWayOut;
 }
 
 /** The house at one setting; where it is beyond its limit, solved once more with the room held there. */

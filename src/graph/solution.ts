@@ -48,6 +48,8 @@ export interface Solved {
   readonly stall: readonly StallNote[];
   /** Segment ids from the hood to the exit, by the larger flow wherever the run divides. */
   readonly path: readonly string[];
+  /** Legs of that path that water condenses in, in the order of the air. */
+  readonly condensing: readonly Condensing[];
   /** Fans in the run that the air passes on that path. */
   readonly boosters: readonly BoosterResult[];
   /** The house around the kitchen with every fan of this setting running; null where the job has no house. */
@@ -55,6 +57,14 @@ export interface Solved {
   readonly sound: SoundResult;
   /** Solves until the losses where ducts join settled with the flows (1 without junctions), and their last change. */
   readonly rounds: { readonly count: number; readonly change: number };
+}
+
+export interface Condensing {
+  readonly segment: string;
+  /** The coldest of the duct's inside surface, °C. */
+  readonly wallTemperature: number;
+  /** The least insulation against it, m; null where none would do. */
+  readonly insulation: number | null;
 }
 
 export interface BoosterResult {

@@ -2,29 +2,31 @@ import { airOf } from '../hydraulics/air.ts';
 import { findCap } from '../hydraulics/catalogue.ts';
 import { sonesFromDecibelA } from '../hydraulics/decibel.ts';
 import { fanTotalPressure, freeDelivery } from '../hydraulics/fan.ts';
+import type { WayLoss } from '../hydraulics/junction-solve.ts';
 import { area, hydraulicDiameter } from '../hydraulics/section.ts';
 import {
   combine,
   type DuctPath,
-  fanAtCook,
+  fanHeardAt,
   fanPower,
   fanShift,
   fittingPower,
-  flowNoiseSpectrum,
-  heard,
+  flowNoiseShape,
+  heardEnergy,
   PLACES,
-  powerBehind,
   SOUND_UNCERTAINTY,
   type SoundCause,
+  type SoundPower,
   straightDuctPower,
 } from '../hydraulics/sound.ts';
 import type { Air, FanCurve, Provenance } from '../hydraulics/types.ts';
 import { words } from '../words/index.ts';
 import type { Hood, Scheme } from './document.ts';
-import { memoise } from './memo.ts';
-import type { LegResult } from './results.ts';
+import { lazily, memoise } from './memo.ts';
+import type { PlannedFitting } from './plan.ts';
+import { carrierOf, coefficientAt, isAtStart, type LegFlow, velocityAt, wayId } from './results.ts';
 import { curveAt, type Placed, type Scene, settingOf } from './setting.ts';
-import type { BoosterResult, FittingResult, SoundResult, SoundSourceResult } from './solution.ts';
+import type { BoosterResult, FittingKind, SoundResult, SoundSourceResult } from './solution.ts';
 
 const say = words.route.sound;
 
@@ -39,7 +41,7 @@ const provenance: Provenance = {
 };
 
 /** What a fitting's self-noise is told as. */
-export const soundCauses: Readonly<Partial<Record<FittingResult['kind'], SoundCause>>> = {
+export const soundCauses: Readonly<Partial<Record<FittingKind, SoundCause>>> = {
   bend: 'bend',
   transition: 'transition',
   cap: 'cap',
@@ -48,8 +50,17 @@ export const soundCauses: Readonly<Partial<Record<FittingResult['kind'], SoundCa
   damper: 'damper',
 };
 
-/** A source before it is heard: its octaves, and what is told of it. */
-type Sounding = Omit<SoundSourceResult, 'cook' | 'outside'> & { readonly power: readonly number[] };
+/** A source before it is heard: its power, how far along the run it is, and past how many bends. */
+interface Sounding extends SoundPower, Pick<SoundSourceResult, 'cause' | 'at'> {
+  /** What makes the noise of the air; none of a fan. */
+  readonly velocity: number;
+  readonly area: number;
+  readonly c: number | null;
+  readonly distance: number;
+  readonly passed: number;
+  /** Where it sounds straight into the open. */
+  readonly open: 'cook' | 'outside' | null;
+}
 
 /**
  * The sound of one hood at one speed: its fan at the point where it works, the fans in its run, and the
@@ -58,87 +69,52 @@ type Sounding = Omit<SoundSourceResult, 'cook' | 'outside'> & { readonly power: 
  * out. An estimate that ranks routes, ±5 dB.
  */
 export function soundOf(
-  { air, scheme, placed }: Pick<Scene, 'air' | 'scheme' | 'placed'>,
+  scene: Pick<Scene, 'air' | 'scheme' | 'placed' | 'plan'>,
   { hood }: Placed,
   setting: number,
-  run: readonly LegResult[],
+  run: readonly LegFlow[],
   boosters: readonly BoosterResult[],
   works: { readonly flow: number; readonly totalPressure: number },
 ): SoundResult {
+  const { air, placed } = scene;
   const length = run.reduce((sum, { leg }) => sum + leg.length, 0);
-  const bends = run.reduce((sum, { fittings }) => sum + fittings.filter(isBend).length, 0);
   const last = run.at(-1)?.leg.hydraulicDiameter ?? hydraulicDiameter(hood.collar);
-  const back = (distance: number, passed: number): DuctPath => ({
-    length: distance,
-    bends: passed,
-    opening: hydraulicDiameter(hood.collar),
-  });
-  const on = (distance: number, passed: number): DuctPath => ({
-    length: Math.max(0, length - distance),
-    bends: bends - passed,
-    opening: last,
-  });
+  const opening = hydraulicDiameter(hood.collar);
   const rated = hoodFan(hood, setting, works, air);
-  const parts: Sounding[] = [
-    { cause: 'fan', at: 'fan', flow: null, power: rated.power, toCook: null, toOutside: on(0, 0) },
-  ];
-  let distance = 0;
-  let passed = 0;
-  for (const { leg, segment, fittings } of run) {
-    const middle = distance + leg.length / 2;
-    const { velocity } = segment;
-    parts.push({
-      cause: 'straight duct',
-      at: leg.id,
-      flow: { velocity, area: leg.area, c: null },
-      power: flowNoiseSpectrum(straightDuctPower(velocity, leg.area), velocity),
-      toCook: back(middle, passed),
-      toOutside: on(middle, passed),
-    });
-    fittings.forEach((fitting, i) => {
-      const at = distance + (leg.fittings[i]?.distance ?? 0);
-      const terminal = fitting.kind === 'cap' || fitting.kind === 'exit';
-      const flow = inItsOpening(fitting, scheme);
-      parts.push({
-        cause: soundCauses[fitting.kind] ?? 'other fitting',
-        at: fitting.id,
-        flow,
-        power: flowNoiseSpectrum(fittingPower(flow.velocity, flow.c, flow.area), flow.velocity),
-        toCook: back(at, passed),
-        toOutside: terminal ? null : on(at, passed),
-      });
-      if (isBend(fitting)) passed += 1;
-    });
-    distance += leg.length;
-    const booster = boosters.find(({ node }) => node === leg.to);
-    if (booster) {
-      parts.push({
-        cause: 'fan',
-        at: booster.node,
-        flow: null,
-        power: fanPower(booster.flow, booster.pressure),
-        toCook: back(distance, passed),
-        toOutside: on(distance, passed),
-      });
-    }
-  }
-  const arriving = parts.map(heard);
-  const at = (place: 'cook' | 'outside') => {
-    const { level, byCause, levels } = combine(
-      parts.map(({ cause }, i) => ({ cause, spectrum: arriving[i]?.[place] ?? [] })),
-    );
-    return { heard: { level, sones: sonesFromDecibelA(level), byCause }, levels };
+  const parts = soundings(scene, run, boosters, rated.power);
+  const bends = parts.reduce((sum, { cause }) => sum + (cause === 'bend' ? 1 : 0), 0);
+  const toCook = ({ open, distance, passed }: Sounding): DuctPath | null =>
+    open === 'cook' ? null : { length: distance, bends: passed, opening };
+  const toOutside = ({ open, distance, passed }: Sounding): DuctPath | null =>
+    open === 'outside'
+      ? null
+      : { length: Math.max(0, length - distance), bends: bends - passed, opening: last };
+  const atCook = parts.map((part) => heardEnergy(part, 'cook', toCook(part)));
+  const atCap = parts.map((part) => heardEnergy(part, 'outside', toOutside(part)));
+  const at = (energies: readonly number[]) => {
+    const { level, byCause } = combine(parts, energies);
+    return { level, sones: sonesFromDecibelA(level), byCause };
   };
-  const [cook, outside] = [at('cook'), at('outside')];
+  const sources = lazily(() =>
+    parts.map(
+      (part, i): SoundSourceResult => ({
+        cause: part.cause,
+        at: part.at,
+        flow: part.cause === 'fan' ? null : { velocity: part.velocity, area: part.area, c: part.c },
+        toCook: toCook(part),
+        toOutside: toOutside(part),
+        cook: 10 * Math.log10(atCook[i] as number),
+        outside: 10 * Math.log10(atCap[i] as number),
+      }),
+    ),
+  );
   const inRun = boosters.map(({ name }) => say.booster(name));
   return {
-    cook: cook.heard,
-    outside: outside.heard,
-    sources: parts.map(({ power: _, ...part }, i) => ({
-      ...part,
-      cook: cook.levels[i] as number,
-      outside: outside.levels[i] as number,
-    })),
+    cook: at(atCook),
+    outside: at(atCap),
+    get sources() {
+      return sources();
+    },
     uncertainty: SOUND_UNCERTAINTY,
     fan: rated.point,
     assumptions: [rated.assumption, ...inRun, ...(placed.length > 1 ? [say.others] : []), PLACES],
@@ -146,17 +122,95 @@ export function soundOf(
   };
 }
 
-const isBend = (fitting: FittingResult): boolean => fitting.kind === 'bend';
-
-/** Where a fitting's self-noise is made; a cap's in its own opening, with its coefficient carried over to it. */
-function inItsOpening(fitting: FittingResult, scheme: Scheme) {
-  const whole = area(fitting.section);
-  const opening = fitting.kind === 'cap' ? openingOf(fitting, scheme, whole) : whole;
-  const ratio = opening / whole;
-  return { velocity: fitting.velocity / ratio, c: fitting.c * ratio * ratio, area: opening };
+/** Everything in a run that sounds, in the order of the air, the hood's fan first. */
+function soundings(
+  { air, scheme, plan }: Pick<Scene, 'air' | 'scheme' | 'plan'>,
+  run: readonly LegFlow[],
+  boosters: readonly BoosterResult[],
+  hoodPower: SoundPower,
+): Sounding[] {
+  const parts: Sounding[] = [];
+  let start = 0;
+  let passed = 0;
+  const fan = (at: string, { overall, shape }: SoundPower, open: 'cook' | null) =>
+    parts.push({
+      cause: 'fan',
+      at,
+      overall,
+      shape,
+      velocity: 0,
+      area: 0,
+      c: null,
+      distance: start,
+      passed,
+      open,
+    });
+  fan('fan', hoodPower, 'cook');
+  for (const { leg, flow, ways } of run) {
+    const velocity = Math.abs(flow) / leg.area;
+    parts.push({
+      cause: 'straight duct',
+      at: leg.id,
+      overall: straightDuctPower(velocity, leg.area),
+      shape: flowNoiseShape(velocity),
+      velocity,
+      area: leg.area,
+      c: null,
+      distance: start + leg.length / 2,
+      passed,
+      open: null,
+    });
+    const fitting = (
+      at: string,
+      kind: FittingKind,
+      air: Pick<Sounding, 'velocity' | 'area'> & { readonly c: number },
+      along: number,
+    ) => {
+      parts.push({
+        cause: soundCauses[kind] ?? 'other fitting',
+        at,
+        overall: fittingPower(air.velocity, air.c, air.area),
+        shape: flowNoiseShape(air.velocity),
+        velocity: air.velocity,
+        area: air.area,
+        c: air.c,
+        distance: start + along,
+        passed,
+        open: kind === 'cap' || kind === 'exit' ? 'outside' : null,
+      });
+      if (kind === 'bend') passed += 1;
+    };
+    const junction = (way: WayLoss) =>
+      fitting(
+        wayId(way, leg),
+        'junction',
+        { velocity: way.velocity, c: way.c, area: area(carrierOf(way, plan, leg).section) },
+        isAtStart(way, leg) ? 0 : leg.length,
+      );
+    for (const way of ways) if (isAtStart(way, leg)) junction(way);
+    for (const planned of leg.fittings)
+      fitting(planned.id, planned.kind, inItsOpening(planned, flow, air, scheme), planned.distance);
+    for (const way of ways) if (!isAtStart(way, leg)) junction(way);
+    start += leg.length;
+    const booster = boosters.find(({ node }) => node === leg.to);
+    if (booster) fan(booster.node, fanPower(booster.flow, booster.pressure), null);
+  }
+  return parts;
 }
 
-function openingOf({ at }: FittingResult, scheme: Scheme, duct: number): number {
+/** Where a fitting's self-noise is made; a cap's in its own opening, with its coefficient carried over to it. */
+function inItsOpening(fitting: PlannedFitting, flow: number, air: Air, scheme: Scheme) {
+  const whole = area(fitting.loss.section);
+  const opening = fitting.kind === 'cap' ? openingOf(fitting, scheme, whole) : whole;
+  const ratio = opening / whole;
+  return {
+    velocity: velocityAt(fitting, flow) / ratio,
+    c: coefficientAt(fitting, flow, air) * ratio * ratio,
+    area: opening,
+  };
+}
+
+function openingOf({ at }: PlannedFitting, scheme: Scheme, duct: number): number {
   const node = scheme.nodes.find((candidate) => candidate.id === at);
   const row = node?.cap === undefined ? undefined : findCap(node.cap);
   return node?.capOpening ?? (row ? row.openingRatio * duct : duct);
@@ -168,7 +222,7 @@ function hoodFan(
   setting: number,
   works: { readonly flow: number; readonly totalPressure: number },
   air: Air,
-): { readonly power: readonly number[]; readonly point: SoundResult['fan']; readonly assumption: string } {
+): { readonly power: SoundPower; readonly point: SoundResult['fan']; readonly assumption: string } {
   const speed = hood.speeds[settingOf(hood, setting)];
   const made = curveAt(hood, setting);
   const flow = Math.max(works.flow, 1e-6);
@@ -186,7 +240,7 @@ function hoodFan(
   const { words, ...at } = ratedPoint(made.curve, air);
   const level = speed.sound + fanShift(at, point);
   return {
-    power: powerBehind(fanAtCook(level)),
+    power: fanHeardAt(level),
     point: { rated: { level: speed.sound, ...at }, ...point },
     assumption: say.rated(speed.sound, hood.name, speed.name, words),
   };

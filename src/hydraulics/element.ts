@@ -165,13 +165,15 @@ export function reynoldsFactor(table: ReynoldsTable, re: number): number {
   return out[GROUP.value] as number;
 }
 
+/** For all parts, of which there are many. */
+const slots = new Float64Array(3);
+
 function sumPart(part: LossPart, q: number, air: Air, slot: number): number {
-  const out = new Float64Array(3);
   let sum = 0;
   emitPart(part, air, (unit, a, b, table, weight) => {
-    out[GROUP.x] = 0;
-    fillUnit(out, unit, a, b, table, q);
-    sum += weight * (out[slot] as number);
+    slots[GROUP.x] = 0;
+    fillUnit(slots, unit, a, b, table, q);
+    sum += weight * (slots[slot] as number);
   });
   return sum;
 }

@@ -48,6 +48,7 @@ export function colebrook(re: number, relativeRoughness: number): number {
 
 /** Slots that {@link fillFrictionGroup} writes and reads. */
 export const GROUP = { value: 0, slope: 1, x: 2 } as const;
+const slots = new Float64Array(3);
 
 /**
  * The friction group `f Re²`, to which the pressure drop of straight duct is proportional, and its
@@ -99,16 +100,16 @@ export function fillFrictionGroup(out: Float64Array, re: number, relativeRoughne
 export function frictionFactor(re: number, relativeRoughness: number): number {
   if (!(re >= 0) || !(relativeRoughness >= 0) || relativeRoughness >= 1) return Number.NaN;
   if (re < LAMINAR_LIMIT) return 64 / re;
-  const out = new Float64Array(3);
-  fillFrictionGroup(out, re, relativeRoughness);
-  return (out[GROUP.value] as number) / (re * re);
+  slots[GROUP.x] = 0;
+  fillFrictionGroup(slots, re, relativeRoughness);
+  return (slots[GROUP.value] as number) / (re * re);
 }
 
 /** Derivative of {@link frictionFactor} with the Reynolds number, analytic. */
 export function frictionFactorSlope(re: number, relativeRoughness: number): number {
   if (!(re >= 0) || !(relativeRoughness >= 0) || relativeRoughness >= 1) return Number.NaN;
   if (re < LAMINAR_LIMIT) return -64 / (re * re);
-  const out = new Float64Array(3);
-  fillFrictionGroup(out, re, relativeRoughness);
-  return ((out[GROUP.slope] as number) - (2 * (out[GROUP.value] as number)) / re) / (re * re);
+  slots[GROUP.x] = 0;
+  fillFrictionGroup(slots, re, relativeRoughness);
+  return ((slots[GROUP.slope] as number) - (2 * (slots[GROUP.value] as number)) / re) / (re * re);
 }

@@ -1,19 +1,18 @@
 import { A_WEIGHTING, aWeighted, OCTAVES, type Spectrum } from './decibel.ts';
+import { keepingLast } from './keep.ts';
 
 export type SoundCause = 'fan' | 'straight duct' | 'bend' | 'damper' | 'cap' | 'transition' | 'other fitting';
 
 /** How far an estimate of sound may be off, dB; it ranks routes. */
 export const SOUND_UNCERTAINTY = 5;
 
-/** A source of sound in the run: its power and how far it is from both ends. */
-export interface SoundSource {
-  /** Sound power, dB re 1 pW, by octave. */
-  readonly power: Spectrum;
-  /** The duct between the source and the hood, and the cap; null where it sounds straight into the open there. */
-  readonly toCook: DuctPath | null;
-  readonly toOutside: DuctPath | null;
+/** Sound power of a source, dB re 1 pW: its overall power, and by octave how far each is from that. */
+export interface SoundPower {
+  readonly overall: number;
+  readonly shape: Spectrum;
 }
 
+/** The duct between a source and an opening. */
 export interface DuctPath {
   readonly length: number;
   readonly bends: number;
@@ -41,25 +40,27 @@ export function fittingPower(velocity: number, c: number, area: number): number 
 }
 
 /**
- * Flow noise by octave from its overall power: `-2 - 26 log10(1.14 + 0.02 f/V)` relative to the overall
- * level. Source: VDI 2081, from memory.
+ * Flow noise by octave relative to its overall power, dB: `-2 - 26 log10(1.14 + 0.02 f/V)`, V from 0.5 m/s up.
+ * Source: VDI 2081, from memory. Along a run air mostly goes on as fast as it came, so the last shape is kept.
  */
-export function flowNoiseSpectrum(overall: number, velocity: number): Spectrum {
-  const v = Math.max(velocity, 0.5);
-  return OCTAVES.map((f) => overall - 2 - 26 * Math.log10(1.14 + (0.02 * f) / v));
+export function flowNoiseShape(velocity: number): Spectrum {
+  return shapeAt(Math.max(velocity, 0.5));
 }
+
+const shapeAt = keepingLast(1, (v: number) =>
+  OCTAVES.map((f) => -2 - 26 * Math.log10(1.14 + (0.02 * f) / v)),
+);
 
 /** Octave corrections of a forward-curved centrifugal fan. Source: published handbook table (Beranek form). */
 export const FAN_OCTAVES = [-2, -6, -13, -18, -19, -22, -25, -30] as const;
 
 /**
- * A fan's sound power by octave, dB re 1 pW: `40 + 10 log10 Q + 20 log10 p`, Q in m3/s and p in Pa, with
- * the octave corrections of a forward-curved centrifugal fan. Source: Beranek form as printed in an
- * engineering handbook; ±4 dB by itself.
+ * A fan's sound power: `40 + 10 log10 Q + 20 log10 p`, Q in m3/s and p in Pa, with the octave corrections of a
+ * forward-curved centrifugal fan. Source: Beranek form as printed in an engineering handbook; ±4 dB by itself.
  */
-export function fanPower(flow: number, pressure: number): Spectrum {
+export function fanPower(flow: number, pressure: number): SoundPower {
   const overall = 40 + 10 * Math.log10(Math.max(flow, 1e-6)) + 20 * Math.log10(Math.max(pressure, 1e-3));
-  return FAN_OCTAVES.map((d) => overall + d);
+  return { overall, shape: FAN_OCTAVES };
 }
 
 /** Level change of one fan from its rated point to where it works, dB: `10 log10 Q/Qr + 20 log10 p/pr`. */
@@ -100,72 +101,71 @@ function bendLoss(frequency: number, diameter: number): number {
 }
 
 /**
- * What a bare duct takes from sound on its way, dB by octave: 0.1 dB/m low to 0.3 dB/m high for round sheet
- * metal, 0 to 3 dB a bend by frequency times diameter, and the reflection at the open end,
+ * What a bare duct takes from sound on its way to an opening, dB by octave: 0.1 dB/m low to 0.3 dB/m high for round
+ * sheet metal, 0 to 3 dB a bend by frequency times diameter, and the reflection at the open end,
  * `10 log10(1 + (0.7 c0/(π f d))²)`. Source: from memory, ASHRAE Applications, Sound and Vibration Control.
+ * A run has two openings, so what belongs to them is kept.
  */
-function pathLoss({ length, bends, opening }: DuctPath): Spectrum {
+const wayTo = keepingLast(2, (opening: number) => {
   const d = Math.max(opening, 0.05);
-  const perMetre = d <= NARROW ? NARROW_DUCT : WIDE_DUCT;
-  return OCTAVES.map((f, i) => {
-    const end = 10 * Math.log10(1 + ((0.7 * 343) / (Math.PI * f * d)) ** 2);
-    return (perMetre[i] ?? 0) * length + bendLoss(f, d) * bends + end;
-  });
-}
-
-/** The power at the source less what the way to the open takes, with the effect of the place on it. */
-function arriving(power: Spectrum, path: DuctPath | null, place: number): Spectrum {
-  const lost = path && pathLoss(path);
-  return power.map((level, i) => level - (lost?.[i] ?? 0) + place);
-}
-
-/** A source's share at the cook's head and outside beneath the cap, dB by octave. */
-export function heard(source: SoundSource): {
-  cook: Spectrum;
-  outside: Spectrum;
-} {
   return {
-    cook: arriving(source.power, source.toCook, ROOM_EFFECT),
-    outside: arriving(source.power, source.toOutside, OUTDOOR_EFFECT),
+    perMetre: d <= NARROW ? NARROW_DUCT : WIDE_DUCT,
+    perBend: OCTAVES.map((f) => bendLoss(f, d)),
+    end: OCTAVES.map((f) => 10 * Math.log10(1 + ((0.7 * 343) / (Math.PI * f * d)) ** 2)),
   };
-}
+});
 
-/** The sound power behind a spectrum heard at the cook's head with no duct between, dB by octave. */
-export function powerBehind(atCook: Spectrum): Spectrum {
-  return atCook.map((level) => level - ROOM_EFFECT);
+/**
+ * A source's share of what is heard at the cook's head, or outside beneath the cap: A-weighted energy, whose
+ * `10 log10` is dBA. Without a path it sounds straight into the open there.
+ */
+export function heardEnergy(
+  { overall, shape }: SoundPower,
+  place: 'cook' | 'outside',
+  path: DuctPath | null,
+): number {
+  const here = overall + (place === 'cook' ? ROOM_EFFECT : OUTDOOR_EFFECT);
+  const way = path && wayTo(path.opening);
+  let energy = 0;
+  for (let i = 0; i < OCTAVES.length; i++) {
+    const lost =
+      path && way
+        ? (way.perMetre[i] as number) * path.length +
+          (way.perBend[i] as number) * path.bends +
+          (way.end[i] as number)
+        : 0;
+    const level = here + (shape[i] as number) - lost + (A_WEIGHTING[i] as number);
+    energy += Math.exp(TENTH_LOG * level);
+  }
+  return energy;
 }
 
 /**
- * The octave spectrum of a fan at the cook's head when only a rated dBA is known: the spectrum of
- * `fanPower` moved so that its A-weighted level is `level`.
+ * Sound power of a fan of which only a rated dBA at the cook's head is known, with no duct between: the shape of
+ * `fanPower`, so high that its A-weighted level there is `level`.
  */
-export function fanAtCook(level: number): Spectrum {
-  const shape = fanPower(0.2, 100);
-  const shift = level - aWeighted(shape);
-  return shape.map((x) => x + shift);
+export function fanHeardAt(level: number): SoundPower {
+  return { overall: level - aWeighted(FAN_OCTAVES) - ROOM_EFFECT, shape: FAN_OCTAVES };
 }
 
 /** `10^(x/10)` is `e^(x ln 10 / 10)`. */
 const TENTH_LOG = Math.LN10 / 10;
 
-/** Everything heard at one place, with the breakdown by cause and what each part gives by itself, in dBA. */
-export function combine(parts: readonly { cause: SoundCause; spectrum: Spectrum }[]): {
+/** Everything heard at one place, with the breakdown by cause, in dBA; from each source's {@link heardEnergy}. */
+export function combine(
+  sources: readonly { readonly cause: SoundCause }[],
+  energies: readonly number[],
+): {
   level: number;
   byCause: ReadonlyMap<SoundCause, number>;
-  levels: readonly number[];
 } {
-  const energies = new Map<SoundCause, number>();
-  const levels: number[] = [];
+  const sums = new Map<SoundCause, number>();
   let whole = 0;
-  for (const { cause, spectrum } of parts) {
-    let energy = 0;
-    spectrum.forEach((level, i) => {
-      energy += Math.exp(TENTH_LOG * (level + (A_WEIGHTING[i] ?? 0)));
-    });
+  sources.forEach(({ cause }, i) => {
+    const energy = energies[i] ?? 0;
     whole += energy;
-    levels.push(10 * Math.log10(energy));
-    energies.set(cause, (energies.get(cause) ?? 0) + energy);
-  }
-  const byCause = new Map([...energies].map(([cause, energy]) => [cause, 10 * Math.log10(energy)]));
-  return { level: 10 * Math.log10(whole), byCause, levels };
+    sums.set(cause, (sums.get(cause) ?? 0) + energy);
+  });
+  const byCause = new Map([...sums].map(([cause, energy]) => [cause, 10 * Math.log10(energy)]));
+  return { level: 10 * Math.log10(whole), byCause };
 }

@@ -4,7 +4,7 @@ import { words } from '../../words/index.ts';
 import { type Places, sentence } from '../places.ts';
 import type { Finding } from '../route.ts';
 import { ruleLimit, ruleOf, ruleOn } from '../rules.ts';
-import type { Solved } from '../solution.ts';
+import type { Condensing, Solved } from '../solution.ts';
 import { finding } from './drawing.ts';
 import type { Ran, SolvedScheme } from './solved.ts';
 
@@ -78,33 +78,33 @@ function velocities(ran: Ran, { units, profile }: SolvedScheme, places: Places):
 
 /** Inside walls below the dew point of the kitchen air, at the speed where they are coldest. */
 function condensation(ran: Ran, { scene, units }: SolvedScheme, places: Places): Finding[] {
-  const coldest = solvedOf(ran)
-    .map(({ name, solved }) => ({ name, legs: solved.path.flatMap((id) => solved.segments.get(id) ?? []) }))
-    .map(({ name, legs }) => ({ name, legs: legs.filter((leg) => leg.condensation.risk) }))
-    .reduce<
-      | { name: string; legs: Solved['segments'] extends ReadonlyMap<string, infer S> ? S[] : never }
-      | undefined
-    >(
-      (worst, one) =>
-        one.legs.length > 0 && wallOf(one.legs) < (worst ? wallOf(worst.legs) : 1e9) ? one : worst,
-      undefined,
+  let coldest:
+    | { readonly name: string; readonly legs: readonly Condensing[]; readonly first: Condensing }
+    | undefined;
+  for (const { name, solved } of solvedOf(ran)) {
+    const legs = solved.condensing;
+    const [one, ...others] = legs;
+    if (!one) continue;
+    const first = others.reduce(
+      (cold, leg) => (leg.wallTemperature < cold.wallTemperature ? leg : cold),
+      one,
     );
+    if (!coldest || first.wallTemperature < coldest.first.wallTemperature) coldest = { name, legs, first };
+  }
+  if (!coldest) return [];
   const { temperature, humidity, outdoorTemperature } = scene.job.air;
-  const first = coldest?.legs.reduce((cold, leg) =>
-    leg.wallTemperature < cold.wallTemperature ? leg : cold,
-  );
-  if (!coldest || !first) return [];
-  const needed = coldest.legs.map((leg) => leg.condensation.insulation);
+  const { first } = coldest;
+  const needed = coldest.legs.map((leg) => leg.insulation);
   const thickest = needed.includes(null) ? null : Math.max(...needed.map((t) => t ?? 0));
   return [
     {
       ...finding(
         'condensation',
         'warning',
-        { nodes: [ran.node], segments: coldest.legs.map(({ id }) => id) },
+        { nodes: [ran.node], segments: coldest.legs.map(({ segment }) => segment) },
         says.condenses(
           formatTemperature(outdoorTemperature, units),
-          places.leg(first.id),
+          places.leg(first.segment),
           formatTemperature(first.wallTemperature, units),
           coldest.name,
           formatTemperature(dewPoint(temperature, humidity), units),
@@ -117,8 +117,4 @@ function condensation(ran: Ran, { scene, units }: SolvedScheme, places: Places):
       id: `condensation:${ran.node}`,
     },
   ];
-}
-
-function wallOf(legs: readonly { readonly wallTemperature: number }[]): number {
-  return Math.min(...legs.map((leg) => leg.wallTemperature));
 }

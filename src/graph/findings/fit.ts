@@ -106,7 +106,7 @@ export const unknownParts: Rule = (drawing) => [
 
 function unknownMaterials({ scheme, places, route }: Drawing): Finding[] {
   return scheme.segments.flatMap((segment) => {
-    const { id, asked } = materialOf(segment, scheme);
+    const { id, asked } = materialOf(segment, scheme.defaults);
     if (!asked || !route.segments.has(segment.id)) return [];
     return [
       finding(
@@ -125,7 +125,7 @@ function unknownBends({ scheme, places, route, topology }: Drawing): Finding[] {
     const upstream = node.bend && route.segments.get(node.bend.upstream);
     const drawn = topology.nodes.get(node.id);
     if (!upstream || !drawn) return [];
-    const { id, asked } = bendOf(drawn, upstream.section, upstream.material, scheme);
+    const { id, asked } = bendOf(drawn, upstream.section, upstream.material, scheme.defaults);
     if (!asked) return [];
     const why = findBend(asked) ? says.wrongSection : says.notInCatalogue;
     return [

@@ -1,12 +1,12 @@
 import RBush from 'rbush';
 import { words } from '../../words/index.ts';
 import type { Block, ExitFace, Vec3 } from '../document.ts';
-import { memoise } from '../memo.ts';
+import { keepLatest, memoise } from '../memo.ts';
 import type { Places } from '../places.ts';
-import type { Finding, Route, RouteNode, RouteSegment, Severity } from '../route.ts';
+import type { Finding, Route, RouteBend, RouteNode, RouteSegment, Severity } from '../route.ts';
 import { add, scale } from '../vector.ts';
 import { type Box, hullOf, overlap } from './gap.ts';
-import { arcTubes, coneOf, outsideHalf, type Tube, tubeOf } from './tube.ts';
+import { arcTubes, coneIn, neighbours, outsideHalf, type Tube, tubeBetween } from './tube.ts';
 
 const says = words.route.room;
 
@@ -67,20 +67,30 @@ export const blockIndex = memoise((blocks: readonly Block[]): Room['near'] => {
       .filter((block) => overlap({ min, max }, block, margin + contact));
 });
 
+/** What a part takes up in space. */
+export type Solid = Pick<Part, 'tubes' | 'hull'>;
+
 /** The straight of a leg, if its bends leave one. */
-export function legPart(leg: RouteSegment, route: Route, places: Places): Part | null {
-  const tube = tubeOf(leg, route);
-  if (!tube) return null;
-  const cone = coneOf(leg, route);
-  return {
-    words: () => places.leg(leg.id),
-    nodes: [],
-    segments: [leg.id],
-    tubes: cone ? [tube, cone] : [tube],
-    hull: cone ? around([hullOf(tube), hullOf(cone)]) : hullOf(tube),
-    legs: [leg],
-  };
+export function straightOf(leg: RouteSegment, route: Route): Solid | null {
+  const [from, to] = [route.nodes.get(leg.from), route.nodes.get(leg.to)];
+  return from && to ? straight(leg, from, to, ...neighbours(leg, route)) : null;
 }
+
+/** The straight of a leg as a part that can be spoken of. */
+export function legPart(leg: RouteSegment, solid: Solid, places: Places): Part {
+  return { ...solid, words: () => places.leg(leg.id), nodes: [], segments: [leg.id], legs: [leg] };
+}
+
+const straight = keepLatest(
+  (leg: RouteSegment, from: RouteNode, to: RouteNode, ...meeting: readonly Vec3[]): Solid | null => {
+    const tube = tubeBetween(leg, from, to, meeting);
+    if (!tube) return null;
+    const cone = coneIn(tube, leg, from);
+    return cone
+      ? { tubes: [tube, cone], hull: around([hullOf(tube), hullOf(cone)]) }
+      : { tubes: [tube], hull: hullOf(tube) };
+  },
+);
 
 /** The box of a bend's corner and its two tangent points, grown by the outside of its duct, which holds its arc. */
 export function cornerOf(node: RouteNode, route: Route): Box | null {
@@ -88,16 +98,22 @@ export function cornerOf(node: RouteNode, route: Route): Box | null {
   const upstream = bend && route.segments.get(bend.upstream);
   const downstream = bend && route.segments.get(bend.downstream);
   if (!bend || bend.radius <= 0 || !upstream || !downstream) return null;
-  const ends = [upstream, downstream].map((leg) =>
-    add(node.at, scale(leg.direction, leg.from === node.id ? bend.tangent : -bend.tangent)),
-  );
-  const around = outsideHalf(upstream);
-  const reach = (sense: 1 | -1) =>
-    ([0, 1, 2] as const).map(
-      (axis) => sense * (Math.max(...[node.at, ...ends].map((at) => sense * at[axis])) + around),
-    ) as Vec3;
-  return { min: reach(-1), max: reach(1) };
+  return corner(node, bend, upstream, downstream);
 }
+
+const corner = keepLatest(
+  (node: RouteNode, { tangent }: RouteBend, upstream: RouteSegment, downstream: RouteSegment): Box => {
+    const ends = [upstream, downstream].map((leg) =>
+      add(node.at, scale(leg.direction, leg.from === node.id ? tangent : -tangent)),
+    );
+    const around = outsideHalf(upstream);
+    const reach = (sense: 1 | -1) =>
+      ([0, 1, 2] as const).map(
+        (axis) => sense * (Math.max(...[node.at, ...ends].map((at) => sense * at[axis])) + around),
+      ) as Vec3;
+    return { min: reach(-1), max: reach(1) };
+  },
+);
 
 /** The arc of a bend, if it has one. */
 export function arcPart(node: RouteNode, route: Route, places: Places): Part | null {

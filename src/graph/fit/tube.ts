@@ -75,8 +75,18 @@ export function outsideHalf(leg: Laid): number {
 export function tubeOf(leg: RouteSegment, route: Route): Tube | null {
   const from = route.nodes.get(leg.from);
   const to = route.nodes.get(leg.to);
-  if (!from || !to || leg.length < 1e-9) return null;
-  const width = widthAxis(leg.direction, neighbours(leg, route));
+  return from && to ? tubeBetween(leg, from, to, neighbours(leg, route)) : null;
+}
+
+/** {@link tubeOf} between the nodes that a leg joins; `around` are its {@link neighbours}. */
+export function tubeBetween(
+  leg: RouteSegment,
+  from: RouteNode,
+  to: RouteNode,
+  around: readonly Vec3[],
+): Tube | null {
+  if (leg.length < 1e-9) return null;
+  const width = widthAxis(leg.direction, around);
   const { half, rounding } = profileOf(leg.section, skinOf(leg));
   const start = cutAt(from, leg);
   const end = leg.length - cutAt(to, leg);
@@ -95,12 +105,9 @@ export function tubeOf(leg: RouteSegment, route: Route): Tube | null {
  * The cone at the start of a leg that is narrower than what comes before it, as duct of the wider size;
  * nothing where the leg has no cone or widens.
  */
-export function coneOf(leg: RouteSegment, route: Route): Tube | null {
-  const tube = tubeOf(leg, route);
-  const cone = route.nodes.get(leg.from)?.transition;
-  if (!tube || cone?.downstream !== leg.id || cone.length <= 0 || area(cone.from) <= area(cone.to))
-    return null;
-  const from = route.nodes.get(leg.from) as RouteNode;
+export function coneIn(tube: Tube, leg: RouteSegment, from: RouteNode): Tube | null {
+  const cone = from.transition;
+  if (cone?.downstream !== leg.id || cone.length <= 0 || area(cone.from) <= area(cone.to)) return null;
   const end = Math.min(leg.length, (from.bend?.tangent ?? 0) + cone.length);
   return { ...tube, ...profileOf(cone.from, skinOf(leg)), b: add(from.at, scale(leg.direction, end)) };
 }
@@ -115,7 +122,7 @@ function cutAt(node: RouteNode, leg: RouteSegment): number {
 }
 
 /** Directions of the legs around one, upstream first, as far as its own end nodes reach. */
-function neighbours(leg: RouteSegment, route: Route): Vec3[] {
+export function neighbours(leg: RouteSegment, route: Route): Vec3[] {
   if (!leg.vertical || leg.section.shape === 'round') return [];
   return [leg.from, leg.to].flatMap((end) =>
     (route.nodes.get(end)?.segments ?? [])

@@ -1,4 +1,5 @@
 import type { Segment } from '../document.ts';
+import { memoise } from '../memo.ts';
 import { across, legsOf, type Piece, type Topology } from './topology.ts';
 
 /** A segment with its ends in the direction of the air. */
@@ -30,32 +31,41 @@ interface Walk {
  * stored in. Across every segment of a tree the air goes from the side with hoods to the side with
  * exits; where both sides have both, to the side with more exits for its hoods (the solve's sign has
  * the last word there). A segment that closes a loop runs from the end nearer to a hood.
+ * Free while the wiring is the same.
  */
-export function flowOf(topology: Topology): Flow {
-  const directed = new Map<string, Directed>();
-  const order: string[] = [];
-  const closing: Segment[] = [];
-  for (const piece of topology.pieces) {
-    if (piece.segments.length === 0) continue;
-    const walk = walkFrom(topology, piece, startOf(topology, piece));
-    directTree(topology, piece, walk, directed);
-    directClosing(walk, directed);
-    closing.push(...walk.closing);
-    orderPiece(piece, directed, order);
-  }
-  return { directed, order, closing };
+export function flowOf({ pieces, legs, roles }: Topology): Flow {
+  return flowing(pieces, legs, roles);
 }
 
+/** Of a wiring that on which the air's direction depends. */
+type Pipes = Pick<Topology, 'legs' | 'roles'>;
+
+const flowing = memoise(
+  (pieces: Topology['pieces'], legs: Topology['legs'], roles: Topology['roles']): Flow => {
+    const topology: Pipes = { legs, roles };
+    const directed = new Map<string, Directed>();
+    const order: string[] = [];
+    const closing: Segment[] = [];
+    for (const piece of pieces) {
+      if (piece.segments.length === 0) continue;
+      const walk = walkFrom(topology, piece, startOf(topology, piece));
+      directTree(topology, piece, walk, directed);
+      directClosing(walk, directed);
+      closing.push(...walk.closing);
+      orderPiece(piece, directed, order);
+    }
+    return { directed, order, closing };
+  },
+);
+
 /** A hood; without one a loose end that is no cap; without that the first node drawn. */
-function startOf(topology: Topology, piece: Piece): string {
+function startOf(topology: Pipes, piece: Piece): string {
   return (
-    piece.hoods[0] ??
-    piece.exits.find((id) => topology.nodes.get(id)?.role !== 'cap') ??
-    (piece.nodes[0] as string)
+    piece.hoods[0] ?? piece.exits.find((id) => topology.roles.get(id) !== 'cap') ?? (piece.nodes[0] as string)
   );
 }
 
-function walkFrom(topology: Topology, piece: Piece, start: string): Walk {
+function walkFrom(topology: Pipes, piece: Piece, start: string): Walk {
   const reached = [start];
   const parent = new Map<string, Directed>();
   const known = new Set(reached);
@@ -74,11 +84,11 @@ function walkFrom(topology: Topology, piece: Piece, start: string): Walk {
   return { reached, parent, closing: piece.segments.filter((segment) => !used.has(segment)) };
 }
 
-function directTree(topology: Topology, piece: Piece, walk: Walk, directed: Map<string, Directed>): void {
+function directTree(topology: Pipes, piece: Piece, walk: Walk, directed: Map<string, Directed>): void {
   const exits = new Set(piece.exits);
   const beyond = new Map<string, { hoods: number; exits: number }>();
   for (const id of walk.reached) {
-    const hoods = topology.nodes.get(id)?.role === 'hood' ? 1 : 0;
+    const hoods = topology.roles.get(id) === 'hood' ? 1 : 0;
     beyond.set(id, { hoods, exits: exits.has(id) ? 1 : 0 });
   }
   for (let i = walk.reached.length - 1; i > 0; i--) {

@@ -2,6 +2,8 @@ import { type BendRow, findBend, findMaterial } from '../../hydraulics/catalogue
 import type { Section } from '../../hydraulics/types.ts';
 import type { BendChoice, Node, Scheme, Segment } from '../document.ts';
 
+type Defaults = Scheme['defaults'];
+
 const lastResort = { material: 'galvanized', bend: 'three-piece', flexible: 'flexible' } as const;
 
 /** A choice with what became of it: `asked` is there where the catalogue does not know it or it cannot serve. */
@@ -11,15 +13,15 @@ export interface Resolved {
 }
 
 /** The section a segment is laid in: its own, else the scheme's. */
-export function sectionOf(segment: Segment, scheme: Scheme): Section {
-  return segment.duct ?? scheme.defaults.duct;
+export function sectionOf(segment: Segment, defaults: Defaults): Section {
+  return segment.duct ?? defaults.duct;
 }
 
 /** A segment's material: its own, else the scheme's; galvanized steel where the catalogue knows neither. */
-export function materialOf(segment: Segment, scheme: Scheme): Resolved {
-  const asked = segment.material ?? scheme.defaults.material;
+export function materialOf(segment: Segment, defaults: Defaults): Resolved {
+  const asked = segment.material ?? defaults.material;
   if (findMaterial(asked)) return { id: asked };
-  const fallback = findMaterial(scheme.defaults.material) ? scheme.defaults.material : lastResort.material;
+  const fallback = findMaterial(defaults.material) ? defaults.material : lastResort.material;
   return { id: fallback, asked };
 }
 
@@ -46,9 +48,9 @@ export function bendOf(
   node: Node,
   section: Section,
   material: string,
-  scheme: Scheme,
+  defaults: Defaults,
 ): Resolved & { readonly radiusRatio?: number } {
-  const usual = isFlexible(material) ? { kind: lastResort.flexible } : asChoice(scheme.defaults.bend);
+  const usual = isFlexible(material) ? { kind: lastResort.flexible } : asChoice(defaults.bend);
   const choice: BendChoice = node.bend ?? usual ?? { kind: lastResort.bend };
   const row = findBend(choice.kind);
   if (row && suits(row, section)) {

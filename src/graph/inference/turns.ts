@@ -73,7 +73,15 @@ export function roomIn(
   leg: Pick<RouteSegment, 'id' | 'length' | 'from' | 'to'>,
   nodes: ReadonlyMap<string, RouteNode>,
 ): number {
-  const from = nodes.get(leg.from);
+  return roomBetween(leg, nodes.get(leg.from), nodes.get(leg.to));
+}
+
+/** {@link roomIn} between the nodes that a leg joins. */
+export function roomBetween(
+  leg: Pick<RouteSegment, 'id' | 'length'>,
+  from: RouteNode | undefined,
+  to: RouteNode | undefined,
+): number {
   const cone = from?.transition?.downstream === leg.id ? from.transition.length : 0;
-  return leg.length - (from?.bend?.tangent ?? 0) - (nodes.get(leg.to)?.bend?.tangent ?? 0) - cone;
+  return leg.length - (from?.bend?.tangent ?? 0) - (to?.bend?.tangent ?? 0) - cone;
 }
