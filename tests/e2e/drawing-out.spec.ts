@@ -39,6 +39,27 @@ test('an SVG of all sheets is saved, and is a drawing with the job’s title', a
   await expect(dialog).toBeHidden();
 });
 
+test('an SVG carries its font along, and a page that has none shows its letters in it', async ({ board }) => {
+  await board.open('?example');
+  let dialog = await asked(board);
+  const withFont = (await saved(board, dialog, 'SVG')).bytes.toString('utf8');
+  dialog = await asked(board);
+  await dialog.getByText('Take the font along', { exact: false }).click();
+  const without = (await saved(board, dialog, 'SVG')).bytes.toString('utf8');
+  expect(withFont.match(/@font-face/g)?.length).toBeGreaterThan(0);
+  expect(without).not.toContain('@font-face');
+  const added = (withFont.length - without.length) / 1000;
+  expect(added).toBeGreaterThan(50);
+  expect(added).toBeLessThan(80);
+  const elsewhere = await board.page.context().newPage();
+  await elsewhere.setContent(withFont.replace(/^<\?xml[^>]*>/, ''));
+  const loaded = await elsewhere.evaluate(async () => {
+    const faces = await document.fonts.load('500 12px "Inter Variable"', 'Duct 8');
+    return faces.map(({ status }) => status);
+  });
+  expect(loaded).toEqual(['loaded']);
+});
+
 test('a DXF of all sheets is saved, with every leg of the run in space', async ({ board }) => {
   await board.open('?example');
   const { segments, job } = await board.seen();

@@ -32,6 +32,7 @@ const first: Wishes = {
   paper: true,
   dpi: 300,
   values: true,
+  font: true,
 };
 
 function Choosing({ onClose }: { onClose: () => void }) {

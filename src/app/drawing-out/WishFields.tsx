@@ -91,6 +91,12 @@ export function WishFields({ wishes, scale, units, onChange }: WishFieldsProps) 
           {format === 'dxf' ? says.valuesInWords : says.values}
         </Checkbox>
       )}
+      {format === 'svg' && (
+        <Checkbox className="tick" isSelected={wishes.font} onChange={(font) => set({ font })}>
+          <span className="tick-box" aria-hidden="true" />
+          {says.font}
+        </Checkbox>
+      )}
     </div>
   );
 }

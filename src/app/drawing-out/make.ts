@@ -13,6 +13,7 @@ import {
 } from '../../files/drawing-out/layout.ts';
 import { pictureSize, withResolution } from '../../files/drawing-out/png.ts';
 import { svgFile } from '../../files/drawing-out/svg.ts';
+import { drawingFamily, type FontPart } from '../../files/drawing-out/svg-font.ts';
 import { stemFor } from '../../files/open-save.ts';
 import type { SavedKind } from '../../files/save-file.ts';
 import { words } from '../../words/index.ts';
@@ -34,6 +35,8 @@ export interface Wishes {
   readonly dpi: number;
   /** Colours and labels the duct with what the sheets on the desk show. */
   readonly values: boolean;
+  /** Carries the font inside, for SVG alone. */
+  readonly font: boolean;
 }
 
 /** A3 lying, less the edge that printers leave, mm. */
@@ -98,7 +101,9 @@ export async function drawingFile(state: Shown, wishes: Wishes, progress: Progre
   const board = boardFor(state, wishes);
   if (wishes.format === 'png') return await picture(board, wishes, progress);
   const { job } = state;
+  const fonts = wishes.font ? await fontsOf(board, progress.signal) : [];
   const text = svgFile({
+    fonts,
     board,
     palette: palettes[wishes.theme],
     paper: wishes.paper,
@@ -106,6 +111,11 @@ export async function drawingFile(state: Shown, wishes: Wishes, progress: Progre
     description: says.dialog.description(board.scale, says.dialog.units[job.units]),
   });
   return new Blob([text], { type });
+}
+
+async function fontsOf(board: Board, signal: AbortSignal): Promise<readonly FontPart[]> {
+  const { fontParts } = await import('./svg-fonts.ts');
+  return await fontParts(textOf(board), signal);
 }
 
 async function dxfOf(state: Shown, wishes: Wishes): Promise<string> {
@@ -144,18 +154,20 @@ async function picture(board: Board, wishes: Wishes, { signal, onShare }: Progre
 
 /** Loads the parts of the font that the letters of a drawing need. */
 export async function fontsFor(board: Board): Promise<void> {
-  const letters = new Set([
-    ...board.footer.lines.join(''),
-    ...board.footer.bar.text,
-    ...board.sheets.flatMap(({ drawing, heading }) => [
-      ...heading,
-      ...drawing.layers.flatMap(({ marks }) => marks.flatMap(lettersOf)),
-    ]),
-  ]);
-  await document.fonts.load('500 12px "Inter Variable"', [...letters].join(''));
+  const letters = new Set(textOf(board));
+  await document.fonts.load(`500 12px "${drawingFamily}"`, [...letters].join(''));
 }
 
-function lettersOf(mark: Mark): string[] {
-  if (mark.kind === 'text') return [...mark.text];
-  return mark.kind === 'dimension' ? [...mark.text.text] : [];
+/** Every text on a board, one after the other. */
+function textOf({ footer, sheets }: Board): string {
+  const said = (mark: Mark) =>
+    mark.kind === 'text' ? [mark.text] : mark.kind === 'dimension' ? [mark.text.text] : [];
+  return [
+    ...footer.lines,
+    footer.bar.text,
+    ...sheets.flatMap(({ drawing, heading }) => [
+      heading,
+      ...drawing.layers.flatMap(({ marks }) => marks.flatMap(said)),
+    ]),
+  ].join('');
 }

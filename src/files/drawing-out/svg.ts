@@ -14,6 +14,7 @@ import { inMillimetres, svgLines, svgOutlines } from '../../drawing/svg-pen.ts';
 import { words } from '../../words/index.ts';
 import { xmlText } from './drawing-text.ts';
 import { type Board, type Footer, footerLine, footerSize, headingSize, type Pinned } from './layout.ts';
+import { drawingFamily, type FontPart, fontRules } from './svg-font.ts';
 
 export interface SvgQuery {
   readonly board: Board;
@@ -22,10 +23,12 @@ export interface SvgQuery {
   readonly paper: boolean;
   readonly title: string;
   readonly description: string;
+  /** The font to carry along; a reader without it takes another where there is none. */
+  readonly fonts?: readonly FontPart[];
 }
 
-/** The families that a drawing's text is set in. */
-const family = "'Inter Variable', Inter, 'Helvetica Neue', Arial, sans-serif";
+/** The families that a drawing's text is set in: its own, else the nearest that a reader may have. */
+const family = `'${drawingFamily}', Inter, 'Helvetica Neue', Arial, sans-serif`;
 
 /** From the middle of small letters and figures down to the line they stand on, parts of the font size. */
 export const middleToBaseline = 0.36;
@@ -42,9 +45,9 @@ interface Ink {
  * Drawings as one SVG file in true size. Its user unit is a millimetre of the building, its width and height are
  * those of the paper; each sheet keeps its own coordinates (east or north to the right, up on the sheet upwards)
  * and is moved to its place as a whole. Layers are groups with ids and labels, text stays text, arcs stay arcs, and
- * nothing is fetched from elsewhere.
+ * nothing is fetched from elsewhere: a font to go with it is inside.
  */
-export function svgFile({ board, palette, paper, title, description }: SvgQuery): string {
+export function svgFile({ board, palette, paper, title, description, fonts = [] }: SvgQuery): string {
   const { scale } = board;
   const size = [board.width, board.height];
   const whole = size.map((mm) => number(mm * scale)) as [string, string];
@@ -54,7 +57,7 @@ export function svgFile({ board, palette, paper, title, description }: SvgQuery)
     `<svg xmlns="http://www.w3.org/2000/svg" xmlns:inkscape="http://www.inkscape.org/namespaces/inkscape" width="${number(board.width)}mm" height="${number(board.height)}mm" viewBox="0 0 ${whole.join(' ')}" font-family="${family}" role="img" aria-labelledby="title description">`,
     `<title id="title">${xmlText(title)}</title>`,
     `<desc id="description">${xmlText(description)}</desc>`,
-    '<style>text{font-feature-settings:"tnum";white-space:pre}path{stroke-linejoin:round}</style>',
+    `<style>${fontRules(fonts)}text{font-feature-settings:"tnum";white-space:pre}path{stroke-linejoin:round}</style>`,
     ...(paper
       ? [`<rect id="paper" width="${whole[0]}" height="${whole[1]}" fill="${cssOf('sheet', palette)}"/>`]
       : []),

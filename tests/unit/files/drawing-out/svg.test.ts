@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { palettes } from '../../../../src/drawing/palette.ts';
 import { boardOf, type Choice } from '../../../../src/files/drawing-out/layout.ts';
 import { svgFile } from '../../../../src/files/drawing-out/svg.ts';
+import { partsFor } from '../../../../src/files/drawing-out/svg-font.ts';
 import type { Job } from '../../../../src/graph/document.ts';
 import { inferRoute } from '../../../../src/graph/infer.ts';
 import { solveScheme } from '../../../../src/graph/solve.ts';
@@ -163,5 +164,33 @@ describe('an SVG of a sheet', () => {
     expect(byId('title').textContent).toBe('<script>alert("1")</script> & ]]> 厨房   a b');
     expect(byId('floor-notes').textContent).toContain("</text><a href='x'>&amp; ");
     expect(text).not.toMatch(/\p{Cc}(?<!\n)/u);
+  });
+});
+
+describe('an SVG with its font inside', () => {
+  const ranges = { latin: 'U+0000-00FF,U+2212', greek: 'U+0370-03FF' };
+  const job = drawn();
+  const board = boardOf({ job, route: inferRoute(job, 's1'), scale: 50 }, 'floor');
+  const about = { board, palette: palettes.print, paper: true, title: job.title, description: 'Invented' };
+
+  it('takes those parts of the font that have its letters, and each once', () => {
+    expect(partsFor(ranges, 'Duct 6″ − 8')).toEqual(['latin']);
+    expect(partsFor(ranges, 'ρ = 1.2, λ')).toEqual(['greek', 'latin']);
+    expect(partsFor(ranges, '厨房')).toEqual([]);
+  });
+
+  it('has each part as a rule that fetches nothing, for the letters that it holds', () => {
+    const fonts = [{ range: ranges.greek, url: 'data:font/woff2;base64,AAAA' }];
+    const text = svgFile({ ...about, fonts });
+    expect(text).toContain("src:url(data:font/woff2;base64,AAAA) format('woff2');unicode-range:U+0370-03FF}");
+    expect(text.match(/url\((?!data:)/)).toBeNull();
+    expect(new DOMParser().parseFromString(text, 'text/xml').documentElement?.tagName).toBe('svg');
+  });
+
+  it('falls back to families that a reader may have, and last to any without serifs', () => {
+    const family = /font-family="([^"]*)"/.exec(svgFile(about))?.[1]?.split(', ');
+    expect(family?.[0]).toBe("'Inter Variable'");
+    expect(family?.at(-1)).toBe('sans-serif');
+    expect(svgFile(about)).not.toContain('@font-face');
   });
 });
