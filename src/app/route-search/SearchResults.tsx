@@ -46,6 +46,7 @@ export function SearchResults({ question, search }: SearchResultsProps) {
           key={found.points.join()}
           route={found}
           shown={index === chosen}
+          looked={index === (pointed ?? chosen)}
           canDraw={there}
           isScheme={isScheme(found)}
           beside={question.schemeId}
@@ -72,6 +73,8 @@ export function SearchResults({ question, search }: SearchResultsProps) {
 interface RowProps {
   readonly route: FoundRoute;
   readonly shown: boolean;
+  /** Its ghost is on the sheets. */
+  readonly looked: boolean;
   readonly canDraw: boolean;
   /** Whether it was made a scheme, and still is one. */
   readonly isScheme: boolean;
@@ -82,7 +85,7 @@ interface RowProps {
   readonly onDraw: () => void;
 }
 
-function Row({ route, shown, canDraw, isScheme, beside, onPoint, onChoose, onDraw }: RowProps) {
+function Row({ route, shown, looked, canDraw, isScheme, beside, onPoint, onChoose, onDraw }: RowProps) {
   const units = useBoard((state) => state.units);
   const exit = useBoard((state) => state.job.exits.find(({ id }) => id === route.exit));
   const speed = useBoard((state) => state.solution.speeds[state.speed]?.name);
@@ -93,7 +96,12 @@ function Row({ route, shown, canDraw, isScheme, beside, onPoint, onChoose, onDra
   });
   return (
     // Only a pointer that moves points: a row that comes to lie under one that rests does not show itself.
-    <li className="route-row" data-shown={shown || undefined} onPointerMove={onPoint}>
+    <li
+      className="route-row"
+      data-shown={shown || undefined}
+      data-looked={looked || undefined}
+      onPointerMove={onPoint}
+    >
       <Button className="route-pick" aria-pressed={shown} onFocus={onPoint} onPress={onChoose}>
         <span className="proposal-head">
           <span className="proposal-title">{capitalized(exit?.name.trim() || exit?.kind || 'exit')}</span>
