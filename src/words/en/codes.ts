@@ -23,7 +23,7 @@ export const results = {
   },
   rules: 'Rules and limits…',
   found: (measured: string) => `Found: ${measured}`,
-  source: (source: string, kind: string, edition: string) => `${source} (${kind}); ${edition}.`,
+  source: (source: string, kind: string, edition: string) => `${source} (${kind}). Edition: ${edition}.`,
 };
 
 export const rules = {
