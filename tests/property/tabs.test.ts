@@ -4,6 +4,7 @@ import { createKeeper } from '../../src/app/jobs/keeper.ts';
 import { createBoard } from '../../src/app/store.ts';
 import { memoryShelf, type Shelf } from '../../src/files/jobs/shelf.ts';
 import { readJob } from '../../src/files/read.ts';
+import type { Job, Underlay } from '../../src/graph/document.ts';
 import type { SchemeSolution } from '../../src/graph/solution.ts';
 import { solveScheme } from '../../src/graph/solve.ts';
 import { emptyJob } from '../../src/graph/templates.ts';
@@ -26,12 +27,22 @@ const blank = emptyJob('metric');
 const solution: SchemeSolution = solveScheme(blank, 'scheme-1');
 
 type Step =
-  | { readonly do: 'edit' | 'takeOver' | 'close' | 'crash' | 'freeze' | 'open'; readonly tab: number }
+  | {
+      readonly do: 'edit' | 'addPicture' | 'dropPicture' | 'takeOver' | 'close' | 'crash' | 'freeze' | 'open';
+      readonly tab: number;
+    }
   | { readonly do: 'wait'; readonly ms: number };
 
 const steps: fc.Arbitrary<Step[]> = fc.array(
   fc.oneof(
     { weight: 5, arbitrary: fc.record({ do: fc.constant('edit' as const), tab: fc.nat(2) }) },
+    {
+      weight: 2,
+      arbitrary: fc.record({
+        do: fc.constantFrom('addPicture' as const, 'addPicture' as const, 'dropPicture' as const),
+        tab: fc.nat(2),
+      }),
+    },
     {
       weight: 3,
       arbitrary: fc.record({
@@ -55,11 +66,27 @@ const steps: fc.Arbitrary<Step[]> = fc.array(
   { minLength: 4, maxLength: 40, size: 'max' },
 );
 
-/** A browser with up to three tabs on one job; each edit writes a mark of its own into the job's notes. */
-function browser() {
+/** Of a picture more than a small local storage takes. */
+const pictureSize = 9000;
+const smallRoom = 8000;
+
+const underlayOf = (mark: string): Underlay => ({
+  id: `picture-${mark}`,
+  sheet: 'floor',
+  image: `data:image/png;base64,${mark}${'x'.repeat(pictureSize)}`,
+  at: [0, 0],
+  scale: 0.01,
+  opacity: 0.5,
+});
+
+/**
+ * A browser with up to three tabs on one job; each edit writes a mark of its own into the job's notes, or puts a
+ * picture under it. The last moment takes anything, or texts without pictures only.
+ */
+function browser(roomy: boolean) {
   const kept = memoryShelf();
   const shelf: Shelf = { ...kept, lasting: true };
-  const last = freshLastMoment(memoryStorage());
+  const last = freshLastMoment(memoryStorage(roomy ? undefined : smallRoom));
   const locks = sharedLocks();
   const channel = sharedChannel();
   const tabs = new Map<number, Awaited<ReturnType<typeof open>>>();
@@ -116,26 +143,32 @@ function browser() {
   return { shelf, last, locks, channel, tabs, open, nextMark };
 }
 
-async function everythingKept(shelf: Shelf, last: ReturnType<typeof browser>['last']): Promise<string> {
-  const texts = [
-    (await shelf.get('jobTexts', 'job'))?.text ?? '',
-    ...last.of('job').map(({ text }) => text),
-    ...(await shelf.all('versionTexts')).map(({ text }) => text),
-  ];
-  return texts
-    .map((text) => {
-      const read = readJob(text);
-      return read.ok ? read.job.notes : '';
-    })
-    .join('\n');
+/** What can be had of the job in the end: its notes and pictures, and those of its versions. */
+async function everythingKept({ shelf, last }: ReturnType<typeof browser>) {
+  const { library } = keepingOf('reader', shelf, last);
+  const found = await library.open('job');
+  expect(last.of('job')).toEqual([]);
+  const texts = [found?.text ?? '', ...(await shelf.all('versionTexts')).map(({ text }) => text)];
+  const jobs = texts.flatMap((text) => {
+    const read = readJob(text);
+    return read.ok ? [read.job] : [];
+  });
+  return {
+    notes: jobs.map(({ notes }) => notes).join('\n'),
+    pictures: new Set(jobs.flatMap(({ underlays }) => underlays.map(({ image }) => image))),
+  };
 }
 
 test('whatever tabs do with one job, one has it at a time, and no edit is lost', async () => {
   await fc.assert(
-    fc.asyncProperty(steps, async (list) => {
-      const { shelf, last, locks, channel, tabs, open, nextMark } = browser();
-      /** Marks that must be found in the end. */
+    fc.asyncProperty(steps, fc.boolean(), async (list, roomy) => {
+      const world = browser(roomy);
+      const { locks, channel, tabs, open, nextMark } = world;
+      /** Marks, and pictures, that must be found in the end. */
       const due = new Set<string>();
+      const duePictures = new Set<string>();
+      const dropped = new Set<string>();
+      const made = new Set<string>();
       const settle = (ms: number) => vi.advanceTimersByTimeAsync(ms);
       tabs.set(0, await open());
       await settle(10);
@@ -152,18 +185,38 @@ test('whatever tabs do with one job, one has it at a time, and no edit is lost',
           continue;
         }
         if (!tab) continue;
+        const edited = (recipe: (job: Job) => void) => {
+          const before = tab.board.stats.commits;
+          tab.board.dispatch('mark', recipe);
+          return tab.board.stats.commits > before;
+        };
         if (step.do === 'edit') {
           const mark = nextMark();
-          const before = tab.board.stats.commits;
-          tab.board.dispatch('mark', (job) => {
+          const done = edited((job) => {
             job.notes += mark;
           });
-          if (tab.board.stats.commits > before) due.add(mark);
+          if (done) due.add(mark);
+        }
+        if (step.do === 'addPicture') {
+          const underlay = underlayOf(nextMark());
+          made.add(underlay.image);
+          const done = edited((job) => {
+            job.underlays.push(underlay);
+          });
+          if (done && roomy) duePictures.add(underlay.image);
+        }
+        if (step.do === 'dropPicture') {
+          const image = tab.board.getState().job.underlays[0]?.image;
+          const done = edited((job) => {
+            job.underlays.shift();
+          });
+          if (done && image !== undefined) dropped.add(image);
         }
         if (step.do === 'takeOver') void tab.keeper.takeOver();
         if (step.do === 'freeze') channel.silence(tab.name);
         if (step.do === 'close') {
-          expect(tab.keeper.leave()).toBe(true);
+          const safe = tab.keeper.leave();
+          if (roomy) expect(safe).toBe(true);
           tab.die();
           tabs.delete(step.tab);
         }
@@ -174,12 +227,19 @@ test('whatever tabs do with one job, one has it at a time, and no edit is lost',
         await settle(1);
         const owners = [...tabs.values()].filter(({ keeper }) => keeper.getState().hold === 'mine');
         expect(owners.length).toBeLessThanOrEqual(1);
-        for (const { name } of owners) expect(locks.holder('job')).toBe(name);
+        for (const { name, board, keeper } of owners) {
+          expect(locks.holder('job')).toBe(name);
+          // Where there is little room, a picture is safe from when it lies on the shelf.
+          if (!keeper.outstanding())
+            for (const { image } of board.getState().job.underlays) duePictures.add(image);
+        }
       }
       await settle(10_000);
-      const found = await everythingKept(shelf, last);
-      for (const mark of due) expect(found).toContain(mark);
+      const { notes, pictures } = await everythingKept(world);
+      for (const mark of due) expect(notes).toContain(mark);
+      for (const image of duePictures) if (!dropped.has(image)) expect(pictures).toContain(image);
+      for (const image of pictures) expect(made).toContain(image);
     }),
-    { numRuns: 400 },
+    { numRuns: 250 },
   );
 });

@@ -6,8 +6,8 @@ import { memoryShelf, type Shelf } from '../../src/files/jobs/shelf.ts';
 import { createTemplates } from '../../src/files/jobs/templates.ts';
 import { createVersions } from '../../src/files/jobs/versions.ts';
 
-/** A storage as browsers have one, in memory. */
-export function memoryStorage(): Storage {
+/** A storage as browsers have one, in memory; it takes no text of more than `most` characters. */
+export function memoryStorage(most = Number.POSITIVE_INFINITY): Storage {
   const kept = new Map<string, string>();
   return {
     get length() {
@@ -17,7 +17,10 @@ export function memoryStorage(): Storage {
     getItem: (key) => kept.get(key) ?? null,
     key: (i) => [...kept.keys()][i] ?? null,
     removeItem: (key) => void kept.delete(key),
-    setItem: (key, value) => void kept.set(key, value),
+    setItem: (key, value) => {
+      if (value.length > most) throw new DOMException('There is no room.', 'QuotaExceededError');
+      kept.set(key, value);
+    },
   };
 }
 

@@ -84,17 +84,17 @@ export interface KeeperOptions {
   readonly now?: () => number;
 }
 
-/** A job of fewer characters is held for the last moment after each edit: its tab may crash before it is written. */
-const alwaysSafe = 100_000;
-
 /** A version is kept after so much work, ms. */
 const betweenVersions = 5 * 60_000;
+
+const picturesOf = ({ underlays }: Job): ReadonlySet<string> => new Set(underlays.map(({ image }) => image));
 
 export function createKeeper(options: KeeperOptions): Keeper {
   const { board, library, versions, channel, first, now = Date.now, remember = () => {} } = options;
   let saved: Job | null = first.unsaved ? null : first.job;
   let since = first.keptAt ?? 0;
-  let size = 0;
+  /** Pictures that lie on the shelf with the job, whatever comes of the write that is under way. */
+  let shelved: ReadonlySet<string> = first.asKept ? picturesOf(first.job) : new Set();
   let versionAt = now();
   /** Set while another job comes onto the board: that is no edit. */
   let changing = false;
@@ -113,7 +113,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
   const snapshot = (): Work => {
     const { job } = board.getState();
     const { id, file, fresh } = state();
-    return { id, job, file, fresh, at: now(), since };
+    return { id, job, file, fresh, at: now(), since, shelved };
   };
   const work = (): Work => ({
     ...snapshot(),
@@ -129,8 +129,11 @@ export function createKeeper(options: KeeperOptions): Keeper {
   const autosave = startAutosave<Work>(
     {
       save: async (of) => {
-        const card = await library.keep(of);
-        if (state().id === of.id) ({ changedAt: since, size } = card);
+        const here = () => state().id === of.id;
+        const pictures = picturesOf(of.job);
+        if (here()) shelved = new Set([...shelved].filter((picture) => pictures.has(picture)));
+        const { changedAt } = await library.keep(of);
+        if (here()) [since, shelved] = [changedAt, pictures];
         channel.post({ kind: 'kept', job: of.id });
       },
       saveNow: (of) => {
@@ -181,10 +184,9 @@ export function createKeeper(options: KeeperOptions): Keeper {
     const { id } = state();
     const kept = await library.open(id);
     if (!kept || state().id !== id) return;
-    since = kept.card.changedAt;
-    if (kept.card.digest === digestOf(writeJob(board.getState().job))) return;
     const read = readJob(kept.text);
-    if (!read.ok) return;
+    [since, shelved] = [kept.card.changedAt, read.ok ? picturesOf(read.job) : new Set()];
+    if (!read.ok || kept.card.digest === digestOf(writeJob(board.getState().job))) return;
     const { file } = kept.card;
     const { schemeId } = board.getState();
     saved = file?.holds === kept.card.digest ? read.job : null;
@@ -218,7 +220,8 @@ export function createKeeper(options: KeeperOptions): Keeper {
     if (at.job === before.job || changing) return;
     store.setState({ fresh: false, unsaved: !equal(at.job, saved) });
     autosave.changed(work);
-    if (size < alwaysSafe) library.keepNow(snapshot());
+    // The tab may crash before it is written.
+    library.keepNow(snapshot());
     if (losesMuch(before.job, at.job)) void note('before', { name: at.undoLabel ?? '', job: before.job });
   });
 
@@ -257,7 +260,7 @@ export function createKeeper(options: KeeperOptions): Keeper {
       const left = state();
       saved = next.unsaved ? null : next.job;
       since = next.keptAt ?? 0;
-      size = 0;
+      shelved = next.asKept ? picturesOf(next.job) : new Set();
       changing = true;
       board.open(next.job);
       changing = false;

@@ -1,4 +1,4 @@
-/** A job's text as it was when a page went away. */
+/** A job's text as it was when a page went away; it may refer to pictures that lie on the shelf. */
 export interface LastWords {
   readonly text: string;
   /** Milliseconds since 1970. */

@@ -3,6 +3,7 @@ import { readJob } from '../read.ts';
 import { writeJob } from '../write.ts';
 import { digestOf, freshId, type JobCard, type LinkedFile, type Portrait, portrayed } from './cards.ts';
 import type { LastMoment, LastWords } from './last-moment.ts';
+import { picturesIn, referredTo, withoutPictures, withPictures } from './pictures.ts';
 import type { Change, Shelf } from './shelf.ts';
 import { createVersions } from './versions.ts';
 
@@ -16,6 +17,8 @@ export interface Work {
   readonly at: number;
   /** When the state that was worked on was read or written here; another tab's newer one is not written over. */
   readonly since: number;
+  /** Pictures of underlays that lie on the shelf with it already. */
+  readonly shelved?: ReadonlySet<string>;
   /** What its card shows, where that is at hand. */
   readonly portrait?: Portrait;
 }
@@ -36,7 +39,10 @@ export interface Library {
   open(id: string): Promise<Kept | null>;
   /** Rejects with `Overtaken` where another tab has written what this one does not know. */
   keep(work: Work): Promise<JobCard>;
-  /** Keeps it before returning, for a page that is being closed; false where that is not possible. */
+  /**
+   * Keeps it before returning, for a page that is being closed: small, since pictures that lie on the shelf are only
+   * referred to. False where that is not possible, or only without a picture that lies nowhere yet.
+   */
   keepNow(work: Work): boolean;
   /** Drops what this tab has kept of a job for the last moment: it is kept elsewhere. */
   forget(id: string): void;
@@ -71,20 +77,44 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
     await shelf.write(changes);
   };
 
+  /** What the last moments of pages have left of a job, with the pictures that it refers to; oldest first. */
+  const leftOf = async (id: string): Promise<Left[]> => {
+    const left = last.of(id).flatMap((said): Left[] => {
+      const read = readJob(said.text);
+      return read.ok ? [{ ...said, job: read.job }] : [];
+    });
+    const wanted = [...new Set(left.flatMap(({ job }) => referredTo(job)))];
+    if (wanted.length === 0) return left;
+    const found = new Map(left.flatMap(({ job }) => [...picturesIn(job)]));
+    const missing = () => wanted.some((digest) => !found.has(digest));
+    const look = (text = '') => {
+      const read = readJob(text);
+      if (read.ok) for (const [digest, image] of picturesIn(read.job)) found.set(digest, image);
+    };
+    look((await shelf.get('jobTexts', id))?.text);
+    const older = missing() ? await versions.of(id) : [];
+    for (const version of older) {
+      if (!missing()) break;
+      look((await versions.text(version.id)) ?? '');
+    }
+    return left.map((said) => {
+      const job = withPictures(said.job, found);
+      return job === said.job ? said : { ...said, job, text: writeJob(job) };
+    });
+  };
+
   /**
    * Takes over what the last moments of pages have left. Where another tab has written the job since, it becomes a
    * version and not the job.
    */
   const takeOver = async (id: string): Promise<void> => {
-    for (const { text, at, by, since } of last.of(id)) {
+    for (const { text, job, at, by, since } of await leftOf(id)) {
       const card = await shelf.get('jobs', id);
-      const read = readJob(text);
-      if (!read.ok) continue;
       if (follows({ by, since }, card)) {
         if (at > (card?.changedAt ?? 0))
-          await store(cardOf(text, read.job, { id, card, at, fresh: false, by }), text);
+          await store(cardOf(text, job, { id, card, at, fresh: false, by }), text);
       } else if (digestOf(text) !== card?.digest) {
-        await versions.note(read.job, { job: id, reason: 'elsewhere', at });
+        await versions.note(job, { job: id, reason: 'elsewhere', at });
       }
       const now = last.of(id).find((words) => words.by === by);
       if (shelf.lasting && now && now.at <= at) last.drop(id, by);
@@ -115,11 +145,10 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
         () => true,
       );
       const [card, kept] = await Promise.all([shelf.get('jobs', id), shelf.get('jobTexts', id)]);
-      const words = failed ? last.of(id).findLast((one) => follows(one, card)) : undefined;
-      const read = words && words.at > (card?.changedAt ?? 0) ? readJob(words.text) : null;
-      if (words && read?.ok) {
-        const { text, at, by } = words;
-        return { card: cardOf(text, read.job, { id, card, at, fresh: false, by }), text };
+      const left = failed ? (await leftOf(id)).findLast((one) => follows(one, card)) : undefined;
+      if (left && left.at > (card?.changedAt ?? 0)) {
+        const { text, job, at, by } = left;
+        return { card: cardOf(text, job, { id, card, at, fresh: false, by }), text };
       }
       return card && kept ? { card, text: kept.text } : null;
     },
@@ -136,7 +165,14 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
       return card;
     },
 
-    keepNow: ({ id, job, at, since }) => last.put(id, { text: writeJob(job), at, by: tab, since }),
+    keepNow({ id, job, at, since, shelved }) {
+      const put = (lies: (image: string) => boolean) =>
+        last.put(id, { text: writeJob(withoutPictures(job, lies)), at, by: tab, since });
+      if (put((image) => shelf.lasting && (shelved?.has(image) ?? false))) return true;
+      // The work without a new picture is better than no work.
+      if (job.underlays.length > 0) put(() => true);
+      return false;
+    },
 
     forget: (id) => last.drop(id, tab),
 
@@ -200,6 +236,11 @@ export function createLibrary({ shelf, last, tab, now = Date.now }: LibraryOptio
     },
   };
   return library;
+}
+
+/** A job as the last moment of a page left it. */
+interface Left extends LastWords {
+  readonly job: Job;
 }
 
 /** True where words were made from what lies on the shelf, and no other tab has written since. */

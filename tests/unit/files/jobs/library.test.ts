@@ -1,16 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { Overtaken, type Work } from '../../../../src/files/jobs/library.ts';
+import { type Library, Overtaken, type Work } from '../../../../src/files/jobs/library.ts';
 import { readJob } from '../../../../src/files/read.ts';
 import { writeJob } from '../../../../src/files/write.ts';
-import { fillable, freshLastMoment, keepingOf } from '../../../support/kept-jobs.ts';
+import type { Job } from '../../../../src/graph/document.ts';
+import { fillable, freshLastMoment, keepingOf, memoryStorage } from '../../../support/kept-jobs.ts';
 import { exampleJob } from '../../../support/route-job.ts';
 
 const day = 24 * 3600_000;
 
-function kept() {
+function kept(most?: number) {
   const clock = { now: 1000 };
   const { shelf, state: disk } = fillable();
-  const last = freshLastMoment();
+  const last = freshLastMoment(memoryStorage(most));
   const of = (tab: string) => keepingOf(tab, shelf, last, () => clock.now).library;
   const work = (more: Partial<Work> = {}): Work => ({
     id: 'one',
@@ -21,7 +22,8 @@ function kept() {
     since: 0,
     ...more,
   });
-  return { clock, disk, last, of, library: of('a'), work };
+  const { versions } = keepingOf('a', shelf, last);
+  return { clock, disk, last, of, library: of('a'), versions, work };
 }
 
 const titled = (title: string) => ({ ...exampleJob(), title });
@@ -128,6 +130,65 @@ describe('the last moment of a page', () => {
     disk.full = true;
     library.keepNow(work({ at: 2, job: titled('Last moment') }));
     expect((await library.open('one'))?.card.title).toBe('Last moment');
+  });
+});
+
+describe('the last moment of a job with pictures', () => {
+  const picture = (mark: string) => `data:image/png;base64,${mark}${'x'.repeat(200_000)}`;
+  const over = (title: string, ...images: readonly string[]): Job => ({
+    ...titled(title),
+    underlays: images.map((image, i) => ({
+      id: `u${i}`,
+      sheet: 'floor',
+      image,
+      at: [0, 0],
+      scale: 0.01,
+      opacity: 1,
+    })),
+  });
+  const small = 20_000;
+  const opened = async (library: Library) => {
+    const read = readJob((await library.open('one'))?.text ?? '');
+    return read.ok ? read.job : null;
+  };
+
+  it('is small, and gives the pictures back that lie on the shelf', async () => {
+    const { library, last, work } = kept(small);
+    await library.keep(work({ at: 1, job: over('Kept', picture('a')) }));
+    const job = over('Last moment', picture('a'));
+    expect(library.keepNow(work({ at: 2, job, shelved: new Set([picture('a')]) }))).toBe(true);
+    expect(last.of('one')[0]?.text.length).toBeLessThan(small);
+    expect(await opened(library)).toEqual(job);
+  });
+
+  it('finds a picture among the versions where another tab has taken it away', async () => {
+    const { of, work, versions } = kept(small);
+    const [a, b] = [of('a'), of('b')];
+    const before = over('Kept', picture('a'));
+    await versions.note(before, { job: 'one', reason: 'opened', at: 1 });
+    await a.keep(work({ at: 2, job: before }));
+    const job = over('By a', picture('a'));
+    a.keepNow(work({ at: 3, since: 2, job, shelved: new Set([picture('a')]) }));
+    await b.keep(work({ at: 4, since: 2, job: over('By b') }));
+    expect((await opened(b))?.title).toBe('By b');
+    const [newest] = await versions.of('one');
+    expect(await versions.text(newest?.id ?? '')).toBe(writeJob(job));
+  });
+
+  it('keeps the work where there is no room for a new picture, and tells that it is not all', async () => {
+    const { library, work } = kept(small);
+    await library.keep(work({ at: 1, job: over('Kept', picture('a')) }));
+    const job = over('Last moment', picture('a'), picture('b'));
+    expect(library.keepNow(work({ at: 2, job, shelved: new Set([picture('a')]) }))).toBe(false);
+    expect(await opened(library)).toEqual(over('Last moment', picture('a')));
+  });
+
+  it('takes a new picture with it where there is room', async () => {
+    const { library, work } = kept();
+    await library.keep(work({ at: 1, job: over('Kept', picture('a')) }));
+    const job = over('Last moment', picture('a'), picture('b'));
+    expect(library.keepNow(work({ at: 2, job, shelved: new Set([picture('a')]) }))).toBe(true);
+    expect(await opened(library)).toEqual(job);
   });
 });
 
