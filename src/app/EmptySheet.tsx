@@ -32,7 +32,11 @@ export function EmptySheet({ sheet }: { sheet: SheetId }) {
       {sheet === 'floor' && (
         <div className="empty-sheet-ways">
           {begins.map((id) => (
-            <Button key={id} className="button" onPress={() => commandById(id).run(app)}>
+            <Button
+              key={id}
+              className={id === begins[0] ? 'button primary' : 'button'}
+              onPress={() => commandById(id).run(app)}
+            >
               {says.ways[id]}
             </Button>
           ))}

@@ -46,7 +46,7 @@ export function Legend({ board }: { readonly board: Board }) {
             </ToggleButton>
           ))}
         </ToggleButtonGroup>
-        {speed && <span className="legend-speed">{speed.name}</span>}
+        {speed && <span className="legend-speed">{says.at(speed.name)}</span>}
       </div>
       <div className="legend-bar" style={{ background: gradient }}>
         {scale.by === 'velocity' && <Band scale={scale} />}

@@ -83,8 +83,9 @@ export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
   );
   const show = useCallback(
     (points?: readonly SheetPoint[]) => {
-      const bounds = (points && boundsOf(points, 0.1)) ?? painter.extent(board.getState());
-      see(fittedBesideRulers(bounds, size.current));
+      const state = board.getState();
+      const bounds = (points && boundsOf(points, 0.1)) ?? painter.extent(state);
+      see(fittedBesideRulers(bounds, size.current, state.solution.route.segments.size > 0));
     },
     [board, painter, see],
   );
@@ -175,9 +176,12 @@ export function SheetView({ board, sheet, onMount, onView }: SheetViewProps) {
   );
 }
 
-function fittedBesideRulers(bounds: Bounds, { width, height }: Size): Viewport {
+function fittedBesideRulers(bounds: Bounds, { width, height }: Size, dimensioned: boolean): Viewport {
   const free = { width: width - RULER, height: height - RULER };
-  const margin = { x: Math.min(MARGIN.x, free.width / 3.8), y: Math.min(MARGIN.y, free.height / 5) };
+  const margin = {
+    x: Math.min(MARGIN.x, free.width / (dimensioned ? 3.8 : 5)),
+    y: Math.min(MARGIN.y, free.height / 5),
+  };
   return panBy(fitted(bounds, free, margin), RULER, RULER);
 }
 

@@ -128,7 +128,7 @@ function drawSnap(
     pen.arc(p.x, p.y, 6, 0, 2 * Math.PI);
     pen.stroke();
   }
-  if (reason) plate(pen, reason, { x: p.x, y: p.y + 18 }, 14, palette, false, size);
+  if (reason) plate(pen, reason, { x: p.x, y: p.y + 18 }, 14, palette, bare ? 'plain' : 'quiet', size);
 }
 
 function drawNote(
@@ -141,7 +141,7 @@ function drawNote(
   size: Size,
 ): void {
   const p = toScreen(at, view);
-  plate(pen, text, { x: p.x, y: p.y - 20 }, 14, palette, strong, size);
+  plate(pen, text, { x: p.x, y: p.y - 20 }, 14, palette, strong ? 'strong' : 'plain', size);
 }
 
 function drawMeasure(
@@ -164,8 +164,11 @@ function drawMeasure(
     pen.lineTo(end.x + 4, end.y - 4);
   }
   pen.stroke();
-  plate(pen, text, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, null, palette, true, size);
+  plate(pen, text, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, null, palette, 'strong', size);
 }
+
+/** What is typed or measured is strong, what would happen plain, and why the pointer is held quiet. */
+type Weight = 'strong' | 'plain' | 'quiet';
 
 /**
  * Text on a small plate: centred on a point, or beside it at a distance in px, on its other side where
@@ -177,10 +180,11 @@ function plate(
   at: ScreenPoint,
   beside: number | null,
   palette: Palette,
-  strong: boolean,
+  weight: Weight,
   size: Size,
 ): void {
-  setText(pen, MIN_TEXT + 1, strong ? 600 : 400);
+  const strong = weight === 'strong';
+  setText(pen, weight === 'quiet' ? MIN_TEXT : MIN_TEXT + 1, strong ? 600 : 400);
   const width = Math.ceil(pen.measureText(text).width) + 12;
   const wish = beside === null ? at.x - width / 2 : at.x + beside;
   const other = beside === null ? wish : at.x - beside - width;
@@ -191,10 +195,10 @@ function plate(
   pen.roundRect(x, y - 10, width, 20, 4);
   pen.fillStyle = strong ? palette.accent : palette.sheet;
   pen.fill();
-  pen.strokeStyle = palette.accent;
+  pen.strokeStyle = weight === 'quiet' ? palette.hairline : palette.accent;
   pen.lineWidth = 1;
   if (!strong) pen.stroke();
-  pen.fillStyle = strong ? palette.onAccent : palette.ink;
+  pen.fillStyle = strong ? palette.onAccent : weight === 'quiet' ? palette.muted : palette.ink;
   pen.textAlign = 'left';
   pen.textBaseline = 'middle';
   pen.fillText(text, x + 6, y + 0.5);

@@ -1,8 +1,8 @@
 import type { Job, Vec3 } from '../graph/document.ts';
 import { project, type SheetId } from '../graph/sheet.ts';
-import { type Box, type Busy, boxAround, boxAt } from './label-place.ts';
+import { type Box, type Busy, boxAround, boxAt, grown } from './label-place.ts';
 import type { Name } from './labels.ts';
-import type { Drawable } from './stroke.ts';
+import { type Drawable, pointsOf } from './stroke.ts';
 import { type Bounds, boundsOf, toScreen, type Viewport } from './viewport.ts';
 
 /** The names that a sheet shows: hoods by their plan, exits and blocks by their boxes. */
@@ -45,7 +45,7 @@ export function busyPlaces(
     ...drawables.flatMap((item): readonly Busy[] => {
       const box = screenBox(item.bounds, view);
       if (item.kind === 'hood') return edgesOf(box);
-      if (item.kind === 'bend') return [{ ...box, solid: true }];
+      if (item.kind === 'bend') return aroundBend(item, view).map((piece) => ({ ...piece, solid: true }));
       return item.kind === 'leg' ? alongDuct(item, box, view) : [box];
     }),
     ...[...job.exits, ...job.blocks].flatMap((box) => edgesOf(boxed(box))),
@@ -72,6 +72,20 @@ function alongDuct({ centre }: Drawable, box: Box, view: Viewport): readonly Box
       2 * half,
     );
   });
+}
+
+/** A bend as boxes along its centre line: the corner that it cuts off stays free. */
+function aroundBend({ centre, walls, bounds }: Drawable, view: Viewport): readonly Box[] {
+  const axis = centre.flatMap(pointsOf);
+  const [first] = axis;
+  const ends = walls.flatMap(pointsOf);
+  if (!first || ends.length === 0) return [screenBox(bounds, view)];
+  const half = Math.max(
+    1.5,
+    view.scale * Math.min(...ends.map(({ u, v }) => Math.hypot(u - first.u, v - first.v))),
+  );
+  const spots = axis.map((point) => toScreen(point, view));
+  return spots.slice(1).map((spot, i) => grown(boxAround(spots[i] ?? spot, spot), half * 0.8));
 }
 
 /** The four sides of a box as thin boxes, for what text may stand in but had better not cross. */

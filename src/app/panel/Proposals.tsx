@@ -2,6 +2,8 @@ import { useEffect } from 'react';
 import { longestCombined } from '../../advice/combinations/search.ts';
 import { pricesAreInvented } from '../../advice/cost/price.ts';
 import { turnsLookedAt } from '../../advice/proposals.ts';
+import type { BoardState } from '../../canvas/board.ts';
+import { schemeOf } from '../../graph/infer.ts';
 import { words } from '../../words/index.ts';
 import { useAdvice, useApp, useBoard } from '../context.ts';
 import { Marked } from '../Marked.tsx';
@@ -74,30 +76,48 @@ function LongRun() {
   );
 }
 
+/** From an empty sheet to a route that is solved. */
+const steps = ['hood', 'duct', 'section', 'cap'] as const;
+
 function HowToStart({ begun }: { begun: boolean }) {
+  const says = words.proposals.start;
+  const roles = useBoard((state) => rolesOf(state));
+  const hood = roles.includes('hood');
+  const done = steps.filter(
+    (step) =>
+      (step === 'hood' && hood) || (step === 'duct' && begun) || (step === 'cap' && roles.includes('cap')),
+  );
+  const now = !hood ? 'hood' : !begun ? 'duct' : 'cap';
   const reason = useBoard((state) => {
     const outcome = state.solution.speeds[state.speed]?.outcome;
     return outcome && !outcome.solved ? outcome.reason : null;
   });
   return (
     <div className="empty-state">
-      <h2>{begun ? words.proposals.start.finish : words.proposals.start.draw}</h2>
+      <h2>{begun ? says.finish : says.draw}</h2>
       {begun && reason && <p>{reason}</p>}
-      <ol>
-        <li>
-          <Marked text={words.proposals.start.hood} />
-        </li>
-        <li>
-          <Marked text={words.proposals.start.duct} />
-        </li>
-        <li>
-          <Marked text={words.proposals.start.section} />
-        </li>
-        <li>
-          <Marked text={words.proposals.start.cap} />
-        </li>
+      <ol className="start-steps">
+        {steps.map((step) => (
+          <li
+            key={step}
+            data-done={done.includes(step) || undefined}
+            aria-current={step === now ? 'step' : undefined}
+          >
+            <span>
+              <Marked text={says[step]} />
+              {done.includes(step) && <span className="unseen"> {says.done}</span>}
+            </span>
+          </li>
+        ))}
       </ol>
-      <p>{words.proposals.start.reached}</p>
+      <p>{says.reached}</p>
     </div>
   );
+}
+
+/** The roles of the scheme's nodes, told apart by a comma. */
+function rolesOf({ live, schemeId }: BoardState): string {
+  return schemeOf(live, schemeId)
+    .nodes.map(({ role }) => role)
+    .join();
 }

@@ -20,6 +20,7 @@ export const start = {
   duct: `Pick the ${strong('duct')} tool (D), click on the hood and then at each turn. Type a number for an exact length.`,
   section: `Work on the ${strong('section')} sheet for what rises.`,
   cap: `Pick the ${strong('cap')} tool (C) and click on the end that is outdoors.`,
+  done: '(done)',
   reached: 'As soon as the duct reaches a cap, the air at each speed and what would improve it stand here.',
 };
 

@@ -73,6 +73,7 @@ export const legend = {
   loss: 'Loss per length',
   label: (unit: string) => `Colour of the ducts, ${unit}`,
   by: 'Colour ducts by',
+  at: (speed: string) => `at ${speed}`,
   advice: (what: string, source: string) => `${what} Source: ${source}.`,
   advised: (unit: string, from: string, to: string) => `${unit}, advised ${from}–${to}`,
 };

@@ -235,6 +235,8 @@ export const select = {
     exit: 'exit face',
   },
   oneOfSeveral: (what: string, place: number, count: number) => `${what}, ${place} of ${count} here`,
+  choseOf: (what: string, place: number, count: number) =>
+    `${what}, ${place} of ${count} here; click again or press Tab for the next.`,
   noRadius: 'A radius belongs to one bend, seen on this sheet; a mitre has none.',
   selectTwoEnds: 'Select two ends to join them.',
   selectOneTurn: 'Select one turn or junction to split the run there.',

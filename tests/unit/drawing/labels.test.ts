@@ -10,6 +10,7 @@ import {
   type Wanted,
 } from '../../../src/drawing/label-place.ts';
 import { labelsOf, sectionText } from '../../../src/drawing/labels.ts';
+import { busyPlaces } from '../../../src/drawing/names.ts';
 import { MIN_TEXT } from '../../../src/drawing/palette.ts';
 import { boundsOf, fit as fitted } from '../../../src/drawing/viewport.ts';
 import type { Vec3 } from '../../../src/graph/document.ts';
@@ -260,6 +261,18 @@ describe('placing labels', () => {
     const shown = placeLabels(wanted, area, [], []);
     expect(leftOut(wanted, shown, ['value'], area)).toBe(1);
     expect(leftOut(wanted, shown, ['riser'], area)).toBe(0);
+  });
+
+  it('leaves the corner that a bend cuts off to labels, and no place on the bend', () => {
+    const drawn = run(levelTurn, { bend: { kind: 'smooth', radiusRatio: 1.5 } });
+    const view = { scale: 200, panX: 0, panY: 500 };
+    const busy = busyPlaces({ exits: [], blocks: [] }, drawn.on('floor').drawables, 'floor', view);
+    const solid = busy.filter((each) => each.solid);
+    const at = (u: number, v: number) => boxAt({ x: u * 200, y: 500 - v * 200 }, 2, 2);
+    const meets = (box: Box) => solid.some((each) => overlap(box, each));
+    const diagonal = 0.3 * (1 - Math.SQRT1_2);
+    expect(meets(at(2 - diagonal, diagonal))).toBe(true);
+    expect(meets(at(2.05, -0.05))).toBe(false);
   });
 
   it('leaves a shy label out rather than cover anything', () => {

@@ -2,6 +2,7 @@ import type { Draft } from 'immer';
 import type { Job, Scheme, Vec3 } from '../../../graph/document.ts';
 import { changeNote, moveBlock, moveExit, moveNodes } from '../../../graph/edits/index.ts';
 import { schemeOf } from '../../../graph/infer.ts';
+import { sentence } from '../../../graph/places.ts';
 import { project, type SheetId } from '../../../graph/sheet.ts';
 import { words } from '../../../words/index.ts';
 import type { BoardState, Selection } from '../../board.ts';
@@ -94,6 +95,11 @@ function nameOf(scheme: Scheme, selection: Selection, moving: readonly string[])
 /** "turn 2 of 4", "2 of 3 here", for several things under one pointer. */
 export function oneOfSeveral(name: string, place: number, count: number): string {
   return count > 1 ? says.oneOfSeveral(name, place + 1, count) : name;
+}
+
+/** What has been selected of several that lie over one another, as a sentence that says how to go on. */
+export function choseOf(name: string, place: number, count: number): string {
+  return says.choseOf(sentence(name), place + 1, count);
 }
 
 /** How many things are selected, in words. */

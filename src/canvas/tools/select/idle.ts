@@ -9,7 +9,7 @@ import type { Under } from '../pick.ts';
 import type { Cursor, Phase, PointerInput, ToolContext } from '../tool.ts';
 import { bending } from './bending.ts';
 import { boxing } from './boxing.ts';
-import { oneOfSeveral } from './choice.ts';
+import { choseOf, oneOfSeveral } from './choice.ts';
 import { editItem } from './editing.ts';
 import { editByKey } from './keyboard.ts';
 import { wordsFor } from './names.ts';
@@ -71,7 +71,7 @@ export function selectIdle(context: ToolContext): Phase {
     turn = item ? next : -1;
     if (!item) return false;
     board.set({ selection: only(item) });
-    context.announce(`${oneOfSeveral(wordsFor(item, board.getState()), next, stack.length)}.`);
+    context.announce(choseOf(wordsFor(item, board.getState()), next, stack.length));
     return true;
   };
 

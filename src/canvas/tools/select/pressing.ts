@@ -1,7 +1,7 @@
 import { has, joined, only, toggled } from '../../selection.ts';
 import type { Under } from '../pick.ts';
 import { DRAG_SLOP, dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
-import { oneOfSeveral } from './choice.ts';
+import { choseOf } from './choice.ts';
 import { selectIdle } from './idle.ts';
 import { moving } from './moving.ts';
 import { wordsFor } from './names.ts';
@@ -41,8 +41,7 @@ export function pressing(context: ToolContext, press: PointerInput, hits: readon
       context.lastClick = press;
       const taken = hits[next] ?? picked;
       board.set({ selection: adds ? toggled(before, picked) : only(taken) });
-      if (hits.length > 1)
-        context.announce(`${oneOfSeveral(wordsFor(taken, board.getState()), next, hits.length)}.`);
+      if (hits.length > 1) context.announce(choseOf(wordsFor(taken, board.getState()), next, hits.length));
       return selectIdle(context);
     },
     cancel() {
