@@ -53,6 +53,14 @@ export interface ProposalOptions {
   readonly speed?: number;
 }
 
+/** What a search over many changed schemes asks for beside. */
+export interface SearchOptions extends ProposalOptions {
+  /** Only candidates that it is true of are tried; all where absent. */
+  readonly wanted?: (candidate: Candidate) => boolean;
+  /** Stands in for a changed job: see `alikeAsOne`. */
+  readonly alike?: (changed: Job) => Job;
+}
+
 const kinds: readonly Kind[] = [
   gentlerBends,
   noReducer,
@@ -101,6 +109,15 @@ export function* proposing(
   return yield* trying(job, schemeId, [...kinds, ...remedyKinds], options);
 }
 
+/** Only what gains a scheme air; likewise in small pieces. */
+export function* improving(
+  job: Job,
+  schemeId: string,
+  options: SearchOptions = {},
+): Generator<undefined, readonly Proposal[], undefined> {
+  return yield* trying(job, schemeId, kinds, options);
+}
+
 /** Only what a scheme calls for beside air, such as make-up air; likewise in small pieces. */
 export function* remedying(
   job: Job,
@@ -114,24 +131,30 @@ function* trying(
   job: Job,
   schemeId: string,
   kinds: readonly Kind[],
-  options: ProposalOptions,
+  options: SearchOptions,
 ): Generator<undefined, readonly Proposal[], undefined> {
   const solution = solveScheme(job, schemeId);
   const judged = judgedSpeed(solution, options.speed);
-  const scene = sceneOf(job, solution, judged);
+  const { wanted = () => true, alike = (changed) => changed } = options;
+  const scene = sceneOf(job, solution, judged, alike);
   if (!scene) return [];
   const tried: Proposal[] = [];
   for (const kind of kinds)
     for (const candidate of kind(scene)) {
       yield;
-      if (!candidate || !scene.sound(candidate.recipe)) continue;
+      if (!candidate || !wanted(candidate) || !scene.sound(candidate.recipe)) continue;
       tried.push(...attempt(candidate, scene, judged));
     }
   return withoutTwins(tried).sort(byGoal('air', { need: 0, flow: scene.before.flow }));
 }
 
 /** What proposals for a scheme look at; undefined where it has no air at the judged speed. */
-function sceneOf(job: Job, solution: SchemeSolution, judged: number): Scene | undefined {
+function sceneOf(
+  job: Job,
+  solution: SchemeSolution,
+  judged: number,
+  alike: (changed: Job) => Job,
+): Scene | undefined {
   const before = outcomeAt(solution, judged);
   if (!before) return undefined;
   const { route, schemeId } = solution;
@@ -139,7 +162,7 @@ function sceneOf(job: Job, solution: SchemeSolution, judged: number): Scene | un
   const fit = fitFindings(job, route);
   const made = new WeakMap<Recipe, Job>();
   const after = (recipe: Recipe) => {
-    const known = made.get(recipe) ?? produce(job, recipe);
+    const known = made.get(recipe) ?? alike(produce(job, recipe));
     made.set(recipe, known);
     return known;
   };

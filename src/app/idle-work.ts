@@ -42,7 +42,9 @@ export function whenIdle(work: () => void, wait: number): () => void {
     if (typeof window.requestIdleCallback !== 'function') work();
     else idle = window.requestIdleCallback(work, { timeout: 500 });
   };
-  const resting = window.setTimeout(ask, wait);
+  const goesOnAtOnce = wait === 0 && typeof window.requestIdleCallback === 'function';
+  const resting = goesOnAtOnce ? undefined : window.setTimeout(ask, wait);
+  if (goesOnAtOnce) ask();
   return () => {
     window.clearTimeout(resting);
     if (idle !== null) window.cancelIdleCallback(idle);

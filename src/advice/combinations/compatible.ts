@@ -1,4 +1,4 @@
-import type { Proposal, ProposalKind } from '../proposals.ts';
+import type { Candidate, ProposalKind } from '../proposals/candidate.ts';
 
 /** What of a route a change is about; two changes of the same at the same place would undo each other. */
 const about: Readonly<Record<ProposalKind, 'size' | 'make' | 'turn' | 'exit' | 'wrap' | 'house'>> = {
@@ -16,8 +16,10 @@ const about: Readonly<Record<ProposalKind, 'size' | 'make' | 'turn' | 'exit' | '
   'make-up air': 'house',
 };
 
+type Change = Pick<Candidate, 'kind' | 'nodes' | 'segments'>;
+
 /** True where one change leaves the other what it is: they are about different things, or different places. */
-export function compatible(a: Proposal, b: Proposal): boolean {
+export function compatible(a: Change, b: Change): boolean {
   if (about[a.kind] !== about[b.kind]) return true;
   if (about[a.kind] === 'house' || a.kind === 'larger diameter' || b.kind === 'larger diameter') return false;
   const meet = (one: readonly string[], other: readonly string[]) => one.some((id) => other.includes(id));

@@ -5,11 +5,12 @@ import { solveScheme } from '../../graph/solve.ts';
 import { formatFlow } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { byGoal, type Goal, type Measure, ranked } from '../goals.ts';
-import { judgedSpeed, type Recipe } from '../proposals/candidate.ts';
+import { type Candidate, judgedSpeed, type Recipe } from '../proposals/candidate.ts';
 import { type Effects, effectsOf, outcomeAt } from '../proposals/effects.ts';
 import type { Proposal, ProposalOptions } from '../proposals.ts';
-import { proposing, remedying } from '../proposals.ts';
+import { improving, proposing, remedying } from '../proposals.ts';
 import { requiredAirflow } from '../required.ts';
+import { alikeAsOne } from './alike.ts';
 import { compatible } from './compatible.ts';
 
 const says = words.rules.combined;
@@ -97,6 +98,7 @@ export function* combining(
   const order = byGoal(goal, measure);
   const best = (states: readonly State[]) => distinct([...states].sort((a, b) => order(asOne(a), asOne(b))));
 
+  const alike = alikeAsOne(schemeId);
   let beam: State[] = ranked(
     singles.filter(({ remedy, fits }) => !remedy && fits),
     goal,
@@ -104,7 +106,7 @@ export function* combining(
   )
     .slice(0, width)
     .map((single) => ({
-      job: produce(job, single.recipe),
+      job: alike(produce(job, single.recipe)),
       solution: single.solution,
       members: [single],
       effects: single,
@@ -113,11 +115,11 @@ export function* combining(
   for (let size = 2; size <= largest; size += 1) {
     const next: State[] = [];
     for (const state of beam) {
-      const more = yield* proposing(state.job, schemeId, { speed: judged });
+      const wanted = (change: Candidate) => state.members.every((member) => compatible(member, change));
+      const more = yield* improving(state.job, schemeId, { speed: judged, wanted, alike });
       for (const proposal of more) {
-        if (proposal.remedy || !state.members.every((member) => compatible(member, proposal))) continue;
         yield;
-        const changed = produce(state.job, proposal.recipe);
+        const changed = alike(produce(state.job, proposal.recipe));
         const effects = effectsOf(job, solution, changed, proposal.solution, judged);
         if (!effects?.fits || effects.gain < (alone.get(proposal.id) ?? 0) + leastGain * flow) continue;
         const members = [...state.members, proposal];
