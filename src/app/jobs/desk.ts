@@ -1,12 +1,7 @@
 import { createStore } from 'zustand/vanilla';
+import type { Keeping } from '../../files/jobs/browser.ts';
 import type { JobCard, TemplateCard, VersionCard } from '../../files/jobs/cards.ts';
-import type { Channel } from '../../files/jobs/channel.ts';
-import type { Library } from '../../files/jobs/library.ts';
-import type { Locks } from '../../files/jobs/locks.ts';
-import { type Estimate, nearlyFull, type StorageRoom } from '../../files/jobs/room.ts';
-import type { Shelf } from '../../files/jobs/shelf.ts';
-import type { Templates } from '../../files/jobs/templates.ts';
-import type { Versions } from '../../files/jobs/versions.ts';
+import { type Estimate, nearlyFull } from '../../files/jobs/room.ts';
 import { chooseArchive, saveArchive } from '../../files/open-save.ts';
 import { readJob } from '../../files/read.ts';
 import type { Job } from '../../graph/document.ts';
@@ -67,18 +62,11 @@ export interface JobsDesk {
   dismiss(): void;
 }
 
-export interface JobsDeskOptions {
+export interface JobsDeskOptions extends Omit<Keeping, 'tab'> {
   readonly board: AppStore;
   readonly ui: Ui;
   readonly files: FileDesk;
   readonly keeper: Keeper;
-  readonly shelf: Shelf;
-  readonly library: Library;
-  readonly versions: Versions;
-  readonly templates: Templates;
-  readonly locks: Locks;
-  readonly channel: Channel;
-  readonly room: StorageRoom;
   readonly say: (text: string) => void;
   readonly dialogs?: ArchiveDialogs;
 }

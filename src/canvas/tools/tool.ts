@@ -134,3 +134,9 @@ export function dragged(press: PointerInput, now: PointerInput): boolean {
     Math.hypot(now.screen.x - press.screen.x, now.screen.y - press.screen.y) > DRAG_SLOP
   );
 }
+
+/** Takes away what a gesture shows before it is committed: the changed drawing, and its marks. */
+export function putAway({ board, draw }: ToolContext): void {
+  board.preview(null);
+  draw(null, []);
+}

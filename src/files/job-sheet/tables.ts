@@ -53,12 +53,7 @@ export function figures<Row>(
     unit: unitOf(kind, units),
     align: 'right',
     weight: 8,
-    cell: (row) => {
-      const si = of(row);
-      if (si === null) return '';
-      if (si === undefined) return NONE;
-      return { text: minus(quantity(kind, si, units).figure), si, ...(poor?.(row) ? { poor: true } : {}) };
-    },
+    cell: (row) => figureCell(of(row), (si) => quantity(kind, si, units).figure, poor?.(row)),
   };
 }
 
@@ -77,12 +72,20 @@ export function shares<Row>(
     weight: 7,
     cell: (row) => {
       const si = of(row);
-      if (si === null) return '';
-      if (si === undefined || !Number.isFinite(si)) return NONE;
-      const text = minus(formatPercent(si).replace(' %', ''));
-      return { text, si, ...(poor?.(row) ? { poor: true } : {}) };
+      const share = si === null || Number.isFinite(si) ? si : undefined;
+      return figureCell(share, (known) => formatPercent(known).replace(' %', ''), poor?.(row));
     },
   };
+}
+
+function figureCell(
+  si: number | null | undefined,
+  text: (si: number) => string,
+  poor = false,
+): SheetCell | string {
+  if (si === null) return '';
+  if (si === undefined) return NONE;
+  return { text: minus(text(si)), si, ...(poor && { poor }) };
 }
 
 /** A figure with the minus sign of print. */

@@ -8,7 +8,7 @@ import { only } from '../../selection.ts';
 import { restingDepth } from '../depth.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
-import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
+import { dragged, type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { boxInHand } from '../tool-kinds.ts';
 import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
 import type { BoxKind } from './kinds.ts';
@@ -98,10 +98,7 @@ export function boxCorner(context: ToolContext, { what, from, press }: BoxStart)
     },
     enter: show,
     kindTaken: show,
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (at.sheet !== sheet) return undefined;
       pointer = at;

@@ -6,7 +6,7 @@ import { words } from '../../../words/index.ts';
 import { joined, selectionOf } from '../../selection.ts';
 import { actionOf } from '../keys.ts';
 import { selectIdle } from '../select/idle.ts';
-import type { Phase, PointerInput, ToolContext } from '../tool.ts';
+import { type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { blankFields, isBlank, shownField, sizeIn, typedKey } from '../typed-fields.ts';
 
 const says = words.tools.repeat;
@@ -88,10 +88,7 @@ export function repeating(context: ToolContext, id: string, sheet: SheetId): Pha
       return pressed;
     },
     enter: show,
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (at.sheet !== sheet) return undefined;
       pointer = at;

@@ -5,7 +5,7 @@ import { schemeOf } from '../../../graph/infer.ts';
 import { project } from '../../../graph/sheet.ts';
 import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
-import type { Phase, PointerInput, ToolContext } from '../tool.ts';
+import { type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { dimensionReady } from './ready.ts';
 import { type Chain, dimensionSecond } from './second.ts';
 
@@ -50,10 +50,7 @@ export function dimensionLine(
       return pressed;
     },
     enter: () => show(first),
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (at.sheet === sheet) show(at);
       return undefined;

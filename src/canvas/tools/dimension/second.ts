@@ -7,7 +7,7 @@ import { formatLength } from '../../../units/index.ts';
 import { words } from '../../../words/index.ts';
 import { actionOf } from '../keys.ts';
 import { snapShapes } from '../show.ts';
-import { dragged, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
+import { dragged, type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { endOf, sameEnd } from './ends.ts';
 import { dimensionLine } from './line.ts';
 import { dimensionReady } from './ready.ts';
@@ -87,10 +87,7 @@ export function dimensionSecond(
     enter() {
       if (!chain) show(press);
     },
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (at.sheet === sheet) show(at);
       return undefined;

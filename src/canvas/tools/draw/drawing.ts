@@ -8,7 +8,7 @@ import { words } from '../../../words/index.ts';
 import { nothing } from '../../board.ts';
 import { capForDirection, exitAt, usualCap } from '../exits.ts';
 import { actionOf, aims } from '../keys.ts';
-import { dragged, type KeyInput, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
+import { dragged, type KeyInput, type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { drawLeg } from './commit.ts';
 import { type Leg, type LegResult, legOf } from './leg.ts';
 import { drawReady } from './ready.ts';
@@ -201,10 +201,7 @@ export function drawing(context: ToolContext, start: Run, sheet: SheetId, press:
       context.hover(nothing);
       show();
     },
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       pointer = at;
       on = at.sheet;

@@ -15,7 +15,7 @@ import {
 import { words } from '../../../words/index.ts';
 import { type BendGrip, bendGrip } from '../../bend-grip.ts';
 import { actionOf } from '../keys.ts';
-import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
+import { type KeyInput, type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { following, opening } from '../typed-fields.ts';
 import { selectIdle } from './idle.ts';
 
@@ -136,10 +136,7 @@ export function bending(
       return press !== null;
     },
     enter: show,
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (press && at.sheet === sheet) {
         pointer = at;

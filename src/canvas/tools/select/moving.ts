@@ -14,7 +14,7 @@ import { erase, nextField, type Typing, typeKey, untyped } from '../draw/typing.
 import { actionOf, aims } from '../keys.ts';
 import type { Under } from '../pick.ts';
 import { snapShapes } from '../show.ts';
-import type { KeyInput, Phase, PointerInput, ToolContext } from '../tool.ts';
+import { type KeyInput, type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { isEmptyLoad, loadOf, moveLoad } from './choice.ts';
 import { selectIdle } from './idle.ts';
 import { boxOf } from './resizing.ts';
@@ -158,10 +158,7 @@ export function moving(context: ToolContext, start: MoveStart): Phase {
       context.hover(nothing);
       show();
     },
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (at.sheet !== sheet) return undefined;
       pointer = at;

@@ -7,7 +7,7 @@ import { formatLength } from '../../../units/index.ts';
 import { words } from '../../../words/index.ts';
 import type { Item } from '../../selection.ts';
 import { snapShapes } from '../show.ts';
-import type { Phase, PointerInput, ToolContext } from '../tool.ts';
+import { type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { selectIdle } from './idle.ts';
 
 /** The block or exit face that an item is. */
@@ -67,10 +67,7 @@ export function resizing(context: ToolContext, item: Item, grip: Grip, press: Po
             ? 'nesw-resize'
             : 'nwse-resize',
     pressed: true,
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       if (at.sheet === sheet) follow(at);
       return undefined;

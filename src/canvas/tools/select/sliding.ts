@@ -10,7 +10,7 @@ import { only, partId, partOf } from '../../selection.ts';
 import { inlineName } from '../part-names.ts';
 import type { Under } from '../pick.ts';
 import { snapStep } from '../snap-step.ts';
-import type { Phase, PointerInput, ToolContext } from '../tool.ts';
+import { type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { selectIdle } from './idle.ts';
 
 /** A part in line follows the pointer along its leg, from one end of the leg to the other. */
@@ -58,10 +58,7 @@ export function sliding(
     cursor: 'move',
     pressed: true,
     enter: () => follow(first),
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(pointer) {
       if (pointer.sheet === sheet) follow(pointer);
       return undefined;

@@ -5,7 +5,7 @@ import { words } from '../../../words/index.ts';
 import type { Recipe } from '../../board.ts';
 import { type Action, actionOf } from '../keys.ts';
 import { nudgeStep } from '../select/keyboard.ts';
-import { dragged, type KeyInput, type Phase, type PointerInput, type ToolContext } from '../tool.ts';
+import { dragged, type KeyInput, type Phase, type PointerInput, putAway, type ToolContext } from '../tool.ts';
 import { edgeOf, nameOf, underlayAt } from './pick.ts';
 
 const says = words.tools.underlay;
@@ -94,10 +94,7 @@ function moving(context: ToolContext, underlay: Underlay, press: PointerInput): 
     name: 'underlay/moving',
     cursor: 'grabbing',
     pressed: true,
-    leave() {
-      board.preview(null);
-      context.draw(null, []);
-    },
+    leave: () => putAway(context),
     move(at) {
       follow(at);
       return undefined;
