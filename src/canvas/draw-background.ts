@@ -154,8 +154,16 @@ function drawLevels(pen: Pen, job: Job, palette: Palette, view: Viewport, size: 
   pen.fillStyle = palette.muted;
   pen.textAlign = 'right';
   pen.textBaseline = 'bottom';
-  pen.fillText(words.sheets.levels.ceiling, size.width - 8, ceiling - 3);
-  pen.fillText(words.sheets.levels.floor, size.width - 8, floor - 3);
+  pen.strokeStyle = palette.sheet;
+  pen.lineWidth = 3.5;
+  pen.lineJoin = 'round';
+  for (const { text, y } of [
+    { text: words.sheets.levels.ceiling, y: ceiling },
+    { text: words.sheets.levels.floor, y: floor },
+  ]) {
+    pen.strokeText(text, size.width - 8, y - 3);
+    pen.fillText(text, size.width - 8, y - 3);
+  }
 }
 
 function drawCooktops(
