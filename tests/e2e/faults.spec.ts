@@ -17,7 +17,7 @@ async function type(panel: Locator, label: string, text: string) {
 
 const find = async (panel: Locator) => {
   await panel.getByRole('button', { name: 'Find the cause' }).click();
-  await expect(panel.getByRole('region', { name: 'Causes' })).toBeVisible({ timeout: 45_000 });
+  await expect(panel.getByRole('region', { name: 'Causes', exact: true })).toBeVisible({ timeout: 45_000 });
 };
 
 test('little air and little pressure at the collar is the fan’s side; a measurement that is asked for decides; the run as found becomes a scheme', async ({
@@ -38,9 +38,9 @@ test('little air and little pressure at the collar is the fan’s side; a measur
   await expect(causes.first()).toContainText('Clogged grease filter');
   await expect(panel.getByText(/^Measure next:.*filters out/)).toBeVisible();
 
-  const asked = await panel.getByText(/would make it/).textContent();
-  const [, predicted] = /Clogged grease filter would make it ([^,]+),/.exec(asked ?? '') ?? [];
-  await type(panel, 'It measures', predicted ?? '');
+  const expected = panel.getByRole('table', { name: 'It would measure' });
+  const row = expected.getByRole('row').filter({ hasText: 'Clogged grease filter' });
+  await type(panel, 'It measures', (await row.getByRole('cell').textContent()) ?? '');
   await expect(panel.getByText('One cause explains the measurements clearly')).toBeVisible({
     timeout: 45_000,
   });
@@ -59,6 +59,25 @@ test('little air and little pressure at the collar is the fan’s side; a measur
   expect((await board.seen()).job).toEqual(before.job);
 });
 
+test('much pressure left before the cap lays it on the cap, and only looking tells a flap from a nest', async ({
+  board,
+}) => {
+  test.slow();
+  await board.open('?example');
+  const panel = await openPanel(board);
+  await type(panel, 'Air at the hood', '330 cfm');
+  await type(panel, 'Static at the collar', '0.86');
+  await type(panel, 'Static before the cap', '0.75');
+  await find(panel);
+  const causes = panel.getByRole('list', { name: 'Causes by rank' }).getByRole('listitem');
+  await expect(causes.first()).toContainText(/Blocked cap or screen|Flap that sticks/);
+  await expect(causes.nth(1)).toContainText(/Blocked cap or screen|Flap that sticks/);
+  for (const i of [0, 1]) {
+    await causes.nth(i).getByRole('button', { name: 'Show the place' }).click();
+    expect((await board.seen()).selection.nodes).toEqual(['w4']);
+  }
+});
+
 test('a reading that is not clear is refused with a sentence, and one that was entered can be taken out', async ({
   board,
 }) => {
@@ -71,6 +90,10 @@ test('a reading that is not clear is refused with a sentence, and one that was e
   await expect(list.getByRole('listitem')).toHaveCount(1);
   await list.getByRole('button', { name: /^Take out air at the hood/ }).click();
   await expect(list).toBeHidden();
+  await type(panel, 'Static before the cap', '0.2');
+  await expect(list.getByRole('listitem')).toContainText('Static before the cap, boost');
+  await type(panel, 'Static before the cap', '');
+  await expect(list).toBeHidden();
 });
 
 test('at the smaller size what came of it is in sight at once, and stays so while the causes are read', async ({
@@ -82,7 +105,7 @@ test('at the smaller size what came of it is in sight at once, and stays so whil
   const panel = await openPanel(board);
   await type(panel, 'Air at the hood', '390 cfm');
   await find(panel);
-  const verdict = panel.getByText(/^First among the causes: /);
+  const verdict = panel.getByText(/, first among the causes\.$/);
   await expect(verdict).toBeInViewport({ ratio: 1 });
   await expect(panel.getByText('Measurements have changed since.')).toBeHidden();
   await panel

@@ -34,6 +34,8 @@ export interface Diagnosis {
   readonly next: Decider | null;
 }
 
+/** Causes that weigh less than this are not worth a measurement against them. */
+const WORTH = 0.02;
 /** Odds below which the first two are not told apart. */
 const APART = 5;
 
@@ -80,7 +82,8 @@ function nextOf(
 ): Decider | null {
   for (const [i, j] of pairs) {
     const [one, other] = [weighed[i], weighed[j]];
-    const found = one && other ? decide(one.fault, other.fault) : null;
+    if (!other || other.weight < WORTH) continue;
+    const found = one ? decide(one.fault, other.fault) : null;
     if (found) return found;
   }
   return null;

@@ -59,9 +59,11 @@ function Guided() {
   const job = useBoard((state) => state.job);
   const all = useUi((state) => state.measured[schemeId] ?? none);
   const speeds = useBoard((state) => state.solution.speeds);
-  const names = JSON.stringify(speeds.map(({ hood, name }) => [hood, name]));
-  // biome-ignore lint/correctness/useExhaustiveDependencies: of the speeds only their names count
-  const measured = useMemo(() => stillMeasured(all, speeds), [all, names]);
+  const nodes = useBoard((state) => state.solution.route.nodes);
+  const measured = useMemo(
+    () => stillMeasured(all, speeds).filter(({ node }) => node === undefined || nodes.has(node)),
+    [all, speeds, nodes],
+  );
   const { run, start } = useDiagnosis();
   const keep = (list: readonly Measurement[]) => {
     const made = kept(list, speeds);

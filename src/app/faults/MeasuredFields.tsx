@@ -1,7 +1,10 @@
 import { useState } from 'react';
 import { Button, Disclosure, DisclosurePanel, Group, Heading } from 'react-aria-components';
-import type { MeasuredKind, Measurement, Probe } from '../../advice/faults/types.ts';
+import { alsoMeasured, askedFirst } from '../../advice/faults/first.ts';
+import { sameProbe } from '../../advice/faults/next.ts';
+import type { Measurement, Probe } from '../../advice/faults/types.ts';
 import { probeWords } from '../../advice/faults/words.ts';
+import type { SchemeSolution } from '../../graph/solution.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { IconButton, QuantityField } from '../controls.tsx';
@@ -12,17 +15,11 @@ import { measuredText, readMeasured } from './reading.ts';
 
 const says = words.faults.measured;
 
-const first: readonly { readonly kind: MeasuredKind; readonly label: string }[] = [
-  { kind: 'hood air', label: says.hoodAir },
-  { kind: 'cap air', label: says.capAir },
-  { kind: 'collar static', label: says.collarStatic },
-  { kind: 'sound', label: says.sound },
-];
-
 const how = [
   [says.hoodAir, says.hoodAirHow],
   [says.capAir, says.capAirHow],
   [says.collarStatic, says.collarStaticHow],
+  [says.capStatic, says.capStaticHow],
   [says.soundAtHead, says.soundHow],
 ] as const;
 
@@ -32,19 +29,43 @@ interface Props {
   readonly drop: (one: Measurement) => void;
 }
 
+/** What is entered at one speed, the air beside the air and the pressure beside the pressure. */
+function fieldsAt(solution: SchemeSolution, speed: number) {
+  const all = [...askedFirst(solution, speed), ...alsoMeasured(speed)];
+  return fields.flatMap(([kind, label]) => {
+    const probe = all.find((each) => each.kind === kind);
+    return probe ? [{ probe, label }] : [];
+  });
+}
+
+const fields = [
+  ['hood air', says.hoodAir],
+  ['cap air', says.capAir],
+  ['collar static', says.collarStatic],
+  ['duct static', says.capStatic],
+  ['sound', says.sound],
+] as const;
+
+const bySpeed = (a: Probe, b: Probe) => b.speed - a.speed;
+
 /** What was measured at one speed after another, and further measurements that were asked for. */
 export function MeasuredFields({ measured, take, drop }: Props) {
   const { board } = useApp();
-  const speeds = useBoard((state) => state.solution.speeds);
+  const solution = useBoard((state) => state.solution);
+  const { speeds } = solution;
   const job = useBoard((state) => state.job);
   const schemeId = useBoard((state) => state.schemeId);
   const units = useBoard((state) => state.units);
   const [chosen, setChosen] = useState(speeds.length - 1);
   const speed = Math.min(chosen, speeds.length - 1);
-  const further = measured.filter(
-    (one) => one.condition !== 'as used' || !first.some(({ kind }) => kind === one.kind),
-  );
   const name = (index: number) => speeds[index]?.name ?? '';
+  const probes = fieldsAt(solution, speed);
+  const named = (one: Measurement) => {
+    const field = fieldsAt(solution, one.speed).find(({ probe }) => sameProbe(probe, one));
+    return field
+      ? says.atSpeed(field.label, name(one.speed))
+      : capitalized(probeWords(job, schemeId, one, name(one.speed)));
+  };
   return (
     <>
       <h3>{says.heading}</h3>
@@ -58,31 +79,27 @@ export function MeasuredFields({ measured, take, drop }: Props) {
         }}
       />
       <Group className="field-grid" aria-label={says.at(name(speed))}>
-        {first.map(({ kind, label }) => {
-          const probe: Probe = { kind, speed, condition: 'as used' };
-          const known = measured.find(
-            (one) => one.kind === kind && one.speed === speed && one.condition === 'as used',
-          );
+        {probes.map(({ probe, label }) => {
+          const known = measured.find((one) => sameProbe(one, probe));
           return (
             <QuantityField
-              key={kind}
+              key={label}
               label={label}
-              value={known ? measuredText(kind, known.value, units) : ''}
-              parse={(text) => readMeasured(kind, text, units)}
+              value={known ? measuredText(probe.kind, known.value, units) : ''}
+              parse={(text) => readMeasured(probe.kind, text, units)}
               onCommit={(value) => take({ ...probe, value })}
+              onClear={() => known && drop(known)}
             />
           );
         })}
       </Group>
+      <p className="hint">{says.bestFirst}</p>
       {measured.length > 0 && (
         <ul className="measured-list" aria-label={says.list}>
-          {measured.map((one) => (
+          {[...measured].sort(bySpeed).map((one) => (
             <li key={`${one.kind}/${one.speed}/${one.node ?? ''}/${one.condition}`}>
-              <span>
-                {capitalized(probeWords(job, schemeId, one, name(one.speed)))}
-                {': '}
-                <strong>{measuredText(one.kind, one.value, units)}</strong>
-              </span>
+              <span>{named(one)}</span>
+              <strong>{measuredText(one.kind, one.value, units)}</strong>
               <IconButton
                 icon="remove"
                 label={says.takeOut(probeWords(job, schemeId, one, name(one.speed)))}
@@ -108,7 +125,8 @@ export function MeasuredFields({ measured, take, drop }: Props) {
               </li>
             ))}
           </ul>
-          <p>{further.length > 0 ? says.precisionWithSound : says.precision}</p>
+          <p>{says.precision}</p>
+          {measured.some(({ kind }) => kind === 'sound') && <p>{says.precisionOfSound}</p>}
         </DisclosurePanel>
       </Disclosure>
     </>

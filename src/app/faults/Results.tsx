@@ -20,13 +20,18 @@ const verdicts: Record<Verdict, string> = {
   'nothing fits': says.verdicts.nothingFits,
 };
 
-/** How many causes are shown before the rest is asked for. */
+/** How many causes are shown at most before the rest is asked for, and what they weigh at least. */
 const SHOWN = 3;
+const UNLIKELY = 0.01;
+
+const share = (weight: number) => (weight < UNLIKELY ? says.underOne : `${formatNumber(100 * weight, 0)} %`);
 
 export function Results({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) => void }) {
   const { diagnosis } = run;
   const [all, setAll] = useState(false);
-  const shown = all ? diagnosis.suspects : diagnosis.suspects.slice(0, SHOWN);
+  const shown = diagnosis.suspects.filter(
+    ({ weight }, i) => all || i === 0 || (i < SHOWN && weight >= UNLIKELY),
+  );
   return (
     <section className="fault-results" aria-label={says.label}>
       <h3>{says.heading}</h3>
@@ -55,7 +60,7 @@ export function VerdictLine({ run: { diagnosis } }: { run: Done }) {
   return (
     <p className="fault-verdict">
       <strong>{verdicts[diagnosis.verdict]}</strong>
-      {first && <span>{says.first(nameOf(first.fault), String(Math.round(100 * first.weight)))}</span>}
+      {first && <span>{says.first(nameOf(first.fault), share(first.weight))}</span>}
     </p>
   );
 }
@@ -64,6 +69,7 @@ export function VerdictLine({ run: { diagnosis } }: { run: Done }) {
 function Unexplained({ run: { diagnosis, job } }: { run: Done }) {
   const speeds = useBoard((state) => state.solution.speeds);
   if (diagnosis.unexplained.length === 0) return null;
+  const sides = sidesWords(diagnosis, speeds, job.units);
   const { units } = job;
   return (
     <>
@@ -90,17 +96,26 @@ function Unexplained({ run: { diagnosis, job } }: { run: Done }) {
           ))}
         </tbody>
       </table>
-      {sidesWords(diagnosis, units) && <p className="hint">{sidesWords(diagnosis, units)}</p>}
+      {sides && <p className="hint">{sides}</p>}
     </>
   );
 }
 
-function sidesWords({ unexplained }: Diagnosis, units: Done['job']['units']): string | null {
-  const sides = unexplained.at(-1)?.sides;
-  if (!sides) return null;
-  const pressure = (value: number) => formatPressure(value, units);
-  return says.sides(pressure(sides.fan), pressure(sides.duct));
+/** Which side of the collar the loss lies on, at the last speed whose pressure was measured there. */
+function sidesWords(
+  { unexplained }: Diagnosis,
+  speeds: readonly { readonly name: string }[],
+  units: Done['job']['units'],
+): string | null {
+  const last = unexplained.findLast(({ sides }) => sides !== null);
+  if (!last?.sides) return null;
+  const { speed, loss, sides } = last;
+  const part = (value: number) =>
+    Math.abs(value) < NEGLIGIBLE * Math.abs(loss) ? says.nextToNothing : formatPressure(value, units);
+  return says.sides(speeds[speed]?.name ?? '', part(sides.fan), part(sides.duct));
 }
+/** A part of the loss that is within what is measured of it. */
+const NEGLIGIBLE = 0.05;
 
 /** The measurement that would decide, with a field for it. */
 function Next({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) => void }) {
@@ -115,11 +130,22 @@ function Next({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) =
   return (
     <div className="next">
       <strong>{says.next(words)}</strong>
-      <p>
-        {says
-          .wouldMake(nameOf(between[0]), value(next.first), lower(nameOf(between[1])), value(next.second))
-          .replace(/\.?$/, '.')}
-      </p>
+      <table className="fault-table">
+        <caption>{says.wouldMeasure}</caption>
+        <tbody>
+          {(
+            [
+              [between[0], next.first],
+              [between[1], next.second],
+            ] as const
+          ).map(([fault, reading]) => (
+            <tr key={nameOf(fault)}>
+              <th scope="row">{nameOf(fault)}</th>
+              <td>{value(reading)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
       <QuantityField
         label={says.measures}
         value=""
@@ -131,7 +157,6 @@ function Next({ run, onMeasured }: { run: Done; onMeasured: (one: Measurement) =
 }
 
 const nameOf = (fault: Fault | null) => (fault ? causeRow(fault.cause).name : says.nothingWrong);
-const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
   const { board, sheets, say } = useApp();
@@ -143,7 +168,7 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
     return (
       <div className="suspect">
         <h4>
-          {says.nothingWrong} <small>{Math.round(100 * weight)} %</small>
+          {says.nothingWrong} <small>{share(weight)}</small>
         </h4>
         <p>{says.asDrawn(fit)}</p>
       </div>
@@ -157,7 +182,7 @@ function SuspectCard({ suspect, run }: { suspect: Suspect; run: Done }) {
   return (
     <div className="suspect">
       <h4>
-        {row.name} <small>{Math.round(100 * weight)} %</small>
+        {row.name} <small>{share(weight)}</small>
       </h4>
       <p>
         {capitalized(siteWords(job, schemeId, fault))}: {sizeWords(job, schemeId, fault)}. {fit}

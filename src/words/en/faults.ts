@@ -18,32 +18,35 @@ export const panel = {
 };
 
 export const measured = {
+  bestFirst:
+    'Best first: the air at the hood and both static pressures, at two speeds or more. None of them needs a ladder outdoors.',
   precision:
-    'One speed tells little: two or more, and both air and pressure, tell causes apart. Each value is taken to be good to 5 % (common practice).',
-  precisionWithSound:
-    'One speed tells little: two or more, and both air and pressure, tell causes apart. Each value is taken to be good to 5 % (common practice; sound to 5 dB).',
+    'Each value is taken to be good to 5 % (common practice). With readings as good as that at every speed of our two example routes, these three put a cause that was planted among the first two in 19 of 20; the air and the pressure at the collar alone in 16 of 20.',
+  precisionOfSound: 'Sound is taken to be good to 5 dB, the same at every speed.',
   hoodAir: 'Air at the hood',
   capAir: 'Air at the cap',
   collarStatic: 'Static at the collar',
+  capStatic: 'Static before the cap',
   sound: 'Sound at the cook',
   hoodAirHow: 'a flow hood, or a vane anemometer moved evenly over the whole filter, times the free area.',
   capAirHow: 'a powered flow hood or a rotating-vane anemometer over the opening, from a safe stand.',
   collarStaticHow:
     'a manometer with its tube in a small hole in the duct a hand above the collar, square to the air, its other side open to the kitchen; close the hole with metal tape afterwards.',
+  capStaticHow:
+    'the same in the last straight duct, a hand before the cap and its flap, from the attic or between the joists, with a long tube whose other side is open to the kitchen.',
   soundAtHead: "Sound at the cook's head",
   soundHow: 'a sound level meter set to A, slow, where the cook stands.',
   heading: 'What was measured',
   speed: 'At speed',
   at: (speed: string) => `Measured at ${speed}`,
   list: 'Measurements',
+  atSpeed: (what: string, speed: string) => `${what}, ${speed}`,
   takeOut: (what: string) => `Take out ${what}`,
   how: 'What to measure with',
   airRefused: 'Air that was measured is above 0.',
 };
 
 export const results = {
-  wouldMake: (one: string, value: string, other: string, otherValue: string) =>
-    `${one} would make it ${value}, ${other} ${otherValue}`.replace(/\.?$/, '.'),
   verdicts: {
     asDrawn: 'What was measured is what the drawing gives: nothing has to be wrong to explain it.',
     toldApart: 'One cause explains the measurements clearly better than the others that were tried.',
@@ -51,24 +54,27 @@ export const results = {
     nothingFits:
       'No single cause explains these measurements. Check the readings and the drawing, or look for two causes at once.',
   },
-  first: (cause: string, percent: string) => `First among the causes: ${cause}, ${percent} %.`,
+  first: (cause: string, share: string) => `${cause}: ${share}, first among the causes.`,
+  underOne: 'under 1 %',
   label: 'Causes',
   heading: 'What the measurements say',
   byRank: 'Causes by rank',
   showAll: (causes: number) => `Show all ${causes}`,
   ranking:
-    'Ranked by how well each cause, solved for real at its best size, meets every measurement, and by how often it is met with (common practice). A rank is not a proof: look before anything is opened.',
+    'Ranked by how well each cause explains every measurement, over all the places and sizes that it could have, and by how often it is met with (common practice). Each is shown at its likeliest. A rank is not a proof: look before anything is opened.',
   unexplained: 'Loss that the drawing does not explain',
   speed: 'Speed',
   measured: 'Measured',
   drawn: 'Drawn',
   loss: 'Loss',
   c: 'C',
-  sides: (fan: string, duct: string) =>
-    `By the gauge at the collar, ${fan} of the last is the fan's own or lost before it, and ${duct} is lost after it or to the house.`,
+  sides: (speed: string, fan: string, duct: string) =>
+    `By the gauge at the collar, at ${speed}: ${fan} in the fan or before it, ${duct} after it or in the house.`,
+  nextToNothing: 'next to nothing',
   noNext:
     'No further measurement would tell the first of them apart: looking does. See what to look at below.',
   next: (what: string) => `Measure next: ${what}.`,
+  wouldMeasure: 'It would measure',
   measures: 'It measures',
   nothingWrong: 'Nothing wrong',
   misses: (times: string) => `Misses the measurements by ${times} times their error.`,

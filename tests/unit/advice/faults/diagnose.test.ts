@@ -110,6 +110,10 @@ describe('the diagnosis', () => {
     expect(diagnosis).toMatchObject({ verdict: 'cannot tell' });
     expect('next' in diagnosis && diagnosis.next).not.toBeNull();
   });
+  test('asks for no measurement where the causes left are one loss at one place: looking decides', () => {
+    const diagnosis = diagnose(example, 'roof', exact(capBlocked, firstIn('roof')));
+    expect(diagnosis).toMatchObject({ verdict: 'cannot tell', next: null });
+  });
   test('of readings that nothing explains says so', () => {
     const wild = exact(null).map((one, i) => ({ ...one, value: one.value * (i % 2 === 0 ? 1.8 : 0.5) }));
     expect(diagnose(example, 'roof', wild)).toMatchObject({ verdict: 'nothing fits' });
