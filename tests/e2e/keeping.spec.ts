@@ -52,6 +52,10 @@ for (const [name, text] of [
     const next = await beside(board);
     const crashed = board.page.waitForEvent('crash');
     const session = await board.page.context().newCDPSession(board.page);
+    // However long the crash takes to come, what waits a moment before it is written is not written any more.
+    await board.page.evaluate(() => {
+      window.setTimeout = (() => 0) as unknown as typeof setTimeout;
+    });
     const field = board.page.getByRole('textbox', { name: 'Job title' });
     await field.fill('Second');
     await field.press('Enter');
