@@ -32,7 +32,8 @@ export function blockPieces(block: SheetBlock, drawn: Drawn, width: number, type
     case 'facts':
       return factPieces(block.facts, width, type);
     case 'cautions':
-      return cautionPieces(block.cautions, width, type);
+      // What they warn of stands on the same page.
+      return cautionPieces(block.cautions, width, type).map((piece) => ({ ...piece, keep: true }));
     case 'findings':
       return findingPieces(block, drawn, width, type);
     case 'table':
