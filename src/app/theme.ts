@@ -4,25 +4,31 @@ import type { Board } from '../canvas/board.ts';
 type Chosen = 'light' | 'dark';
 const key = 'gentlebend.theme';
 
+const systemIsDark = window.matchMedia('(prefers-color-scheme: dark)');
+
 /** What the person chose here before, else what the system asks for. */
 export function wantedTheme(): Chosen {
-  const chosen = read();
-  if (chosen) return chosen;
-  return window.matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
+  return read() ?? (systemIsDark.matches ? 'dark' : 'light');
 }
 
-/** Keeps the page in the board's theme, and remembers a choice that differs from the system's. */
+/**
+ * Keeps the page in the board's theme, and remembers what the person chose. As long as nothing was chosen
+ * the board goes with the system, which may turn dark in the evening.
+ */
 export function followTheme(board: Board): void {
   document.documentElement.dataset.theme = board.getState().theme;
   board.subscribe(({ theme }, before) => {
     if (theme === before.theme) return;
     document.documentElement.dataset.theme = theme;
-    if (theme === 'print' || before.theme === 'print') return;
+    if (theme === wantedTheme() || theme === 'print' || before.theme === 'print') return;
     try {
       localStorage.setItem(key, theme);
     } catch {
       // A browser that keeps nothing still shows the theme.
     }
+  });
+  systemIsDark.addEventListener('change', () => {
+    if (board.getState().theme !== 'print') board.set({ theme: wantedTheme() });
   });
 }
 
