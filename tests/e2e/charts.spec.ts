@@ -15,11 +15,11 @@ const hover = ({ page }: BoardPage) => page.evaluate(() => globalThis.gentlebend
 test('pointing at the profile points at the sheets, and at the sheets at the profile', async ({ board }) => {
   await openCharts(board);
   const profile = board.page.locator('[aria-labelledby="chart-profile"]');
+  await board.settled();
   const box = await profile.locator('svg').boundingBox();
   if (!box) throw new Error('the profile is drawn');
   await board.page.mouse.move(box.x + box.width * 0.75, box.y + box.height / 2);
-  const pointed = await hover(board);
-  expect(pointed.segments).toHaveLength(1);
+  await expect.poll(async () => (await hover(board)).segments.length).toBe(1);
   await expect(profile.locator('.lit')).not.toHaveCount(0);
   await board.page.mouse.move(box.x + box.width / 2, box.y - 200);
   const { bends } = await board.seen();
@@ -27,7 +27,7 @@ test('pointing at the profile points at the sheets, and at the sheets at the pro
   const node = (await board.seen()).job.schemes[0]?.nodes.find(({ id }) => id === turn?.node);
   if (!node) throw new Error('the example has a second turn');
   await board.pointAt('floor', node.at);
-  expect((await hover(board)).nodes).toContain(node.id);
+  await expect.poll(async () => (await hover(board)).nodes).toContain(node.id);
   await expect(profile.locator('.lit')).not.toHaveCount(0);
   await expect(profile.locator('figcaption')).toContainText('Turn 2');
   await expect(board.page.locator('.budget-chart .part.lit text').first()).toHaveText('Bends');
@@ -37,7 +37,7 @@ test('a bar of the budget points at every place that it stands for', async ({ bo
   await openCharts(board);
   await board.page.locator('.budget-chart .part', { hasText: 'Bends' }).hover();
   const { bends } = await board.seen();
-  expect((await hover(board)).nodes).toEqual(bends.map(({ node }) => node));
+  await expect.poll(async () => (await hover(board)).nodes).toEqual(bends.map(({ node }) => node));
 });
 
 test('the tables say what was solved', async ({ board }) => {
@@ -79,32 +79,19 @@ test('a row of the table points at its place by key', async ({ board }) => {
     .getByRole('button', { name: 'Turn 2', exact: true });
   await row.focus();
   const { bends } = await board.seen();
-  expect((await hover(board)).nodes).toEqual([bends[1]?.node]);
+  await expect.poll(async () => (await hover(board)).nodes).toEqual([bends[1]?.node]);
 });
 
-for (const colorScheme of ['light', 'dark'] as const)
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme, reducedMotion: 'reduce' });
-
-    test('neither charts nor tables have a fault that axe finds', async ({ board }) => {
-      await openCharts(board);
-      expect(await board.accessibilityFaults()).toEqual([]);
-      await board.page.getByRole('radio', { name: 'Tables' }).click();
-      expect(await board.accessibilityFaults()).toEqual([]);
-    });
-  });
-
-test('at 1024 by 768 no word of the charts is cut', async ({ board }) => {
-  await board.page.setViewportSize({ width: 1024, height: 768 });
+test('neither charts nor tables have a fault in either theme at either size', async ({ board }) => {
   await openCharts(board);
-  expect(await board.layoutFaults()).toEqual([]);
+  expect(await board.faultsInEveryLook('charts')).toEqual([]);
+  await board.page.getByRole('radio', { name: 'Tables' }).click();
+  expect(await board.faultsInEveryLook('tables')).toEqual([]);
 });
 
 test('with nothing drawn the charts say what they will tell, and begin with the hood', async ({ board }) => {
   await board.open('?new');
-  await board.page.keyboard.press('Control+k');
-  await board.page.keyboard.type('Charts');
-  await board.page.keyboard.press('Enter');
+  await board.ask('Charts');
   const dock = board.page.getByRole('region', { name: 'Charts', exact: true });
   await expect(dock).toContainText('a long fall at one place is a place to change');
   expect(await board.layoutFaults()).toEqual([]);

@@ -66,8 +66,6 @@ test('the route is still there after a reload right after the last edit', async 
 test('a page that never said goodbye has kept its route', async ({ board, context }) => {
   await drawRoute(board);
   const { job } = await board.seen();
-  await board.page.waitForTimeout(1000);
-
   const other = new BoardPage(await context.newPage());
   await other.open();
   expect((await other.seen()).job).toEqual(job);

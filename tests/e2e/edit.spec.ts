@@ -8,12 +8,6 @@ async function choose(board: BoardPage, name: string): Promise<void> {
   await board.page.getByRole('menuitem', { name }).click();
 }
 
-async function command(board: BoardPage, typed: string, name: string): Promise<void> {
-  await board.page.keyboard.press('Control+k');
-  await board.page.keyboard.type(typed);
-  await board.page.getByRole('menuitem', { name, exact: false }).first().click();
-}
-
 const focusSheet = (board: BoardPage) => board.page.locator('[data-sheet="floor"]').focus();
 
 test('a route goes to another scheme by copy and paste, through the clipboard of the system', async ({
@@ -24,7 +18,7 @@ test('a route goes to another scheme by copy and paste, through the clipboard of
   await focusSheet(board);
   await board.page.keyboard.press('Control+a');
   await board.page.keyboard.press('Control+c');
-  await command(board, 'new scheme', 'New scheme');
+  await board.ask('new scheme', 'New scheme');
   await focusSheet(board);
   await board.page.keyboard.press('Control+v');
   const second = await board.seen();
@@ -51,12 +45,12 @@ test('mirroring twice gives back the places and the air, and each is one step', 
   const before = await board.seen();
   await focusSheet(board);
   await board.page.keyboard.press('Control+a');
-  await command(board, 'mirror left', 'Mirror left and right');
+  await board.ask('mirror left', 'Mirror left and right');
   const mirrored = await board.seen();
   expect(mirrored.undoLabel).toBe('mirror left and right');
   expect(mirrored.job).not.toEqual(before.job);
   expect(mirrored.flow).toBeCloseTo(before.flow ?? 0, 9);
-  await command(board, 'mirror left', 'Mirror left and right');
+  await board.ask('mirror left', 'Mirror left and right');
   expect((await board.seen()).job).toEqual(before.job);
 });
 
@@ -76,11 +70,7 @@ test('the list of edits goes to a step by a click, and keeps those after it', as
 
 test('the command box finds a command from a word with a wrong letter in it', async ({ board }) => {
   await board.open('?example');
-  await board.page.keyboard.press('Control+k');
-  await board.page.keyboard.type('shrotcuts');
-  await expect(board.page.getByRole('menuitem').first()).toContainText('List of shortcuts');
-  await board.page.keyboard.press('ArrowDown');
-  await board.page.keyboard.press('Enter');
+  await board.ask('shrotcuts', 'List of shortcuts');
   await expect(board.page.getByRole('heading', { name: 'Shortcuts' })).toBeVisible();
   const list = board.page.getByRole('region', { name: 'All shortcuts' });
   await list.getByText('Aim down the sheet', { exact: true }).scrollIntoViewIfNeeded();

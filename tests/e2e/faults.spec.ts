@@ -17,13 +17,12 @@ async function type(panel: Locator, label: string, text: string) {
 
 const find = async (panel: Locator) => {
   await panel.getByRole('button', { name: 'Find the cause' }).click();
-  await expect(panel.getByRole('region', { name: 'Causes', exact: true })).toBeVisible({ timeout: 45_000 });
+  await expect(panel.getByRole('region', { name: 'Causes', exact: true })).toBeVisible({ timeout: 120_000 });
 };
 
 test('little air and little pressure at the collar is the fan’s side; a measurement that is asked for decides; the run as found becomes a scheme', async ({
   board,
 }) => {
-  test.slow();
   await board.open('?example');
   const before = await board.seen();
   const panel = await openPanel(board);
@@ -42,7 +41,7 @@ test('little air and little pressure at the collar is the fan’s side; a measur
   const row = expected.getByRole('row').filter({ hasText: 'Clogged grease filter' });
   await type(panel, 'It measures', (await row.getByRole('cell').textContent()) ?? '');
   await expect(panel.getByText('One cause explains the measurements clearly')).toBeVisible({
-    timeout: 45_000,
+    timeout: 120_000,
   });
   await expect(causes.first()).toContainText('% of the opening closed');
 
@@ -99,7 +98,6 @@ test('a reading that is not clear is refused with a sentence, and one that was e
 test('at the smaller size what came of it is in sight at once, and stays so while the causes are read', async ({
   board,
 }) => {
-  test.slow();
   await board.page.setViewportSize({ width: 1024, height: 768 });
   await board.open('?example');
   const panel = await openPanel(board);
@@ -139,29 +137,14 @@ test('with nothing drawn the panel says what comes first', async ({ board }) => 
   await expect(panel.getByText(/^Draw the route as far as it is known/)).toBeVisible();
 });
 
-for (const colorScheme of ['light', 'dark'] as const)
-  test.describe(`in ${colorScheme}`, () => {
-    test.use({ colorScheme });
-    test('the panel fits at both sizes, and axe finds no fault', async ({ board }, info) => {
-      test.slow();
-      await board.open('?example');
-      const panel = await openPanel(board);
-      await type(panel, 'Air at the hood', '390 cfm');
-      await type(panel, 'Static at the collar', '0.29');
-      await find(panel);
-      for (const size of [
-        { width: 1440, height: 900 },
-        { width: 1024, height: 768 },
-      ]) {
-        await board.page.setViewportSize(size);
-        await board.frame();
-        for (const name of ['What was measured', 'What the measurements say']) {
-          await panel.getByRole('heading', { name }).scrollIntoViewIfNeeded();
-          const body = await board.page.screenshot({ path: info.outputPath(`${name}-${size.width}.png`) });
-          await info.attach(name, { body, contentType: 'image/png' });
-        }
-        expect(await board.layoutFaults()).toEqual([]);
-        expect(await board.accessibilityFaults()).toEqual([]);
-      }
-    });
-  });
+test('the panel fits in both themes at both sizes, and axe finds no fault', async ({ board }) => {
+  await board.open('?example');
+  const panel = await openPanel(board);
+  await type(panel, 'Air at the hood', '390 cfm');
+  await type(panel, 'Static at the collar', '0.29');
+  await find(panel);
+  for (const name of ['What was measured', 'What the measurements say']) {
+    await panel.getByRole('heading', { name }).scrollIntoViewIfNeeded();
+    expect(await board.faultsInEveryLook(name)).toEqual([]);
+  }
+});

@@ -4,7 +4,9 @@ const card = ({ page }: BoardPage) => page.getByRole('region', { name: 'Guided s
 const step = (board: BoardPage, n: number) => expect(card(board)).toContainText(`Step ${n} of 7`);
 
 /** The corner that the tour marks, in the middle of its frame. */
-async function markedPlace({ page }: BoardPage): Promise<{ x: number; y: number }> {
+async function markedPlace(board: BoardPage): Promise<{ x: number; y: number }> {
+  const { page } = board;
+  await board.settled();
   const box = await page.locator('.guide-light').boundingBox();
   if (!box) throw new Error('nothing is marked');
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };

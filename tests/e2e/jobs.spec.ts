@@ -1,11 +1,14 @@
-import { addJob, ask, drop, keptTexts, nudge, rename, titled } from './kept.ts';
+import { addJob, drop, keptTexts, nudge, rename, titled } from './kept.ts';
 import { BoardPage, expect, test } from './support.ts';
+
+// Several jobs and windows: each test has a browser window of its own.
+test.use({ reuseContext: false });
 
 test('jobs are found, renamed, duplicated, deleted and brought back by keys alone', async ({ board }) => {
   await board.open('?example');
   await addJob(board, 'Bakery');
   await addJob(board, 'Miller Road');
-  await ask(board, 'Jobs');
+  await board.ask('Jobs');
   const view = board.page.getByRole('dialog', { name: 'Jobs' });
   const row = (title: string) => view.getByRole('row', { name: title, exact: true });
   await expect(view.getByRole('button', { name: 'Back to the desk' })).toBeFocused();
@@ -90,7 +93,7 @@ test('a version is kept by name and restored as one edit', async ({ board }) => 
   await board.open('?example');
   await rename(board, 'With versions');
   const quoted = (await board.seen()).job;
-  await ask(board, 'Versions');
+  await board.ask('Versions');
   const box = board.page.getByRole('dialog');
   await box.getByLabel('Name for how it is now').fill('as quoted');
   await board.page.keyboard.press('Enter');
@@ -103,7 +106,7 @@ test('a version is kept by name and restored as one edit', async ({ board }) => 
   const emptied = (await board.seen()).job;
   expect(emptied.schemes[0]?.segments).toEqual([]);
 
-  await ask(board, 'Versions');
+  await board.ask('Versions');
   const version = box.getByRole('listitem').filter({ hasText: 'as quoted' });
   await expect(version).toContainText(/9 legs in 2 schemes, \d+ cfm/);
   await expect(version).toContainText('3 legs more than now');
@@ -111,17 +114,17 @@ test('a version is kept by name and restored as one edit', async ({ board }) => 
   await expect.poll(async () => (await board.seen()).job).toEqual(quoted);
   await board.page.keyboard.press('Control+z');
   await expect.poll(async () => (await board.seen()).job).toEqual(emptied);
-  await ask(board, 'Versions');
+  await board.ask('Versions');
   await expect(box.getByRole('listitem').filter({ hasText: 'another version was restored' })).toBeVisible();
 });
 
 test('a template keeps the hood and leaves the route', async ({ board }) => {
   await board.open('?example');
   const { job } = await board.seen();
-  await ask(board, 'Save as template');
+  await board.ask('Save as template');
   await board.page.getByRole('textbox', { name: 'Name of the template' }).fill('My usual');
   await board.page.keyboard.press('Enter');
-  await ask(board, 'New from template');
+  await board.ask('New from template');
   await board.page.getByRole('button', { name: 'Begin with it: My usual' }).click();
   await expect.poll(async () => (await board.seen()).job.title).toBe('My usual');
   const begun = (await board.seen()).job;
@@ -133,12 +136,12 @@ test('everything goes into one file and comes out of it in another browser', asy
   await board.open('?example');
   await addJob(board, 'Bakery');
   const job = await nudge(board);
-  await ask(board, 'Versions');
+  await board.ask('Versions');
   await board.page.getByLabel('Name for how it is now').fill('as quoted');
   await board.page.keyboard.press('Enter');
   await expect(board.page.getByRole('dialog').getByRole('listitem')).toContainText('as quoted');
   await board.page.keyboard.press('Escape');
-  await ask(board, 'Jobs');
+  await board.ask('Jobs');
   const download = board.page.waitForEvent('download');
   await board.page.getByRole('button', { name: 'Export everything…' }).click();
   const file = await download;
@@ -150,13 +153,13 @@ test('everything goes into one file and comes out of it in another browser', asy
   await other.page.goto(board.page.url());
   await other.ready();
   const chooser = other.page.waitForEvent('filechooser');
-  await ask(other, 'Import…');
+  await other.ask('Import…');
   await (await chooser).setFiles(await file.path());
   const notice = other.page.getByRole('alertdialog');
   await expect(notice).toContainText('1 job added');
   await expect(notice).toContainText('1 version added');
   await notice.getByRole('button', { name: 'Close' }).click();
-  await ask(other, 'Jobs');
+  await other.ask('Jobs');
   await other.page.getByRole('row', { name: 'Bakery', exact: true }).click();
   await expect.poll(async () => (await other.seen()).job).toEqual(job);
   await elsewhere.close();

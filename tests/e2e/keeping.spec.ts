@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { pngBytes } from '../support/pictures.ts';
-import { ask, drop, keptTexts, nudge, rename, titled } from './kept.ts';
+import { drop, keptTexts, nudge, rename, titled } from './kept.ts';
 import { BoardPage, expect, test } from './support.ts';
+
+// Pages are closed and crashed here: each test has a browser window of its own.
+test.use({ reuseContext: false });
 
 const beside = async (board: BoardPage): Promise<BoardPage> =>
   new BoardPage(await board.page.context().newPage());
@@ -89,7 +92,7 @@ test('of two tabs on a job the second looks on, follows, and can take it over; n
   const last = await nudge(board);
   await bar(other).getByRole('button', { name: 'Take over here' }).click();
   await expect(bar(other)).toBeHidden();
-  expect((await other.seen()).job).toEqual(last);
+  await expect.poll(async () => (await other.seen()).job).toEqual(last);
   await expect(bar(board)).toContainText('taken over in another tab');
   const mine = await nudge(other);
   expect(mine).not.toEqual(last);
@@ -118,7 +121,7 @@ test('the tab that looks on is free to go on with a copy, and to have the job wh
 
   // The copy was changed last; the job itself is asked for.
   await waiting.open();
-  await ask(waiting, 'Jobs');
+  await waiting.ask('Jobs');
   await waiting.page.getByRole('row', { name: 'Shared', exact: true }).click();
   await expect(waiting.page.getByRole('region', { name: 'About this job' })).toBeVisible();
   await board.page.close({ runBeforeUnload: false });
@@ -159,10 +162,34 @@ test('a full disk is said with what can be done; the work stays, and is kept onc
   await bar.getByRole('button', { name: 'Save to a file' }).click();
   expect(JSON.parse(readFileSync(await (await download).path(), 'utf8'))).toEqual(later);
   await board.page.evaluate(() => Reflect.deleteProperty(globalThis, 'full'));
-  await expect(bar).toBeHidden({ timeout: 15_000 });
+  await expect(bar).toBeHidden();
   await expect
     .poll(async () => JSON.parse((await keptTexts(board.page))['Before it was full'] ?? 'null'))
     .toEqual(later);
+});
+
+test('a quota of the browser that is really met is said in the same words, and the work is kept once it is lifted', async ({
+  board,
+  baseURL,
+}) => {
+  const session = await board.page.context().newCDPSession(board.page);
+  const { origin } = new URL(baseURL ?? '');
+  // Before the browser has looked, because it goes by what it found for some seconds.
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+  await board.open('?example');
+  await rename(board, 'No room for it');
+  const job = await nudge(board);
+  const bar = board.page.getByRole('region', { name: 'About this job' });
+  await expect(bar).toContainText('This browser has no room left');
+  await expect(bar).toContainText('delete versions or jobs');
+  await expect(bar.getByRole('button', { name: 'Make room' })).toBeVisible();
+  expect((await board.seen()).job).toEqual(job);
+  const kept = async () => JSON.parse((await keptTexts(board.page))['No room for it'] ?? 'null');
+  expect(await kept()).not.toEqual(job);
+
+  await session.send('Storage.overrideQuotaForOrigin', { origin });
+  await expect(bar).toBeHidden();
+  await expect.poll(kept).toEqual(job);
 });
 
 test('leaving the page is questioned only where work would be lost with it', async ({ board }) => {

@@ -6,17 +6,6 @@ const example = readFileSync('fixtures/example.gentlebend.json', 'utf8');
 
 export const titled = (title: string) => example.replace(/"title": "[^"]*"/, `"title": "${title}"`);
 
-/** By the command box. */
-export async function ask(board: BoardPage, name: string): Promise<void> {
-  await board.page.keyboard.press('Control+k');
-  await expect(board.page.getByRole('menuitem').first()).toBeVisible();
-  await board.page.keyboard.type(name);
-  const first = board.page.getByRole('menuitem').first();
-  await expect(first).toContainText(name);
-  await expect(first).toHaveAttribute('data-focused', 'true');
-  await board.page.keyboard.press('Enter');
-}
-
 export async function rename(board: BoardPage, title: string): Promise<void> {
   await board.page.getByRole('textbox', { name: 'Job title' }).fill(title);
   await board.page.keyboard.press('Enter');
@@ -25,7 +14,7 @@ export async function rename(board: BoardPage, title: string): Promise<void> {
 
 /** Opens the example as a job of its own, under a title. */
 export async function addJob(board: BoardPage, title: string): Promise<void> {
-  await ask(board, 'Open the example');
+  await board.ask('Open the example');
   await rename(board, title);
 }
 
@@ -47,6 +36,7 @@ export const keptTexts = (page: Page): Promise<Record<string, string>> =>
       }),
   );
 
+/** Moves the first turn a little, by keys; what the job is then. */
 export const nudge = async (board: BoardPage) => {
   await board.page.locator('[data-sheet="floor"]').focus();
   await board.page.keyboard.press(']');

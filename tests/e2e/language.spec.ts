@@ -108,7 +108,6 @@ test('a text that is not of the words is found', async ({ board }) => {
 });
 
 test('the empty job and every panel of the example speak the chosen language', async ({ board }) => {
-  test.slow();
   const faults = new Set<string>();
   const look = async () => {
     for (const fault of await left(board)) faults.add(fault);
@@ -130,9 +129,9 @@ test('the empty job and every panel of the example speak the chosen language', a
     const lists = board.page.locator('.side-panel button[aria-haspopup="listbox"]');
     for (let i = 0; i < (await lists.count()); i += 1) {
       await lists.nth(i).click();
-      await board.frame();
+      await expect(board.page.getByRole('listbox')).toBeVisible();
       await board.page.keyboard.press('Escape');
-      await board.frame();
+      await expect(board.page.getByRole('listbox')).toHaveCount(0);
     }
     await look();
   }
@@ -154,7 +153,6 @@ test('words a third longer are nowhere cut off on the desk, and nothing lies ove
 });
 
 test('whatever is selected, drawn and pointed at speaks the chosen language', async ({ board }) => {
-  test.slow();
   const faults = new Set<string>();
   const look = async () => {
     for (const fault of await left(board)) faults.add(fault);
@@ -196,7 +194,6 @@ const shares = 3;
 
 for (let share = 0; share < shares; share += 1)
   test(`what commands open speaks the chosen language, ${share + 1} of ${shares}`, async ({ board }) => {
-    test.slow();
     const { page } = board;
     /** Each with the first command that showed it. */
     const faults = new Map<string, string>();
@@ -221,7 +218,7 @@ for (let share = 0; share < shares; share += 1)
         continue;
       }
       await item.click();
-      await page.waitForTimeout(300);
+      await board.arrived();
       for (const tab of await page
         .locator('[role="dialog"] [role="tab"], .charts-dock [role="radio"]')
         .all()) {
@@ -231,6 +228,7 @@ for (let share = 0; share < shares; share += 1)
       for (const fault of await left(board)) if (!faults.has(fault)) faults.set(fault, id);
       await page.keyboard.press('Escape');
       await page.keyboard.press('Escape');
+      await board.settled();
       const { job } = await board.seen();
       const open = await page.getByRole('dialog').or(page.getByRole('alertdialog')).count();
       if (open > 0 || job.schemes.every(({ nodes }) => nodes.length === 0)) await begin();

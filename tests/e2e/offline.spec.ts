@@ -39,7 +39,7 @@ const test = base.extend<{ site: Site }>({
     await use(site.url);
   },
 });
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 /** Waits until the browser holds the program and a worker answers for this page. */
 async function kept({ page }: BoardPage): Promise<void> {
@@ -133,7 +133,7 @@ test('a new version waits, says so, and takes over with the work as it was', asy
 
   await rename(board, 'Edited at the last moment');
   await news(board).getByRole('button', { name: 'Reload' }).click();
-  await expect(mark(board)).toHaveAttribute('content', 'B', { timeout: 30_000 });
+  await expect(mark(board)).toHaveAttribute('content', 'B');
   await board.ready();
   expect((await board.seen()).job.title).toBe('Edited at the last moment');
   await expect(news(board)).toBeHidden();
@@ -166,7 +166,7 @@ test('a tab of the old version is told when another tab takes the new one, and s
   site.renew('B');
   await askForNews(board);
   await news(board).getByRole('button', { name: 'Reload' }).click();
-  await expect(mark(board)).toHaveAttribute('content', 'B', { timeout: 30_000 });
+  await expect(mark(board)).toHaveAttribute('content', 'B');
   await expect(other.getByRole('region', { name: 'New version' })).toContainText('in another tab');
   await other.keyboard.press('?');
   await expect(other.getByRole('dialog', { name: 'Shortcuts' })).toBeVisible();

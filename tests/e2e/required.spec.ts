@@ -29,15 +29,11 @@ test('the airflow needed is overruled with a reason, shown, undone and taken bac
   await expect(needed.getByRole('heading', { name: /Needs 450 cfm/ })).toBeVisible();
 });
 
-for (const [width, height] of [
-  [1440, 900],
-  [1024, 768],
-] as const)
-  test(`the form stands whole at ${width} by ${height}, and axe finds no fault`, async ({ board }) => {
-    await board.page.setViewportSize({ width, height });
-    await board.open('?example');
-    await board.page.getByRole('tab', { name: 'Kitchen' }).click();
-    await board.page.getByRole('button', { name: 'Overrule…' }).click();
-    expect((await board.layoutFaults()).filter((fault) => !fault.includes('Job title'))).toEqual([]);
-    expect(await board.accessibilityFaults()).toEqual([]);
-  });
+test('the form stands whole in both themes at both sizes, and axe finds no fault', async ({ board }) => {
+  await board.open('?example');
+  await board.page.getByRole('tab', { name: 'Kitchen' }).click();
+  await board.page.getByRole('button', { name: 'Overrule…' }).click();
+  await expect(board.page.getByLabel('Airflow to go by')).toBeFocused();
+  const faults = await board.faultsInEveryLook();
+  expect(faults.filter((fault) => !fault.includes('Job title'))).toEqual([]);
+});

@@ -8,6 +8,7 @@ async function choose(board: BoardPage, ...choices: readonly (readonly [label: s
   for (const [label, choice] of choices) {
     await dialog.getByRole('button', { name: new RegExp(label) }).click();
     await page.getByRole('option', { name: choice, exact: true }).click();
+    await expect(page.getByRole('listbox')).toHaveCount(0);
   }
   await page.keyboard.press('Escape');
   await expect(dialog).toBeHidden();

@@ -3,6 +3,9 @@ import { shareFragment } from '../../src/files/share.ts';
 import type { Job } from '../../src/graph/document.ts';
 import { type BoardPage, expect, test } from './support.ts';
 
+// The clipboard is granted and taken away here.
+test.use({ reuseContext: false });
+
 const example = JSON.parse(readFileSync('fixtures/example.gentlebend.json', 'utf8')) as Job;
 const all = { underlays: true };
 
@@ -27,12 +30,6 @@ function largeJob(): Job {
   return { ...example, title: 'A large job', schemes };
 }
 
-async function command(board: BoardPage, name: string): Promise<void> {
-  await board.page.keyboard.press('Control+k');
-  await board.page.keyboard.type(name);
-  await board.page.getByRole('menuitem', { name }).first().click();
-}
-
 const box = ({ page }: BoardPage) => page.getByRole('dialog', { name: 'Share link' });
 
 test('a link is copied, and opens the same job in a browser that has never seen it', async ({
@@ -44,7 +41,7 @@ test('a link is copied, and opens the same job in a browser that has never seen 
   await board.page.getByRole('textbox', { name: 'Job title' }).fill('Sent by link');
   await board.page.keyboard.press('Enter');
   const { job } = await board.seen();
-  await command(board, 'Copy share link');
+  await board.ask('Copy share link');
   await box(board).getByRole('button', { name: 'Copy link' }).click();
   await expect(box(board)).toContainText('The link is copied.');
   const link = await board.page.evaluate(() => navigator.clipboard.readText());
@@ -66,7 +63,7 @@ test('a large job goes through a link, whose length is told and warned of', asyn
   await board.open(fragment);
   await expect(board.page.getByRole('textbox', { name: 'Job title' })).toHaveValue('A large job');
   expect((await board.seen()).job).toEqual(job);
-  await command(board, 'Copy share link');
+  await board.ask('Copy share link');
   await expect(box(board).locator('.caution')).toContainText(
     /\d{1,3},\d{3} characters: longer than the 8,000/,
   );
@@ -85,7 +82,7 @@ test('a link leaves the work that is here as it is', async ({ board }) => {
   await expect(board.page.getByRole('textbox', { name: 'Job title' })).toHaveValue('Of somebody else');
   await expect(board.page).not.toHaveURL(/#/);
 
-  await command(board, 'Jobs');
+  await board.ask('Jobs');
   await expect(board.page.getByText('My own work').first()).toBeVisible();
 });
 
@@ -107,7 +104,7 @@ for (const [from, leave] of [
     await expect(board.page).not.toHaveURL(/#/);
     await board.reload();
     await expect(title).toHaveValue('Of somebody else');
-    await command(board, 'Jobs');
+    await board.ask('Jobs');
     await expect(board.page.getByText('My own work').first()).toBeVisible();
     await expect(board.page.getByText('Of somebody else').first()).toBeVisible();
   });
@@ -137,7 +134,7 @@ test('a page that is opened by a damaged link says so and shows what it has', as
 
 test('a link from elsewhere is pasted into a box', async ({ board }) => {
   await board.open('?example');
-  await command(board, 'Open a share link');
+  await board.ask('Open a share link');
   const taking = board.page.getByRole('dialog', { name: 'Open a share link' });
   await taking.getByRole('textbox', { name: 'Link' }).fill('https://example.invalid/#job=1.zzz');
   await taking.getByRole('button', { name: 'Open' }).click();
@@ -159,7 +156,7 @@ test('pictures are left out of a link unless they are asked for', async ({ board
     ],
   };
   await board.open(shareFragment(job, all));
-  await command(board, 'Copy share link');
+  await board.ask('Copy share link');
   await expect(box(board)).toContainText('The underlay is left out');
   const field = box(board).getByRole('textbox', { name: 'Link' });
   const without = (await field.inputValue()).length;
@@ -173,7 +170,7 @@ test('where the clipboard is refused the link is marked in its field', async ({ 
     Object.defineProperty(navigator, 'clipboard', { value: undefined });
   });
   await board.open('?example');
-  await command(board, 'Copy share link');
+  await board.ask('Copy share link');
   await box(board).getByRole('button', { name: 'Copy link' }).click();
   await expect(box(board)).toContainText('This browser did not let the link be copied');
   const marked = await box(board)

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { test as base, expect, type Page } from 'playwright/test';
+import { test as base, expect, type Locator, type Page } from 'playwright/test';
 import type { BoardState } from '../../src/canvas/board.ts';
 import type { Viewport } from '../../src/drawing/viewport.ts';
 import type { Job, Node, Vec3 } from '../../src/graph/document.ts';
@@ -9,10 +9,23 @@ import { project, type SheetId, type SheetPoint } from '../../src/graph/sheet.ts
 /** What the runner writes to the console where it keeps service workers away. */
 const workerBlocked = 'Service Worker registration blocked by Playwright';
 
+const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+
+/** How many times slower than it is the processor shall seem to the page; a trial of the tests themselves. */
+const slowness = Number(process.env.GENTLEBEND_SLOW ?? 1);
+
+/** What every view must hold in: both themes, in both sizes of window. */
+const sizes = [
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+] as const;
+const themes = ['light', 'dark'] as const;
+
 /** A page that fails its test on any word in the console, any exception and any request to elsewhere. */
 export const test = base.extend<{ board: BoardPage }>({
   board: async ({ page, baseURL }, use) => {
     const complaints: string[] = [];
+    await page.context().clearPermissions();
     page.on('console', (message) => {
       if (message.text() !== workerBlocked) complaints.push(`${message.type()}: ${message.text()}`);
     });
@@ -30,7 +43,12 @@ export const test = base.extend<{ board: BoardPage }>({
       // Dialogs of the system cannot be answered from here; without them files come and go as in browsers that lack them.
       Reflect.deleteProperty(window, 'showOpenFilePicker');
       Reflect.deleteProperty(window, 'showSaveFilePicker');
+      window.print = () => {};
     });
+    if (slowness > 1) {
+      const session = await page.context().newCDPSession(page);
+      await session.send('Emulation.setCPUThrottlingRate', { rate: slowness });
+    }
     await use(new BoardPage(page));
     expect(complaints).toEqual([]);
   },
@@ -53,7 +71,18 @@ export interface Seen {
 
 /** The program in a browser, spoken to as a person would: by what is on the screen and by pointing. */
 export class BoardPage {
-  constructor(readonly page: Page) {}
+  /** Requests that have no answer yet. */
+  private asked = 0;
+
+  constructor(readonly page: Page) {
+    page.on('request', () => {
+      this.asked += 1;
+    });
+    for (const end of ['requestfinished', 'requestfailed'] as const)
+      page.on(end as 'requestfinished', () => {
+        this.asked -= 1;
+      });
+  }
 
   async open(search = ''): Promise<void> {
     await this.page.goto(`./${search}`);
@@ -70,6 +99,28 @@ export class BoardPage {
     await expect(this.page.locator('[data-sheet] canvas').first()).toBeVisible();
     await this.page.evaluate(() => document.fonts.ready);
     await this.frame();
+  }
+
+  /** Waits until nothing on the page moves or changes colour any more, and that is drawn. */
+  async settled(): Promise<void> {
+    await this.frame();
+    await this.page.evaluate(async () => {
+      const moving = () =>
+        document
+          .getAnimations()
+          .filter(
+            ({ effect, playState }) =>
+              playState === 'running' && Number.isFinite(effect?.getComputedTiming().endTime),
+          );
+      for (let all = moving(); all.length > 0; all = moving())
+        await Promise.allSettled(all.map(({ finished }) => finished));
+    });
+    await this.frame();
+  }
+
+  /** Waits until all that was asked of the server has come, and is on the page. */
+  async arrived(): Promise<void> {
+    for (let quiet = 0; quiet < 2; quiet = this.asked <= 0 ? quiet + 1 : 0) await this.settled();
   }
 
   /** Lets what was asked for be drawn. */
@@ -149,13 +200,64 @@ export class BoardPage {
     await this.page.getByRole('button', { name, exact: true }).click();
   }
 
+  /** Runs the first command that the command box finds by a text, which must be in its title, by keys alone. */
+  async ask(text: string, title = text): Promise<void> {
+    const first = await this.find(text);
+    await expect(first).toContainText(title);
+    await expect(first).toHaveAttribute('data-focused', 'true');
+    await this.page.keyboard.press('Enter');
+    await expect(this.page.locator('.command-box')).toHaveCount(0);
+  }
+
+  /** Types into the command box, once it takes letters, and gives the first of what it finds. */
+  async find(text: string): Promise<Locator> {
+    await this.page.keyboard.press('Control+k');
+    const box = this.page.locator('.command-box');
+    await expect(box.locator('input')).toBeFocused();
+    await expect(box.getByRole('menuitem').first()).toBeVisible();
+    await this.page.keyboard.type(text);
+    return box.getByRole('menuitem').first();
+  }
+
+  /** As if the system went over to another theme, which the program follows as long as nobody chose one. */
+  async theme(theme: 'light' | 'dark'): Promise<void> {
+    await this.page.emulateMedia({ colorScheme: theme });
+    await expect(this.page.locator('html')).toHaveAttribute('data-theme', theme);
+  }
+
+  /** Does something in both themes at both sizes of window, one after the other on the one page, and says which. */
+  async inEveryLook(check: (look: string) => Promise<void>): Promise<void> {
+    for (const size of sizes)
+      for (const theme of themes) {
+        const look = `${theme}, ${size.width} by ${size.height}`;
+        await test.step(look, async () => {
+          await this.page.setViewportSize(size);
+          await this.theme(theme);
+          await this.settled();
+          await check(look);
+        });
+      }
+  }
+
+  /** What axe and the layout have against the page in both themes at both sizes, each with the look it is in. */
+  async faultsInEveryLook(where = ''): Promise<string[]> {
+    const faults: string[] = [];
+    await this.inEveryLook(async (look) => {
+      const found = [...(await this.layoutFaults()), ...(await this.accessibilityFaults())];
+      faults.push(...found.map((fault) => `${where === '' ? look : `${where}, ${look}`}: ${fault}`));
+    });
+    return faults;
+  }
+
   /** Axe's findings against the whole page, in a form that a failed test can be read from. */
   async accessibilityFaults(): Promise<string[]> {
-    await this.page.evaluate(readFileSync('node_modules/axe-core/axe.min.js', 'utf8'));
+    await this.settled();
+    if (!(await this.page.evaluate(() => 'axe' in globalThis))) await this.page.evaluate(axe);
     return await this.page.evaluate(async () => {
       const axe = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
       const { violations } = await axe.run(document, {
         runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+        resultTypes: ['violations'],
       });
       return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
     });
@@ -166,6 +268,7 @@ export class BoardPage {
    * it off, and controls that lie over one another, dialogs apart, or out of the window.
    */
   async layoutFaults(): Promise<string[]> {
+    await this.settled();
     return await this.page.evaluate(() => {
       const faults: string[] = [];
       const nameOf = (element: Element) =>
