@@ -142,7 +142,7 @@ export function formatLength(metres: number, system: System, options: FormatLeng
   if (typeof style.inches === 'string') return `${style.figure(metres / INCH, 2)}"`;
   const precision = Math.min(Math.max(style.inches, options.atLeast ?? 1), options.atMost ?? 64);
   const parts = Math.round((Math.abs(metres) / INCH) * precision);
-  const sign = metres < 0 && parts > 0 ? '-' : '';
+  const sign = metres < 0 && parts > 0 ? '−' : '';
   const feet = options.inchesOnly ? 0 : Math.floor(parts / (12 * precision));
   const inches = inchesText(parts - feet * 12 * precision, precision, feet > 0);
   return feet > 0 ? `${sign}${feet}'-${inches}"` : `${sign}${inches}"`;
@@ -152,7 +152,7 @@ function metricLength(metres: number, style: Style): string {
   if (style.metric === 'm') return `${style.figure(metres, 3)} m`;
   if (style.metric === 'cm') return `${style.figure(metres * 100, 1)} cm`;
   const mm = Math.round(metres * 1000);
-  return Math.abs(mm) < 10_000 ? `${mm + 0} mm` : `${style.figure(metres, 2)} m`;
+  return Math.abs(mm) < 10_000 ? `${style.figure(mm, 0)} mm` : `${style.figure(metres, 2)} m`;
 }
 
 function inchesText(parts: number, precision: number, afterFeet: boolean): string {

@@ -32,6 +32,7 @@ export interface Style extends StyleChoice {
   readonly group: string;
   /** Figures before the last three are grouped in twos. */
   readonly inTwos: boolean;
+  /** A number below zero has the minus sign of print, which every field reads too. */
   figure(value: number, decimals: number, shape?: Shape): string;
 }
 
@@ -131,7 +132,7 @@ function makeStyle(choice: StyleChoice): Style {
     inTwos: lengths.at(-2) === 2,
     figure: (value, decimals, { least = decimals, grouped = false } = {}) => {
       const figures = writer(decimals, least, grouped).format(Math.abs(value));
-      return value < 0 && /[1-9]/.test(figures) ? `-${figures}` : figures;
+      return value < 0 && /[1-9]/.test(figures) ? `−${figures}` : figures;
     },
   };
 }

@@ -103,7 +103,7 @@ function drafts(schemes: readonly SchemeFigures[], units: System): Draft[] {
       title: says.house,
       better: 'more',
       value: ({ solved }) => solved?.house?.pressure ?? null,
-      text: (pressure) => formatPressure(pressure, 'metric').replace('-', '−'),
+      text: (pressure) => formatPressure(pressure, 'metric'),
       note: ({ solved }) =>
         solved?.house?.limit ? says.limit(formatPressure(solved.house.limit.value, 'metric')) : undefined,
       short: (pressure, { solved }) => pressure < -(solved?.house?.limit?.value ?? Number.POSITIVE_INFINITY),

@@ -60,6 +60,5 @@ export function above(read: Parsed, message: string): Parsed {
 
 /** The pressure of a house as the trade speaks of it, in Pa with one decimal: `−4.2 Pa`. */
 export function housePascals(pressure: number): string {
-  const rounded = formatNumber(Math.abs(pressure), 1);
-  return says.pascals(`${pressure < 0 && /[1-9]/.test(rounded) ? '−' : ''}${rounded}`);
+  return says.pascals(formatNumber(pressure, 1));
 }

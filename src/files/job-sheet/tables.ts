@@ -85,10 +85,5 @@ function figureCell(
 ): SheetCell | string {
   if (si === null) return '';
   if (si === undefined) return NONE;
-  return { text: minus(text(si)), si, ...(poor && { poor }) };
-}
-
-/** A figure with the minus sign of print. */
-export function minus(figure: string): string {
-  return figure.replace(/^-/, '−');
+  return { text: text(si), si, ...(poor && { poor }) };
 }

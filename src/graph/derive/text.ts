@@ -44,10 +44,9 @@ export function significant(value: number, digits = 4): string {
   if (size !== 0 && (size < 1e-3 || size >= 1e7)) {
     const [mantissa = '', exponent = ''] = value.toExponential(digits - 1).split('e');
     const raised = [...exponent.replace('+', '')].map((sign) => superscripts[sign] ?? sign).join('');
-    return `${formatNumber(Number(mantissa), digits - 1).replace('-', '−')} × 10${raised}`;
+    return `${formatNumber(Number(mantissa), digits - 1)} × 10${raised}`;
   }
-  const rounded = size >= 10 ** (digits - 1) ? formatNumber(value) : formatSignificant(value, digits);
-  return rounded.replace('-', '−');
+  return size >= 10 ** (digits - 1) ? formatNumber(value) : formatSignificant(value, digits);
 }
 
 /** Below this a length is a diameter or the like, and told finer than a run of duct, m. */
@@ -72,7 +71,7 @@ export function shownValue(
   if (!of.kind) return { people: si, si: null };
   if (of.kind === 'run' && Math.abs(of.value) < SHORT) return { people: shortLength(of.value, system), si };
   const { text, unit } = quantity(of.kind, of.value, system);
-  return { people: text.replace(/^-/, '−'), si: unit === of.unit ? null : si };
+  return { people: text, si: unit === of.unit ? null : si };
 }
 
 const lists = { bends, materials, caps, inline: inlineParts, transitions, junctions, entries, limits };

@@ -228,7 +228,7 @@ test('the table carries sound with its uncertainty, house pressure, and the requ
   expect(stdout).toMatch(/The cooktop asks for \d+ cfm \(.*;.*\)\. Other rules/);
   expect(stdout).toMatch(/\d ±5 dBA/);
   expect(stdout).toMatch(/sones .*house/);
-  expect(stdout).toMatch(/-0\.0\d+ in w\.g\./);
+  expect(stdout).toMatch(/−0\.0\d+ in w\.g\./);
   expect(stdout).toMatch(/danger: .*carbon monoxide/);
 });
 

@@ -147,7 +147,7 @@ describe('a length is written as the trade writes it', () => {
     [0.0127, '1/2"'],
     [0, '0"'],
     [0.9143, '3\'-0"'],
-    [-1.0287, '-3\'-4 1/2"'],
+    [-1.0287, '−3\'-4 1/2"'],
     [-0.0001, '0"'],
     [Number.NaN, '–'],
   ])('%d m in the imperial system is %s', (value, text) => {

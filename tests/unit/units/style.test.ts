@@ -58,7 +58,7 @@ describe('a figure is written as its locale writes it', () => {
 
   test('nothing is written as minus nothing', () => {
     expect(formatNumber(-0.01, 1)).toBe('0.0');
-    expect(formatNumber(-1.5, 1, inLocale('de-DE'))).toBe('-1,5');
+    expect(formatNumber(-1.5, 1, inLocale('de-DE'))).toBe('−1,5');
   });
 
   test('decimals that say nothing can be left out', () => {
