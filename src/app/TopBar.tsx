@@ -5,6 +5,7 @@ import { words } from '../words/index.ts';
 import { useApp, useBoard, useFiles } from './context.ts';
 import { CommandButton } from './controls.tsx';
 import { FileMenu } from './FileMenu.tsx';
+import { fieldKeys } from './field-keys.ts';
 import { SchemeTabs } from './SchemeTabs.tsx';
 import { StepsMenu } from './StepsMenu.tsx';
 
@@ -58,10 +59,13 @@ function JobTitle() {
         value={text ?? title}
         onChange={setText}
         onBlur={take}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') (event.target as HTMLElement).blur();
-          if (event.key === 'Escape') setText(null);
-        }}
+        onKeyDown={fieldKeys({
+          take: () => (document.activeElement as HTMLElement | null)?.blur(),
+          drop: () => {
+            setText(null);
+            return text !== null;
+          },
+        })}
       >
         <Input placeholder={says.untitled} spellCheck={false} autoComplete="off" />
       </TextField>

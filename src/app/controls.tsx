@@ -14,6 +14,7 @@ import type { Parsed } from '../units/index.ts';
 import { commandById } from './commands.ts';
 import { useApp, useBoard } from './context.ts';
 import { Explained } from './explain/Explained.tsx';
+import { fieldKeys } from './field-keys.ts';
 import { Icon, type IconName } from './icons.tsx';
 import { printed } from './shortcut.ts';
 import { Term, type TermId } from './term/Term.tsx';
@@ -114,13 +115,13 @@ export function QuantityField({ label, value, parse, onCommit, onClear, descript
         setError(null);
       }}
       onBlur={take}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') take();
-        if (event.key === 'Escape' && text !== null) {
-          event.stopPropagation();
+      onKeyDown={fieldKeys({
+        take,
+        drop: () => {
           drop();
-        }
-      }}
+          return text !== null;
+        },
+      })}
     >
       <Label>{label}</Label>
       <Input aria-describedby={description ? about : undefined} spellCheck={false} autoComplete="off" />

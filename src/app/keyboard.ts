@@ -11,6 +11,7 @@ export function listenForShortcuts(app: App): () => void {
     const command = commands.find((c) => c.shortcuts.some((shortcut) => applies(shortcut, event)));
     if (!command || command.byBrowser || (copies.has(command.id) && textIsMarked())) return;
     event.preventDefault();
+    takeTyped(event.target);
     if (command.enabled(app.board.getState())) command.run(app);
   };
   window.addEventListener('keydown', hear);
@@ -26,6 +27,13 @@ function textIsMarked(): boolean {
 
 const textFields = 'input, textarea, select, [contenteditable]';
 const ownTyping = '[role="menu"], [role="listbox"], [role="dialog"], [role="alertdialog"], [role="tablist"]';
+
+/** What stands in a field belongs to what is saved, printed or sent: leaving the field takes it. */
+function takeTyped(target: EventTarget | null): void {
+  if (!(target instanceof HTMLElement && target.matches(textFields))) return;
+  target.blur();
+  target.focus({ preventScroll: true });
+}
 
 function applies(shortcut: string, event: KeyboardEvent): boolean {
   if (!matches(shortcut, event)) return false;

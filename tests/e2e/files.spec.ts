@@ -38,6 +38,30 @@ test('a job that is saved and opened again is the same job', async ({ board }) =
   await expect.poll(async () => (await board.seen()).job).toEqual(job);
 });
 
+test('saving from within a field takes what is typed there along', async ({ board }) => {
+  await board.open('?example');
+  const title = board.page.getByRole('textbox', { name: 'Job title' });
+  await title.fill('Typed, and not left');
+  const download = board.page.waitForEvent('download');
+  await board.page.keyboard.press('Control+s');
+  const saved = JSON.parse(readFileSync(await (await download).path(), 'utf8'));
+  expect(saved.title).toBe('Typed, and not left');
+  await expect(title).toBeFocused();
+});
+
+test('Escape drops what is typed into a field of a dialog, and then closes the dialog', async ({ board }) => {
+  await board.open('?example');
+  await board.ask('Parts and prices');
+  const dialog = board.page.getByRole('dialog', { name: 'Parts and prices' });
+  const field = dialog.getByRole('textbox').first();
+  const before = await field.inputValue();
+  await field.fill('12345');
+  await board.page.keyboard.press('Escape');
+  await expect(field).toHaveValue(before);
+  await board.page.keyboard.press('Escape');
+  await expect(dialog).toHaveCount(0);
+});
+
 test('a broken file is refused with a sentence that names the place, and the board is as it was', async ({
   board,
 }) => {

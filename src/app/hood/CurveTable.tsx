@@ -4,6 +4,7 @@ import { unitOf } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
 import { IconButton } from '../controls.tsx';
+import { fieldKeys } from '../field-keys.ts';
 import {
   type Column,
   type CurveRow,
@@ -79,14 +80,14 @@ export function CurveTable({ points, fixed = false, pressureName, onCommit }: Cu
           onChange={(text) =>
             edit(rows.map((each, i) => (i === at ? { ...each, [column]: typed(text) } : each)))
           }
-          onKeyDown={(event) => {
-            if (event.key === 'Enter') take(rows);
-            if (event.key === 'Escape' && editing) {
-              event.stopPropagation();
+          onKeyDown={fieldKeys({
+            take: () => take(rows),
+            drop: () => {
               setDraft(null);
               setWrong(null);
-            }
-          }}
+              return editing;
+            },
+          })}
           onPaste={(event) => paste(event, at)}
         >
           <Input spellCheck={false} autoComplete="off" inputMode="decimal" />

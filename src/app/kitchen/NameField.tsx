@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { FieldError, Input, Label, TextField } from 'react-aria-components';
 import { words } from '../../words/index.ts';
+import { fieldKeys } from '../field-keys.ts';
 
 interface NameFieldProps {
   readonly label: string;
@@ -27,13 +28,13 @@ export function NameField({ label, value, onCommit, refuse }: NameFieldProps) {
       isInvalid={wrong !== undefined}
       onChange={setText}
       onBlur={take}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') take();
-        if (event.key === 'Escape' && text !== null) {
-          event.stopPropagation();
+      onKeyDown={fieldKeys({
+        take,
+        drop: () => {
           setText(null);
-        }
-      }}
+          return text !== null;
+        },
+      })}
     >
       <Label>{label}</Label>
       <Input spellCheck={false} autoComplete="off" />

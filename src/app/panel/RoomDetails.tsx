@@ -15,6 +15,7 @@ import { formatLength, parseRelativeLength } from '../../units/index.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard } from '../context.ts';
 import { QuantityField } from '../controls.tsx';
+import { fieldKeys } from '../field-keys.ts';
 import { Choice } from '../kitchen/fields.tsx';
 import { RepeatBlock } from './RepeatBlock.tsx';
 
@@ -144,7 +145,13 @@ function NameField({
       value={text}
       onChange={setText}
       onBlur={take}
-      onKeyDown={(e) => e.key === 'Enter' && take()}
+      onKeyDown={fieldKeys({
+        take,
+        drop: () => {
+          setText(value);
+          return text !== value;
+        },
+      })}
     >
       <Label>{says.name}</Label>
       <Input spellCheck={false} autoComplete="off" />

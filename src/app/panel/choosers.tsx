@@ -15,6 +15,7 @@ import type { CatalogueRow } from '../../hydraulics/catalogue.ts';
 import type { Section } from '../../hydraulics/types.ts';
 import { words } from '../../words/index.ts';
 import { useBoard } from '../context.ts';
+import { fieldKeys } from '../field-keys.ts';
 import { Icon } from '../icons.tsx';
 import { parseSection, sectionText, sizesOf } from '../section-text.ts';
 
@@ -101,10 +102,14 @@ export function SectionChooser({ label, value, onChoose }: SectionChooserProps) 
         }
       }}
       onBlur={() => take(text ?? shown)}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') take(text ?? shown);
-        if (event.key === 'Escape') setText(null);
-      }}
+      onKeyDown={fieldKeys({
+        take: () => take(text ?? shown),
+        drop: () => {
+          setText(null);
+          setError(null);
+          return text !== null;
+        },
+      })}
       defaultFilter={() => true}
     >
       <Label>{label}</Label>
