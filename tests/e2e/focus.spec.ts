@@ -97,6 +97,7 @@ test('the first stop of the Tab key leads past the bar to the sheets', async ({ 
 
 test('whatever the Tab key comes to can be seen, and shows that it has the focus', async ({ board }) => {
   await drawRoute(board);
+  await expect(board.page.locator('[data-proposal]:not([disabled])').first()).toBeVisible();
   const seen = new Set<string>();
   for (let i = 0; i < 90; i += 1) {
     await press(board, 'Tab');

@@ -128,6 +128,9 @@ test('the empty job and every panel of the example speak the chosen language', a
     await look();
     const lists = board.page.locator('.side-panel button[aria-haspopup="listbox"]');
     for (let i = 0; i < (await lists.count()); i += 1) {
+      // A list closes when what is behind it is scrolled.
+      await lists.nth(i).scrollIntoViewIfNeeded();
+      await board.settled();
       await lists.nth(i).click();
       await expect(board.page.getByRole('listbox')).toBeVisible();
       await board.page.keyboard.press('Escape');
