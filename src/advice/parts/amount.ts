@@ -30,7 +30,7 @@ export function unitOfPart({ unit }: Pick<Part, 'unit'>, units: System): Omit<Am
   }
 }
 
-/** How much of a part the run needs: `18.4 ft`, `12 pcs`; pieces are whole, and what is poured keeps two decimals. */
+/** How much of a part the run needs: `18.4 ft`, `12 ea`; pieces are whole, and what is poured keeps two decimals. */
 export function amountOf(part: Pick<Part, 'unit' | 'quantity'>, units: System): Amount {
   const { unit, per } = unitOfPart(part, units);
   const value = part.quantity / per;

@@ -23,7 +23,7 @@ export const names = {
 };
 
 export const units = {
-  piece: 'pcs',
+  piece: 'ea',
   foot: 'ft',
   metre: 'm',
   squareFoot: 'sq ft',
