@@ -29,8 +29,6 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     viewport: { width: 1440, height: 900 },
     locale: 'en-US',
-    // A page in a browser that already runs opens in half the time; what was kept is cleared between tests.
-    reuseContext: true,
     // Each test starts without a kept copy of the program; offline.spec.ts makes one.
     serviceWorkers: 'block',
     screenshot: 'only-on-failure',

@@ -1,9 +1,6 @@
 import { addJob, drop, keptTexts, nudge, rename, titled } from './kept.ts';
 import { BoardPage, expect, test } from './support.ts';
 
-// Several jobs and windows: each test has a browser window of its own.
-test.use({ reuseContext: false });
-
 test('jobs are found, renamed, duplicated, deleted and brought back by keys alone', async ({ board }) => {
   await board.open('?example');
   await addJob(board, 'Bakery');

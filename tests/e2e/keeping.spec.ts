@@ -3,9 +3,6 @@ import { pngBytes } from '../support/pictures.ts';
 import { drop, keptTexts, nudge, rename, titled } from './kept.ts';
 import { BoardPage, expect, test } from './support.ts';
 
-// Pages are closed and crashed here: each test has a browser window of its own.
-test.use({ reuseContext: false });
-
 const beside = async (board: BoardPage): Promise<BoardPage> =>
   new BoardPage(await board.page.context().newPage());
 

@@ -39,7 +39,7 @@ const test = base.extend<{ site: Site }>({
     await use(site.url);
   },
 });
-test.use({ serviceWorkers: 'allow', reuseContext: false });
+test.use({ serviceWorkers: 'allow' });
 
 /** Waits until the browser holds the program and a worker answers for this page. */
 async function kept({ page }: BoardPage): Promise<void> {

@@ -3,9 +3,6 @@ import { shareFragment } from '../../src/files/share.ts';
 import type { Job } from '../../src/graph/document.ts';
 import { type BoardPage, expect, test } from './support.ts';
 
-// The clipboard is granted and taken away here.
-test.use({ reuseContext: false });
-
 const example = JSON.parse(readFileSync('fixtures/example.gentlebend.json', 'utf8')) as Job;
 const all = { underlays: true };
 

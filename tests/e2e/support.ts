@@ -25,7 +25,6 @@ const themes = ['light', 'dark'] as const;
 export const test = base.extend<{ board: BoardPage }>({
   board: async ({ page, baseURL }, use) => {
     const complaints: string[] = [];
-    await page.context().clearPermissions();
     page.on('console', (message) => {
       if (message.text() !== workerBlocked) complaints.push(`${message.type()}: ${message.text()}`);
     });
