@@ -42,7 +42,7 @@ test('what would make the loser win is one step, and then it wins; closing leads
   await board.open('?example');
   const before = await board.seen();
   await compare(board.page);
-  await view(board.page).getByRole('button', { name: 'Do it to Up through the roof' }).click();
+  await view(board.page).getByRole('button', { name: 'Apply it to Up through the roof' }).click();
   await expect(
     view(board.page).getByRole('heading', { name: 'Recommended: Up through the roof' }),
   ).toBeVisible();

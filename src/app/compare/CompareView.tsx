@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react';
-import { Button, Checkbox, CheckboxGroup, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Checkbox, CheckboxGroup, Heading } from 'react-aria-components';
 import { compareSchemes } from '../../advice/compare/compare.ts';
 import type { SchemeGoal } from '../../advice/compare/standing.ts';
 import { useAdvice, useApp, useBoard, useUi } from '../context.ts';
+import { FullView } from '../FullView.tsx';
 import { Icon } from '../icons.tsx';
 import { GoalChooser } from '../proposals/GoalChooser.tsx';
 import { CompareSheet } from './CompareSheet.tsx';
@@ -19,17 +20,9 @@ export default function CompareView() {
   const open = useUi((state) => state.comparing);
   const close = () => ui.setState({ comparing: false });
   return (
-    <ModalOverlay
-      className="full-view compare-overlay"
-      isOpen={open}
-      onOpenChange={(next) => !next && close()}
-    >
-      <Modal className="compare-modal">
-        <Dialog className="compare" aria-label={says.heading}>
-          <Page close={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <FullView name="compare" label={says.heading} isOpen={open} onClose={close}>
+      <Page close={close} />
+    </FullView>
   );
 }
 

@@ -1,8 +1,9 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { Button, Dialog, Heading, Input, Label, Modal, ModalOverlay, TextField } from 'react-aria-components';
+import { Button, Heading, Input, Label, TextField } from 'react-aria-components';
 import type { HelpBlock, HelpSection } from '../../words/en/help.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useUi } from '../context.ts';
+import { FullView } from '../FullView.tsx';
 import { startGuide } from '../guide/guide.ts';
 import { Marked } from '../Marked.tsx';
 import { ShortcutGroups } from '../ShortcutGroups.tsx';
@@ -18,13 +19,9 @@ export default function HelpView() {
   const open = useUi((state) => state.help !== null);
   const close = () => ui.setState({ help: null });
   return (
-    <ModalOverlay className="full-view help-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
-      <Modal className="help-modal">
-        <Dialog className="help" aria-label={says.title}>
-          <Page close={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <FullView name="help" label={says.title} isOpen={open} onClose={close}>
+      <Page close={close} />
+    </FullView>
   );
 }
 

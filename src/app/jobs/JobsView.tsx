@@ -1,12 +1,9 @@
 import { useEffect, useState } from 'react';
 import {
   Button,
-  Dialog,
   Heading,
   Input,
   Label,
-  Modal,
-  ModalOverlay,
   SearchField,
   Tab,
   TabList,
@@ -15,6 +12,7 @@ import {
 } from 'react-aria-components';
 import { words } from '../../words/index.ts';
 import { useApp, useJobs, useUi } from '../context.ts';
+import { FullView } from '../FullView.tsx';
 import { Icon } from '../icons.tsx';
 import { newJob } from '../start.ts';
 import { JobList } from './JobList.tsx';
@@ -30,13 +28,9 @@ export default function JobsView() {
   const open = useUi((state) => state.jobs !== null);
   const close = () => ui.setState({ jobs: null });
   return (
-    <ModalOverlay className="full-view jobs-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
-      <Modal className="jobs-modal">
-        <Dialog className="jobs" aria-label={says.title}>
-          <Page close={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <FullView name="jobs" label={says.title} isOpen={open} onClose={close}>
+      <Page close={close} />
+    </FullView>
   );
 }
 

@@ -1,9 +1,10 @@
 import { useEffect, useState } from 'react';
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Heading } from 'react-aria-components';
 import { jobSheetOf } from '../../files/job-sheet/content.ts';
 import type { JobSheet } from '../../files/job-sheet/types.ts';
 import { words } from '../../words/index.ts';
 import { useApp, useBoard, useUi } from '../context.ts';
+import { FullView } from '../FullView.tsx';
 import { JobSheetPaper } from './JobSheetPaper.tsx';
 import './print.css';
 
@@ -15,13 +16,9 @@ export default function PrintView() {
   const open = useUi((state) => state.printing !== null);
   const close = () => ui.setState({ printing: null });
   return (
-    <ModalOverlay className="full-view print-overlay" isOpen={open} onOpenChange={(next) => !next && close()}>
-      <Modal className="print-modal">
-        <Dialog className="print-view" aria-label={says.heading}>
-          <View close={close} />
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <FullView name="print" label={says.heading} isOpen={open} onClose={close}>
+      <View close={close} />
+    </FullView>
   );
 }
 

@@ -7,7 +7,7 @@ export const catching = {
     `would not win even with ${changes}: ${flow} at ${speed}, parts ${cost}.`,
   trying: (scheme: string) => `${scheme}: trying changes…`,
   nothing: ': no change on the list brings it nearer.',
-  doIt: (scheme: string) => `Do it to ${scheme}`,
+  doIt: (scheme: string) => `Apply it to ${scheme}`,
 };
 
 export const sheet = {
