@@ -4,17 +4,6 @@ import { expect, test } from './support.ts';
 
 const example = readFileSync('fixtures/example.gentlebend.json', 'utf8');
 
-async function openFile(board: BoardPage, text: string): Promise<void> {
-  const chooser = board.page.waitForEvent('filechooser');
-  await board.page.getByRole('button', { name: 'File' }).click();
-  await board.page.getByRole('menuitem', { name: 'Open…' }).click();
-  await (await chooser).setFiles({
-    name: 'kitchen.gentlebend.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(text),
-  });
-}
-
 async function saveFile(board: BoardPage): Promise<{ name: string; text: string }> {
   const download = board.page.waitForEvent('download');
   await board.page.getByRole('button', { name: 'File' }).click();
@@ -34,7 +23,7 @@ test('a job that is saved and opened again is the same job', async ({ board }) =
 
   await board.open('?new');
   expect((await board.seen()).job).not.toEqual(job);
-  await openFile(board, saved.text);
+  await board.openFile(saved.text);
   await expect.poll(async () => (await board.seen()).job).toEqual(job);
 });
 
@@ -67,7 +56,7 @@ test('a broken file is refused with a sentence that names the place, and the boa
 }) => {
   await board.open('?example');
   const before = await board.seen();
-  await openFile(board, example.replace(/"cap": "[^"]+"/, '"cap": "unheard-of"'));
+  await board.openFile(example.replace(/"cap": "[^"]+"/, '"cap": "unheard-of"'));
   const dialog = board.page.getByRole('alertdialog');
   await expect(dialog).toContainText(/schemes\[0\]\.nodes\[\d+\]\.cap/);
   await expect(dialog).toContainText('no cap "unheard-of"');
@@ -77,14 +66,14 @@ test('a broken file is refused with a sentence that names the place, and the boa
 
 test('a file that is not JSON is refused with its line and column', async ({ board }) => {
   await board.open('?example');
-  await openFile(board, `${example.slice(0, 40)}\n}`);
+  await board.openFile(`${example.slice(0, 40)}\n}`);
   await expect(board.page.getByRole('alertdialog')).toContainText(/line \d+, column \d+/);
 });
 
 test('a file that can be repaired is opened, with a list of what was done', async ({ board }) => {
   await board.open('?new');
   const broken = example.replace('"title"', '"colour": "red",\n  "title"');
-  await openFile(board, broken);
+  await board.openFile(broken);
   await expect(board.page.getByRole('alertdialog')).toContainText(/colour.*not part of the format/);
   expect((await board.seen()).job.schemes).toHaveLength(2);
 });

@@ -29,10 +29,7 @@ async function watchPrinter(page: Page): Promise<() => Promise<number>> {
 }
 
 async function openFile(board: BoardPage, job: Job): Promise<void> {
-  const chooser = board.page.waitForEvent('filechooser');
-  await board.page.keyboard.press('Control+o');
-  const buffer = Buffer.from(writeJob(job));
-  await (await chooser).setFiles({ name: 'test.gentlebend.json', mimeType: 'application/json', buffer });
+  await board.openFile(writeJob(job));
   await expect(board.page.getByRole('textbox', { name: 'Job title' })).toHaveValue(job.title);
 }
 

@@ -66,14 +66,7 @@ test('a search that takes long is called off while it runs, and the panel can se
   board,
 }) => {
   await board.open('?new');
-  const chooser = board.page.waitForEvent('filechooser');
-  await board.page.getByRole('button', { name: 'File', exact: true }).click();
-  await board.page.getByRole('menuitem', { name: 'Open…' }).click();
-  await (await chooser).setFiles({
-    name: 'room.gentlebend.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(shutRoom()),
-  });
+  await board.openFile(shutRoom());
   await expect.poll(async () => (await board.seen()).job.blocks.length).toBe(31);
 
   const panel = await openPanel(board);

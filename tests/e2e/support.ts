@@ -199,6 +199,14 @@ export class BoardPage {
     await this.page.getByRole('button', { name, exact: true }).click();
   }
 
+  /** Opens a job file as a browser without file handles does. */
+  async openFile(text: string, name = 'kitchen.gentlebend.json'): Promise<void> {
+    const chooser = this.page.waitForEvent('filechooser');
+    await this.page.getByRole('button', { name: 'File', exact: true }).click();
+    await this.page.getByRole('menuitem', { name: 'Open…' }).click();
+    await (await chooser).setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+  }
+
   /** Runs the first command that the command box finds by a text, which must be in its title, by keys alone. */
   async ask(text: string, title = text): Promise<void> {
     const first = await this.find(text);
