@@ -41,15 +41,17 @@ const test = base.extend<{ site: Site }>({
 });
 test.use({ serviceWorkers: 'allow' });
 
-/** Waits until the browser holds the program and a worker answers for this page. */
-async function kept({ page }: BoardPage): Promise<void> {
-  await page.evaluate(async () => {
+/** Waits until the browser holds the program, and a worker answers for this page that waits for nothing else. */
+async function kept(board: BoardPage): Promise<void> {
+  await board.page.evaluate(async () => {
     await navigator.serviceWorker.ready;
     while (!navigator.serviceWorker.controller)
       await new Promise((done) =>
         navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }),
       );
   });
+  // What was asked for before the worker came is still under way to the server.
+  await board.arrived();
 }
 
 /** What tells a newer version of the page from the first. */
